@@ -1,0 +1,135 @@
+//! Every default of the trade, in one place, each with its source.
+//!
+//! A case overrides any of them in its `[assumptions]` table, by the same
+//! name; the plan lists which were used.
+
+use serde::Serialize;
+
+/// How well a default is founded.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "lowercase")]
+pub enum Basis {
+    /// Read in the publication named, or in an abstract of it.
+    Found,
+    /// From memory; not yet read in the publication named.
+    Memory,
+    /// Common practice of the trade, no source.
+    Practice,
+    /// Arithmetic from other values.
+    Computed,
+}
+
+/// A default: its name, value, unit, limits and source.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+pub struct Default {
+    /// Name, as written in a case's `[assumptions]`.
+    pub name: &'static str,
+    /// The default value, in `unit`.
+    pub value: f64,
+    /// Unit of the value; empty for a plain number.
+    pub unit: &'static str,
+    /// Least sensible value.
+    #[serde(skip)]
+    pub least: f64,
+    /// Greatest sensible value.
+    #[serde(skip)]
+    pub greatest: f64,
+    /// How well it is founded.
+    pub basis: Basis,
+    /// Where it comes from.
+    pub source: &'static str,
+}
+
+macro_rules! assumptions {
+    ($($name:ident = $value:literal, $unit:literal, $least:literal..$greatest:literal, $basis:ident, $source:literal;)*) => {
+        /// The values one plan rests on: the defaults, where the case says nothing else.
+        #[derive(Debug, Clone, PartialEq)]
+        pub struct Assumptions {
+            $(#[doc = concat!("In ", $unit, "; ", $source, ".")] pub $name: f64,)*
+        }
+
+        impl std::default::Default for Assumptions {
+            fn default() -> Self {
+                Assumptions { $($name: $value,)* }
+            }
+        }
+
+        impl Assumptions {
+            /// The table of defaults.
+            pub const TABLE: &'static [Default] = &[$(Default {
+                name: stringify!($name), value: $value, unit: $unit, least: $least as f64, greatest: $greatest as f64,
+                basis: Basis::$basis, source: $source,
+            },)*];
+
+            /// The value of the assumption called `name`.
+            pub fn get(&self, name: &str) -> Option<f64> {
+                match name { $(stringify!($name) => Some(self.$name),)* _ => None }
+            }
+
+            /// Sets the assumption called `name`; `None` where there is no such name.
+            pub fn set(&mut self, name: &str, value: f64) -> Option<()> {
+                match name { $(stringify!($name) => { self.$name = value; Some(()) })* _ => None }
+            }
+        }
+    };
+}
+
+assumptions! {
+    mark_days_before_harvest = 30.0, "days", 7..120, Practice, "common practice, no source";
+    check_days_before_harvest_first = 5.0, "days", 1..30, Practice, "common practice, no source";
+    check_days_before_harvest_last = 3.0, "days", 0..30, Practice, "common practice, no source";
+    cut_vines_days_before_harvest_first = 4.0, "days", 1..30, Practice, "common practice, no source";
+    cut_vines_days_before_harvest_last = 3.0, "days", 0..30, Practice, "common practice, no source";
+    stem_left_cm = 15.0, "cm", 5..50, Practice, "common practice, no source: a hand's length";
+    gather_sand_days_before_harvest = 14.0, "days", 1..90, Practice, "common practice, no source: time to dry and to cool";
+    fill_within_days = 1.0, "days", 0..7, Practice, "common practice, no source: after some hours in shade";
+    check_every_months = 1.0, "months", 1..3, Practice, "common practice, no source";
+    bed_weeks_before_rains_first = 8.0, "weeks", 2..26, Practice, "common practice, no source: 6 to 8 weeks";
+    bed_weeks_before_rains_last = 6.0, "weeks", 1..26, Practice, "common practice, no source: 6 to 8 weeks";
+    prepare_bed_days = 7.0, "days", 1..60, Practice, "common practice, no source";
+    first_cut_days_after_bed = 30.0, "days", 14..120, Found, "FAO Better Farming 16 (1977): about 30 to 56 days from bed to first cutting";
+    next_cut_days_first = 28.0, "days", 7..90, Memory, "4 to 6 weeks between cuts, from memory";
+    next_cut_days_last = 42.0, "days", 7..120, Memory, "4 to 6 weeks between cuts, from memory";
+    planting_window_days = 14.0, "days", 1..60, Practice, "common practice, no source";
+    first_harvest_days_first = 90.0, "days", 60..300, Found, "orange-fleshed varieties 3 to 4 months (HarvestChoice and others)";
+    first_harvest_days_last = 120.0, "days", 60..365, Found, "orange-fleshed varieties 3 to 4 months (HarvestChoice and others)";
+    storage_evidence_days = 150.0, "days", 30..365, Found, "participatory validation study, southern Ethiopia: one dry season, here taken as 5 months at most";
+
+    roots_per_plant = 1.6, "roots", 0.2..20, Practice, "common practice, no source: 25 plants for 40 roots";
+    zone_roots = 40.0, "roots", 1..10000, Practice, "common practice, no source: 40 roots as the unit of a zone's plan";
+    cuttings_per_root_season = 37.5, "cuttings", 1..200, Practice, "common practice, no source: 40 roots stored give about 1,500 cuttings over the bed season, losses included";
+    cuttings_per_root_first_cut = 30.0, "cuttings", 1..200, Practice, "30 to 40 over three harvests found elsewhere; contradictory, 30 a surviving root taken for the first cut";
+    survival_share = 0.88, "", 0.01..1, Found, "81 to 95 % in sand over a season, southern Ethiopia (participatory validation study, abstract); middle of the range";
+
+    root_length_mm = 111.0, "mm", 40..300, Found, "physical-properties study of one orange-fleshed variety: 111 ± 25 mm";
+    root_diameter_mm = 61.0, "mm", 15..200, Found, "physical-properties study of one orange-fleshed variety: 61 ± 8 mm";
+    root_volume_ml = 188.0, "ml", 10..3000, Found, "physical-properties study of one orange-fleshed variety: 188 ± 74 ml";
+    root_gap_cm = 2.0, "cm", 0.5..10, Practice, "common practice, no source: roots touch neither each other nor the side";
+    base_sand_cm = 3.0, "cm", 1..20, Practice, "common practice, no source: 2 to 3 cm";
+    layer_sand_cm = 2.0, "cm", 0.5..20, Practice, "common practice, no source: enough to cover the roots";
+    top_sand_cm = 10.0, "cm", 2..50, Practice, "common practice, no source";
+    sand_density_kg_per_l = 1.442, "kg/L", 1..2.2, Found, "web tables of bulk density: dry sand, loose, 1,442 kg/m³";
+    load_limit_kg = 15.0, "kg", 5..25, Found, "ILO Occupational Safety and Health Series 59: 15 kg for occasional lifting, women aged 19 to 45";
+    container_width_cm = 50.0, "cm", 10..300, Practice, "common practice, no source: a wide basin, where the case names none";
+    container_depth_cm = 25.0, "cm", 10..200, Practice, "common practice, no source: a wide basin, where the case names none";
+
+    bed_area_per_root_m2 = 0.375, "m²", 0.05..2, Practice, "common practice, no source: 3 m × 5 m for 40 roots";
+    bed_width_m = 3.0, "m", 0.3..20, Practice, "common practice, no source: 3 m × 5 m for 40 roots";
+    bed_root_spacing_cm = 50.0, "cm", 10..100, Memory, "CIP training-of-trainers manual vol. 3 (2013), from memory: 50 × 50 cm, 30 to 50";
+    bed_kc = 1.15, "", 0.3..1.5, Found, "FAO Irrigation and Drainage Paper 56, Table 12: sweet potato, mid season; also the bound of wet bare soil";
+    watering_efficiency = 0.8, "", 0.2..1, Practice, "common practice, no source: a fifth runs off or evaporates when watering by hand";
+    dry_season_tmax_c = 32.0, "°C", -10..50, Practice, "common practice, no source: used only where the case gives no temperatures";
+    dry_season_tmin_c = 18.0, "°C", -20..40, Practice, "common practice, no source: used only where the case gives no temperatures";
+    jerrycan_l = 20.0, "L", 1..50, Practice, "common practice, no source";
+
+    ridge_spacing_m = 1.0, "m", 0.3..3, Found, "CIP manual and others: ridges 1.0 × 0.3 m, 33,333 cuttings a hectare";
+    plant_spacing_m = 0.3, "m", 0.1..2, Found, "CIP manual and others: ridges 1.0 × 0.3 m, 33,333 cuttings a hectare";
+    cuttings_per_mound = 3.0, "cuttings", 1..10, Found, "mounds 1 × 1 m with 3 cuttings, 30,000 a hectare";
+    cutting_length_cm = 30.0, "cm", 15..60, Found, "Lucid sweetpotato key: 20 to 40 cm";
+    cutting_nodes = 3.0, "nodes", 2..12, Found, "Lucid sweetpotato key: at least 3 nodes";
+    nodes_buried = 2.0, "nodes", 1..8, Found, "CIP manual vol. 4: 2 to 3 nodes buried";
+
+    onset_early_percent = 20.0, "%", 1..99, Memory, "20/50/80 % of the years, from memory";
+    onset_middle_percent = 50.0, "%", 1..99, Memory, "20/50/80 % of the years, from memory";
+    onset_late_percent = 80.0, "%", 1..99, Memory, "20/50/80 % of the years, from memory";
+}

@@ -1,0 +1,164 @@
+//! When the rains begin: from a stated day, or from a daily rainfall record.
+
+mod onset;
+mod record;
+
+pub use onset::{Onset, OnsetRule, Window, YearOnset, percentile};
+pub use record::RainRecord;
+
+use std::fmt;
+use std::str::FromStr;
+
+use chrono::{Datelike, Days, NaiveDate};
+
+/// A day of the year, as in "about the 15th of October".
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct MonthDay {
+    month: u32,
+    day: u32,
+}
+
+impl MonthDay {
+    /// The day, or `None` where no year has it. 29 February counts: in other
+    /// years it stands for 28 February.
+    pub fn new(month: u32, day: u32) -> Option<MonthDay> {
+        NaiveDate::from_ymd_opt(2024, month, day).map(|_| MonthDay { month, day })
+    }
+
+    /// The day of the year of `date`.
+    pub fn of(date: NaiveDate) -> MonthDay {
+        MonthDay { month: date.month(), day: date.day() }
+    }
+
+    /// This day in `year`.
+    pub fn in_year(self, year: i32) -> Option<NaiveDate> {
+        NaiveDate::from_ymd_opt(year, self.month, self.day)
+            .or_else(|| NaiveDate::from_ymd_opt(year, self.month, self.day.saturating_sub(1)))
+    }
+
+    /// The first such day after `date`.
+    pub fn next_after(self, date: NaiveDate) -> Option<NaiveDate> {
+        (0..=1).filter_map(|ahead| self.in_year(date.year() + ahead)).find(|day| *day > date)
+    }
+}
+
+impl FromStr for MonthDay {
+    type Err = ();
+
+    fn from_str(text: &str) -> Result<MonthDay, ()> {
+        let (month, day) = text.split_once('-').ok_or(())?;
+        let number = |part: &str| {
+            let fits = (1..=2).contains(&part.len()) && part.bytes().all(|byte| byte.is_ascii_digit());
+            if fits { part.parse().map_err(|_| ()) } else { Err(()) }
+        };
+        MonthDay::new(number(month)?, number(day)?).ok_or(())
+    }
+}
+
+impl fmt::Display for MonthDay {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "{:02}-{:02}", self.month, self.day)
+    }
+}
+
+/// Which part of the years' onsets a plan is timed by.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Risk {
+    /// The early onset (20 % of the years by default): the bed is ready in most years.
+    Early,
+    /// The middle onset (half of the years).
+    Middle,
+    /// The late onset (80 % of the years by default).
+    Late,
+    /// A percentile of one's own, 1 to 99.
+    Percentile(f64),
+}
+
+/// What is known of the rains at a place.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Rains {
+    /// The rains usually begin on this day of the year; the first one after the harvest counts.
+    Usual(MonthDay),
+    /// They are expected on this date.
+    On(NaiveDate),
+    /// Onsets found in a rainfall record.
+    Observed(ObservedRains),
+}
+
+/// Onsets found in a rainfall record, and how they were found.
+#[derive(Debug, Clone, PartialEq)]
+pub struct ObservedRains {
+    /// One entry a year of the record, years without onset among them.
+    pub years: Vec<YearOnset>,
+    /// The search window.
+    pub window: Window,
+    /// The rule.
+    pub rule: OnsetRule,
+}
+
+/// The expected rains of the season to come.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct ExpectedRains {
+    /// The day the plan is timed by.
+    pub onset: NaiveDate,
+    /// The day by which the rains have begun in most years; `onset` where only one day is known.
+    pub late: NaiveDate,
+}
+
+impl ObservedRains {
+    /// Days after the window's opening at which `percent` of the years that had an onset have had it.
+    pub fn onset_percentile(&self, percent: f64) -> Option<f64> {
+        let days: Vec<f64> = self.years.iter().filter_map(|year| year.days_after_opening(&self.window)).collect();
+        percentile(&days, percent)
+    }
+
+    /// Years whose season could be judged.
+    pub fn judged(&self) -> usize {
+        self.years.iter().filter(|year| year.onset != Onset::Unknown).count()
+    }
+
+    /// Share of the judged years without an onset.
+    pub fn none_share(&self) -> Option<f64> {
+        let none = self.years.iter().filter(|year| year.onset == Onset::None).count();
+        (self.judged() > 0).then(|| none as f64 / self.judged() as f64)
+    }
+
+    /// The opening of the first window that comes wholly after `harvest`,
+    /// with the window's days at the early, chosen and late percentile.
+    fn expected(&self, harvest: NaiveDate, percents: (f64, f64)) -> Option<ExpectedRains> {
+        let chosen = self.onset_percentile(percents.0)?;
+        let late = self.onset_percentile(percents.1)?.max(chosen);
+        let after = |opening: NaiveDate, days: f64| opening.checked_add_days(Days::new(days.round() as u64));
+        (-1..=1)
+            .filter_map(|ahead| self.window.from.in_year(harvest.year() + ahead))
+            .filter_map(|opening| Some(ExpectedRains { onset: after(opening, chosen)?, late: after(opening, late)? }))
+            .find(|rains| rains.onset > harvest)
+    }
+}
+
+/// The percentile a risk stands for.
+pub fn risk_percent(risk: Risk, assumptions: &super::Assumptions) -> f64 {
+    match risk {
+        Risk::Early => assumptions.onset_early_percent,
+        Risk::Middle => assumptions.onset_middle_percent,
+        Risk::Late => assumptions.onset_late_percent,
+        Risk::Percentile(percent) => percent,
+    }
+}
+
+/// The rains that follow `harvest`; `None` where the record knows none.
+pub fn expect(
+    rains: &Rains,
+    risk: Risk,
+    harvest: NaiveDate,
+    assumptions: &super::Assumptions,
+) -> Option<ExpectedRains> {
+    let one = |onset| ExpectedRains { onset, late: onset };
+    match rains {
+        Rains::Usual(day) => day.next_after(harvest).map(one),
+        Rains::On(date) => Some(one(*date)),
+        Rains::Observed(observed) => {
+            observed.expected(harvest, (risk_percent(risk, assumptions), assumptions.onset_late_percent))
+        }
+    }
+}

@@ -1,0 +1,274 @@
+//! Rules that say on which day of a record the rains began.
+//!
+//! Conventions: the onset is the **first** day of the wet window and itself a
+//! rain day; the look-ahead begins on the day after the onset; a dry spell
+//! that runs past the end of the look-ahead counts with the days it has
+//! inside it.
+
+use std::fmt;
+use std::str::FromStr;
+
+use chrono::{Datelike, Days, NaiveDate};
+
+use super::{MonthDay, RainRecord};
+
+/// The part of the year in which an onset is looked for, both days included.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Window {
+    /// First possible onset.
+    pub from: MonthDay,
+    /// Last possible onset; where it lies before `from`, in the next year.
+    pub until: MonthDay,
+}
+
+impl Window {
+    /// The window that opens in `year`.
+    pub fn in_year(&self, year: i32) -> Option<(NaiveDate, NaiveDate)> {
+        let from = self.from.in_year(year)?;
+        let until = self.until.in_year(if self.until < self.from { year + 1 } else { year })?;
+        Some((from, until))
+    }
+}
+
+/// When the rains have begun.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum OnsetRule {
+    /// A total within some days, rain on enough of them, and no long dry spell soon after.
+    Total {
+        /// Name of the rule.
+        name: &'static str,
+        /// Least total of the wet window, mm.
+        total_mm: f64,
+        /// Length of the wet window, days.
+        days: u32,
+        /// Least number of rain days in the wet window.
+        rain_days: u32,
+        /// Days after the onset that are looked at; 0 for none.
+        look_ahead: u32,
+        /// Longest dry spell allowed in them, days.
+        dry_spell: u32,
+        /// Least rain of a rain day, mm.
+        rain_day_mm: f64,
+    },
+    /// A wet dekad followed by two that are not dry.
+    Dekad {
+        /// Least total of the dekad, mm.
+        total_mm: f64,
+        /// Least total of the next two dekads together, mm.
+        next_two_mm: f64,
+    },
+}
+
+impl OnsetRule {
+    /// 20 mm in 3 days, then no dry spell over 7 days in 30 (Sivakumar 1988, Agric. For. Meteorol. 42:295, second-hand).
+    pub const THREE_DAY: OnsetRule = OnsetRule::Total {
+        name: "three-day",
+        total_mm: 20.0,
+        days: 3,
+        rain_days: 1,
+        look_ahead: 30,
+        dry_spell: 7,
+        rain_day_mm: 1.0,
+    };
+    /// 20 mm in 3 days, no look-ahead (R-Instat Climatic Guide ch. 7).
+    pub const FIRST_TOTAL: OnsetRule = OnsetRule::Total {
+        name: "first-total",
+        total_mm: 20.0,
+        days: 3,
+        rain_days: 1,
+        look_ahead: 0,
+        dry_spell: 0,
+        rain_day_mm: 1.0,
+    };
+    /// 20 mm in 3 days, then no dry spell over 9 days in 21 (R-Instat Climatic Guide ch. 7).
+    pub const THREE_DAY_21: OnsetRule = OnsetRule::Total {
+        name: "three-day-21",
+        total_mm: 20.0,
+        days: 3,
+        rain_days: 1,
+        look_ahead: 21,
+        dry_spell: 9,
+        rain_day_mm: 1.0,
+    };
+    /// 25 mm in 5 days, at least 3 of them rain days (R-Instat Climatic Guide ch. 7).
+    pub const FIVE_DAY: OnsetRule = OnsetRule::Total {
+        name: "five-day",
+        total_mm: 25.0,
+        days: 5,
+        rain_days: 3,
+        look_ahead: 0,
+        dry_spell: 0,
+        rain_day_mm: 1.0,
+    };
+    /// 25 mm in a dekad, then 20 mm over the next two (attributed to FAO, found on a wiki).
+    pub const DEKAD: OnsetRule = OnsetRule::Dekad { total_mm: 25.0, next_two_mm: 20.0 };
+
+    /// All rules by name.
+    pub const ALL: [OnsetRule; 5] = [
+        OnsetRule::THREE_DAY,
+        OnsetRule::FIRST_TOTAL,
+        OnsetRule::THREE_DAY_21,
+        OnsetRule::FIVE_DAY,
+        OnsetRule::DEKAD,
+    ];
+
+    /// The rule's name in cases and on the command line.
+    pub fn name(&self) -> &'static str {
+        match self {
+            OnsetRule::Total { name, .. } => name,
+            OnsetRule::Dekad { .. } => "dekad",
+        }
+    }
+
+    /// The first day in `from..=until` on which the rains have begun.
+    pub fn onset(&self, record: &RainRecord, from: NaiveDate, until: NaiveDate) -> Onset {
+        let mut day = from;
+        while day <= until {
+            match self.begins_on(record, day) {
+                Some(true) => return Onset::On(day),
+                Some(false) => {}
+                None => return Onset::Unknown,
+            }
+            let Some(next) = day.checked_add_days(Days::new(1)) else { break };
+            day = next;
+        }
+        Onset::None
+    }
+
+    /// Whether the rains begin on `day`; `None` where days needed for it are missing.
+    fn begins_on(&self, record: &RainRecord, day: NaiveDate) -> Option<bool> {
+        match *self {
+            OnsetRule::Total { total_mm, days, rain_days, look_ahead, dry_spell, rain_day_mm, .. } => {
+                if record.on(day)? < rain_day_mm {
+                    return Some(false);
+                }
+                let mut total = 0.0;
+                let mut wet = 0;
+                for rain in record.days(day, days) {
+                    let rain = rain?;
+                    total += rain;
+                    wet += u32::from(rain >= rain_day_mm);
+                }
+                if total < total_mm || wet < rain_days {
+                    return Some(false);
+                }
+                let mut dry = 0;
+                for rain in record.days(day + Days::new(1), look_ahead) {
+                    dry = if rain? < rain_day_mm { dry + 1 } else { 0 };
+                    if dry > dry_spell {
+                        return Some(false);
+                    }
+                }
+                Some(true)
+            }
+            OnsetRule::Dekad { total_mm, next_two_mm } => {
+                if !matches!(day.day(), 1 | 11 | 21) {
+                    return Some(false);
+                }
+                let (total, second) = dekad_total(record, day)?;
+                if total < total_mm {
+                    return Some(false);
+                }
+                let (next, third) = dekad_total(record, second)?;
+                let (after, _) = dekad_total(record, third)?;
+                Some(next + after >= next_two_mm)
+            }
+        }
+    }
+}
+
+/// Rain of the dekad that opens on `first`, and the day the next one opens.
+fn dekad_total(record: &RainRecord, first: NaiveDate) -> Option<(f64, NaiveDate)> {
+    let next = match first.day() {
+        1 => first.with_day(11)?,
+        11 => first.with_day(21)?,
+        _ => first.with_day(1)?.checked_add_months(chrono::Months::new(1))?,
+    };
+    let length = u32::try_from((next - first).num_days()).ok()?;
+    let total = record.days(first, length).sum::<Option<f64>>()?;
+    Some((total, next))
+}
+
+impl FromStr for OnsetRule {
+    type Err = ();
+
+    fn from_str(name: &str) -> Result<OnsetRule, ()> {
+        OnsetRule::ALL.into_iter().find(|rule| rule.name() == name).ok_or(())
+    }
+}
+
+impl fmt::Display for OnsetRule {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            OnsetRule::Total { total_mm, days, rain_days, look_ahead, dry_spell, .. } => {
+                write!(f, "the first day with {total_mm} mm of rain in {days} days")?;
+                if *rain_days > 1 {
+                    write!(f, ", {rain_days} of them rain days")?;
+                }
+                if *look_ahead > 0 {
+                    write!(f, " and no dry spell over {dry_spell} days in the {look_ahead} days after it")?;
+                }
+                Ok(())
+            }
+            OnsetRule::Dekad { total_mm, next_two_mm } => {
+                write!(f, "the first dekad with {total_mm} mm of rain and {next_two_mm} mm over the next two")
+            }
+        }
+    }
+}
+
+/// The outcome of one year.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Onset {
+    /// The rains began on this day.
+    On(NaiveDate),
+    /// The rule was never met in the window.
+    None,
+    /// Days are missing that the rule needs.
+    Unknown,
+}
+
+/// The outcome of the season whose window opened in `year`.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct YearOnset {
+    /// Year in which the window opened.
+    pub year: i32,
+    /// Its outcome.
+    pub onset: Onset,
+}
+
+impl YearOnset {
+    /// Days from the window's opening to the onset.
+    pub fn days_after_opening(&self, window: &Window) -> Option<f64> {
+        let Onset::On(date) = self.onset else { return None };
+        Some((date - window.in_year(self.year)?.0).num_days() as f64)
+    }
+}
+
+impl RainRecord {
+    /// The onset of every year of the record, years without one among them.
+    pub fn onsets(&self, rule: &OnsetRule, window: &Window) -> Vec<YearOnset> {
+        let Some((first, last)) = self.span() else { return Vec::new() };
+        (first.year() - 1..=last.year())
+            .filter_map(|year| {
+                let (from, until) = window.in_year(year)?;
+                (from >= first && from <= last).then(|| YearOnset { year, onset: rule.onset(self, from, until) })
+            })
+            .collect()
+    }
+}
+
+/// The `percent` percentile by linear interpolation between the sorted
+/// values, as numpy does by default; `None` for no values or a value that is
+/// not finite.
+pub fn percentile(values: &[f64], percent: f64) -> Option<f64> {
+    if !percent.is_finite() || values.iter().any(|value| !value.is_finite()) {
+        return None;
+    }
+    let mut sorted = values.to_vec();
+    sorted.sort_by(f64::total_cmp);
+    let rank = (percent.clamp(0.0, 100.0) / 100.0) * sorted.len().checked_sub(1)? as f64;
+    let below = *sorted.get(rank.floor() as usize)?;
+    let above = *sorted.get(rank.ceil() as usize)?;
+    Some(below + (above - below) * rank.fract())
+}

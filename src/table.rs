@@ -1,0 +1,331 @@
+//! TOML read field by field, collecting every problem with its line.
+
+use std::cell::RefCell;
+use std::collections::BTreeSet;
+use std::ops::RangeInclusive;
+
+use chrono::NaiveDate;
+use toml::Spanned;
+use toml::de::{DeTable, DeValue};
+
+use crate::finding::{Finding, line_of};
+
+/// A TOML text and what is wrong with it so far.
+pub(crate) struct Source<'t> {
+    name: &'t str,
+    text: &'t str,
+    findings: RefCell<Vec<Finding>>,
+}
+
+/// Reads a TOML text by `read`, which sees the root table; returns what it
+/// made, with all findings in the order of their lines.
+pub(crate) fn read<T>(name: &str, text: &str, read: impl FnOnce(&Source<'_>, &Table<'_>) -> T) -> (T, Vec<Finding>) {
+    let (document, problems) = DeTable::parse_recoverable(text);
+    let source = Source { name, text, findings: RefCell::default() };
+    let root = Table::root(&source, document.get_ref());
+    let made = read(&source, &root);
+    root.finish();
+    let mut findings = source.findings.into_inner();
+    for problem in problems {
+        let line = line_of(text, problem.span().map_or(0, |span| span.start));
+        let message = problem.message().trim();
+        // What cannot be parsed comes to its field as an empty value: one mistake, one finding.
+        match findings.iter_mut().find(|finding| finding.place.line == Some(line) && finding.place.field.is_some()) {
+            Some(finding) => message.clone_into(&mut finding.message),
+            None => {
+                let finding = Finding::error(message).file(name).line(line);
+                let finding = finding.hint("mend the line; texts stand in quotes, lists in [ ]");
+                findings.push(match key_in_line(text, line) {
+                    Some(key) => finding.field(key),
+                    None => finding,
+                });
+            }
+        }
+    }
+    findings.sort_by_key(|finding| finding.place.file.as_deref().filter(|file| *file == name).and(finding.place.line));
+    (made, findings)
+}
+
+/// What stands before the equals sign in a line.
+fn key_in_line(text: &str, line: u32) -> Option<String> {
+    let (key, _) = text.lines().nth(line.checked_sub(1)? as usize)?.split_once('=')?;
+    let key = key.trim();
+    (!key.is_empty() && key.chars().all(|c| c.is_alphanumeric() || matches!(c, '_' | '-' | '.'))).then(|| key.to_owned())
+}
+
+impl Source<'_> {
+    pub(crate) fn add(&self, finding: Finding) {
+        self.findings.borrow_mut().push(finding.file(self.name));
+    }
+
+    /// Adds a finding about another file that this one names.
+    pub(crate) fn add_foreign(&self, finding: Finding) {
+        self.findings.borrow_mut().push(finding);
+    }
+
+    pub(crate) fn add_at(&self, offset: usize, finding: Finding) {
+        self.add(finding.line(line_of(self.text, offset)));
+    }
+}
+
+/// One table of the text.
+pub(crate) struct Table<'t> {
+    source: &'t Source<'t>,
+    /// Dotted name with a trailing dot; empty for the root.
+    prefix: String,
+    offset: usize,
+    table: Option<&'t DeTable<'t>>,
+    asked: RefCell<BTreeSet<&'static str>>,
+}
+
+impl<'t> Table<'t> {
+    fn root(source: &'t Source<'t>, table: &'t DeTable<'t>) -> Table<'t> {
+        Table { source, prefix: String::new(), offset: 0, table: Some(table), asked: RefCell::default() }
+    }
+
+    fn entry(&self, key: &'static str) -> Option<&'t Spanned<DeValue<'t>>> {
+        self.asked.borrow_mut().insert(key);
+        self.table?.iter().find(|(name, _)| name.get_ref() == key).map(|(_, value)| value)
+    }
+
+    /// Whether the table stands in the text.
+    pub(crate) fn is_given(&self) -> bool {
+        self.table.is_some()
+    }
+
+    pub(crate) fn has(&self, key: &'static str) -> bool {
+        self.entry(key).is_some()
+    }
+
+    fn field(&self, key: &str) -> String {
+        format!("{}{key}", self.prefix)
+    }
+
+    /// Reports a problem of a field, at its value or, where it is absent, at its table.
+    pub(crate) fn problem(&self, key: &'static str, message: impl Into<String>, hint: impl Into<String>) {
+        let offset = self.entry(key).map_or(self.offset, |value| value.span().start);
+        let finding = Finding::error(message).field(self.field(key)).hint(hint);
+        self.source.add_at(offset, finding);
+    }
+
+    fn wrong_type(&self, key: &'static str, wanted: &str, found: &DeValue<'_>) {
+        self.problem(key, format!("{wanted} is wanted here, not {}", kind_of(found)), format!("write {wanted}"));
+    }
+
+    pub(crate) fn missing(&self, key: &'static str, hint: &str) {
+        self.problem(key, "is missing", hint);
+    }
+
+    pub(crate) fn text(&self, key: &'static str) -> Option<String> {
+        let value = self.entry(key)?;
+        match value.get_ref() {
+            DeValue::String(text) => {
+                let text = text.trim();
+                if text.is_empty() {
+                    self.problem(key, "is empty", "write a text, or take the line out");
+                    None
+                } else if let Some(bad) = text.chars().find(|c| c.is_control() || is_private_use(*c)) {
+                    self.problem(key, format!("has a character that cannot be printed ({})", bad.escape_unicode()), "retype the text");
+                    None
+                } else {
+                    Some(text.to_owned())
+                }
+            }
+            other => {
+                self.wrong_type(key, "a text in quotes", other);
+                None
+            }
+        }
+    }
+
+    /// A sign between digits: at most one character, which may be a space, or nothing.
+    pub(crate) fn mark(&self, key: &'static str) -> Option<String> {
+        let value = self.entry(key)?;
+        match value.get_ref() {
+            DeValue::String(mark) if mark.chars().count() <= 1 && !mark.chars().any(|c| c.is_control() || is_private_use(c)) => {
+                Some(mark.clone().into_owned())
+            }
+            other => {
+                self.wrong_type(key, "one character in quotes", other);
+                None
+            }
+        }
+    }
+
+    /// Whether the field is there and is a text.
+    pub(crate) fn is_text(&self, key: &'static str) -> bool {
+        self.entry(key).is_some_and(|value| matches!(value.get_ref(), DeValue::String(_)))
+    }
+
+    /// One of some words.
+    pub(crate) fn choice<T: Copy>(&self, key: &'static str, choices: &[(&str, T)]) -> Option<T> {
+        let text = self.text(key)?;
+        let found = choices.iter().find(|(name, _)| *name == text).map(|(_, value)| *value);
+        if found.is_none() {
+            let names: Vec<_> = choices.iter().map(|(name, _)| format!("\"{name}\"")).collect();
+            self.problem(key, format!("\"{text}\" is not known"), format!("write one of {}", names.join(", ")));
+        }
+        found
+    }
+
+    pub(crate) fn number(&self, key: &'static str, range: RangeInclusive<f64>) -> Option<f64> {
+        let value = self.entry(key)?;
+        self.number_of(key, value, &range)
+    }
+
+    fn number_of(&self, key: &'static str, value: &'t Spanned<DeValue<'t>>, range: &RangeInclusive<f64>) -> Option<f64> {
+        let number = match value.get_ref() {
+            DeValue::Integer(number) => i64::from_str_radix(number.as_str(), number.radix()).ok().map(|n| n as f64),
+            DeValue::Float(number) => number.as_str().parse::<f64>().ok(),
+            other => {
+                self.wrong_type(key, "a number", other);
+                return None;
+            }
+        };
+        match number {
+            Some(number) if range.contains(&number) => Some(number),
+            Some(number) => {
+                self.problem(
+                    key,
+                    format!("{number} is not possible"),
+                    format!("write a number from {} to {}", range.start(), range.end()),
+                );
+                None
+            }
+            None => {
+                self.problem(key, "is not a number that can be read", "write it in digits with a decimal point");
+                None
+            }
+        }
+    }
+
+    pub(crate) fn whole(&self, key: &'static str, range: RangeInclusive<u32>) -> Option<u32> {
+        let number = self.number(key, f64::from(*range.start())..=f64::from(*range.end()))?;
+        if number.fract() != 0.0 {
+            self.problem(key, format!("{number} is not a whole number"), "write a whole number");
+            return None;
+        }
+        Some(number as u32)
+    }
+
+    /// One number, or twelve of them from January to December.
+    pub(crate) fn monthly(&self, key: &'static str, range: RangeInclusive<f64>) -> Option<[f64; 12]> {
+        let value = self.entry(key)?;
+        let DeValue::Array(values) = value.get_ref() else {
+            return self.number_of(key, value, &range).map(|number| [number; 12]);
+        };
+        let numbers: Vec<_> = values.iter().filter_map(|value| self.number_of(key, value, &range)).collect();
+        if values.len() != 12 {
+            self.problem(key, format!("has {} values", values.len()), "write one number, or twelve from January to December");
+        }
+        numbers.try_into().ok()
+    }
+
+    pub(crate) fn date(&self, key: &'static str) -> Option<NaiveDate> {
+        let value = self.entry(key)?;
+        let written = match value.get_ref() {
+            DeValue::String(text) => text.trim().to_owned(),
+            DeValue::Datetime(date) => date.to_string(),
+            other => {
+                self.wrong_type(key, "a date such as 2027-04-30", other);
+                return None;
+            }
+        };
+        let date = NaiveDate::parse_from_str(&written, "%Y-%m-%d").ok().filter(|_| written.len() == 10);
+        match date {
+            Some(date) if (1900..=2200).contains(&chrono::Datelike::year(&date)) => Some(date),
+            Some(date) => {
+                self.problem(key, format!("{date} is far from any season"), "check the year");
+                None
+            }
+            None => {
+                self.problem(key, format!("{written} is not a date of the calendar"), "write it as year-month-day, e.g. 2027-04-30");
+                None
+            }
+        }
+    }
+
+    /// A table within this one; where it is absent, every field of it is.
+    pub(crate) fn table(&self, key: &'static str) -> Table<'t> {
+        let entry = self.entry(key);
+        let table = entry.and_then(|value| match value.get_ref() {
+            DeValue::Table(table) => Some(table),
+            other => {
+                self.wrong_type(key, &format!("a table [{key}]"), other);
+                None
+            }
+        });
+        Table {
+            source: self.source,
+            prefix: format!("{}{key}.", self.prefix),
+            offset: entry.map_or(self.offset, |value| value.span().start),
+            table,
+            asked: RefCell::default(),
+        }
+    }
+
+    /// The tables of an array such as `[[container]]`.
+    pub(crate) fn tables(&self, key: &'static str) -> Vec<Table<'t>> {
+        let Some(entry) = self.entry(key) else { return Vec::new() };
+        let DeValue::Array(values) = entry.get_ref() else {
+            self.wrong_type(key, &format!("a list of tables [[{key}]]"), entry.get_ref());
+            return Vec::new();
+        };
+        let mut tables = Vec::new();
+        for (index, value) in values.iter().enumerate() {
+            match value.get_ref() {
+                DeValue::Table(table) => tables.push(Table {
+                    source: self.source,
+                    prefix: format!("{}{key}[{}].", self.prefix, index + 1),
+                    offset: value.span().start,
+                    table: Some(table),
+                    asked: RefCell::default(),
+                }),
+                other => self.wrong_type(key, &format!("a list of tables [[{key}]]"), other),
+            }
+        }
+        tables
+    }
+
+    /// Reports fields that nobody asked for.
+    pub(crate) fn finish(self) {
+        let asked = self.asked.borrow();
+        for name in self.table.into_iter().flat_map(|table| table.keys()) {
+            let key = name.get_ref().as_ref();
+            if !asked.contains(key) {
+                let hint = hint_for_unknown(key, &asked);
+                let finding = Finding::error("is not a known field").field(self.field(key)).hint(hint);
+                self.source.add_at(name.span().start, finding);
+            }
+        }
+    }
+}
+
+/// The most fields that a hint still lists.
+const MOST_LISTED: usize = 16;
+
+fn hint_for_unknown(key: &str, known: &BTreeSet<&'static str>) -> String {
+    let likeness = |name: &&str| (strsim::jaro_winkler(key, name) * 1000.0) as u32;
+    let nearest = known.iter().copied().max_by_key(likeness).filter(|name| likeness(name) > 850);
+    let listed = || known.iter().copied().collect::<Vec<_>>().join(", ");
+    match nearest {
+        Some(nearest) => format!("did you mean {nearest}?"),
+        None if known.len() <= MOST_LISTED => format!("known here: {}", listed()),
+        None => "see the README for the fields known here".to_owned(),
+    }
+}
+
+fn kind_of(value: &DeValue<'_>) -> &'static str {
+    match value {
+        DeValue::String(_) => "a text",
+        DeValue::Integer(_) | DeValue::Float(_) => "a number",
+        DeValue::Boolean(_) => "true or false",
+        DeValue::Datetime(_) => "a date",
+        DeValue::Array(_) => "a list",
+        DeValue::Table(_) => "a table",
+    }
+}
+
+fn is_private_use(c: char) -> bool {
+    matches!(c, '\u{E000}'..='\u{F8FF}' | '\u{F0000}'..='\u{10FFFF}')
+}
