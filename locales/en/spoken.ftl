@@ -1,0 +1,90 @@
+### English, as spoken on radio and phones.
+### Every literal text is recorded as it stands here, cut at the { … }.
+### No digits, no abbreviations. Numbers: SAY, days: DAY and SPAN, measures: MEASURE.
+
+## Dates and units
+
+date = the { SAY($day, form: "ordinal") } of { $month ->
+    [1] January
+    [2] February
+    [3] March
+    [4] April
+    [5] May
+    [6] June
+    [7] July
+    [8] August
+    [9] September
+    [10] October
+    [11] November
+   *[12] December
+ }
+span = between { DAY($from) } and { DAY($to) }
+span-day = on { DAY($from) }
+unit-kilogram = { SAY($n, form: "cardinal") } { $n ->
+    [one] kilogram
+   *[other] kilograms
+ }
+unit-litre = { SAY($n, form: "cardinal") } { $n ->
+    [one] litre
+   *[other] litres
+ }
+unit-metre = { SAY($n, form: "cardinal") } { $n ->
+    [one] metre
+   *[other] metres
+ }
+unit-centimetre = { SAY($n, form: "cardinal") } { $n ->
+    [one] centimetre
+   *[other] centimetres
+ }
+
+## Opening and closing
+
+opening = Sweet potatoes, from this harvest to the next rains. { $kind ->
+    [zone] The amounts you hear are for { SAY($roots, form: "cardinal") } roots. Take more or fewer for your field.
+   *[other] The rains are expected about { DAY($rains) }.
+ }
+closing = Your extension worker knows the varieties, dates and rules of your area. Where this message says otherwise, follow that advice.
+
+## Steps
+
+mark-plants = Choose your mother plants { SPAN($when) }. Mark { SAY($plants, form: "cardinal") } strong plants. { $kind ->
+    [group] Each member marks { SAY($plants_each, form: "cardinal") }.
+   *[other] Put a stick beside each one.
+ } Take only plants with big, clean leaves and no sign of sickness. They will give about { SAY($roots, form: "cardinal") } roots to store.
+gather-sand = Bring dry sand { SPAN($when) }. You need { MEASURE($sand_l, unit: "litre") }, about { MEASURE($sand_kg, unit: "kilogram") }. Take coarse, clean sand. Dry it under cover and let it cool. Fine, damp or warm sand makes roots rot.
+check-plants = Look at the marked plants again { SPAN($when) }. Look for small, curled or spotted leaves, stunted vines, and holes at the foot of the stem. Where you doubt, pull the stick out and take nothing from that plant.
+cut-vines = Cut the vines of the marked plants { SPAN($when) }. Leave a hand's length of stem. The skin of the roots toughens, and they keep longer.
+harvest = Dig the roots { SPAN($when) }. Dig only in dry soil, and lift without wounding. Take { SAY($roots, form: "cardinal") } medium roots, about as long as your hand, with whole skin. Wounded roots go to the kitchen, not to the store. Brush the soil off by hand and never wash them. Leave them some hours in the shade.
+fill-container = Lay the roots in sand { SPAN($when) }. Use a basin, a pot, a bucket or a tight basket. No sacks. Line it with paper, and fill it where it will stay: cool, dry and shaded, away from children, animals and rain. You need { SAY($containers, form: "cardinal") } { $containers ->
+    [one] container.
+   *[other] containers.
+ } Start with { MEASURE($base_cm, unit: "centimetre") } of sand. Lay at most { SAY($roots_per_layer, form: "cardinal") } roots in a layer, not touching each other or the side. Cover them with { MEASURE($layer_cm, unit: "centimetre") } of sand, and lay the next. Make { SAY($layers, form: "cardinal") } { $layers ->
+    [one] layer.
+   *[other] layers.
+ } End with { MEASURE($top_cm, unit: "centimetre") } of sand. It keeps out rats, insects and fowl. Put no lid on it.
+monthly-check = Check the roots every month, first on { DAY($first) }. Take out every root and look at it. Throw away what is rotten or bored. Rub off the sprouts. Pack the good roots again in the same way, and write down how many are left. Between checks leave them alone.
+prepare-bed = Make the seedbed { SPAN($when) }. Make it { MEASURE($bed_length_m, unit: "metre") } long and { MEASURE($bed_width_m, unit: "metre") } wide, close to water. Loosen the soil well. Fence it against goats and chickens.
+last-check = Check the roots for the last time on { DAY($first) }. Throw away what is rotten or bored. This time leave the sprouts on. These roots go to the bed now.
+plant-bed = Plant the roots in the bed { SPAN($when) }. Lay them in rows, about { MEASURE($spacing_cm, unit: "centimetre") } apart, and cover them lightly with soil.
+water-bed = Water the bed { SPAN($when) }. When it is full of leaves, give { MEASURE($water_l, unit: "litre") } a day. That is { SAY($jerrycans, form: "cardinal") } { $jerrycans ->
+    [one] jerrycan.
+   *[other] jerrycans.
+ } Young plants need less. Hot, windy days need more. Stop when the rain does the work.
+cut-for-planting = When the rains have come, { SPAN($when) }, cut vines to plant. Cut pieces of { MEASURE($cutting_cm, unit: "centimetre") }, with at least { SAY($nodes, form: "cardinal") } nodes, only from healthy shoots. The first cut gives about { SAY($first_cuttings, form: "cardinal") } cuttings. Leave stubs. They give more in four to six weeks. Keep cuttings in the shade, and plant them within two days.
+plant-field = Plant the field when the soil is moist, { SPAN($when) }. { $layout ->
+    [mounds] Put { SAY($on_mound, form: "cardinal") } cuttings on each mound.
+   *[ridges] Put a cutting every { MEASURE($along_cm, unit: "centimetre") } on the ridge.
+ } Bury two or three nodes. After two weeks plant the gaps again.
+first-harvest = Try the first roots { SPAN($when) }. Feel under some plants for roots of eating size. Do not leave ripe roots in dry ground for long. Weevils find them.
+
+## Cautions
+
+caution-rot = Take care. Do not eat rotten, mouldy or bored roots. Do not feed them to animals, and do not plant them. Even sound-looking parts can be poisonous. Bury them deep or burn them.
+caution-virus = Take care. Spotted, small or twisted leaves and stunted vines are signs of virus. Never take roots or vines from such a plant.
+caution-cracks = Weevils reach the roots through cracks in the soil. Heap soil over cracks as soon as you see them.
+caution-heavy-sand = Take care, sand is heavy. Carry small loads. Fill the container where it will stay, and do not lift it when it is full.
+caution-riverbed = Take sand from a riverbed only when it is dry, away from steep banks that can fall, and where local rules allow it.
+caution-water-children = Take care of children. Cover stored water. Fence wells and pits. Keep goats and chickens out of the bed.
+caution-store-dry = Never water the store. The sand must stay dry from the first day to the last.
+caution-forecast = These dates are averages, not a forecast. Rains may come earlier or later. Plant only when the soil is moist.
+caution-try-first = If this is new to you, begin with a few roots, and keep some of your vines in the old way as well.

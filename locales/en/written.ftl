@@ -1,0 +1,166 @@
+### English, as printed on sheets.
+### Values a message may use are listed in the README, "Adding a language".
+
+## Words of the sheet itself
+
+sheet-title = Sweet potatoes: from this harvest to the next rains
+sheet-for = For
+sheet-place = Place
+sheet-rains = Rains expected
+sheet-harvest = Harvest of the old field
+sheet-amounts = What you need
+sheet-steps = What to do, and when
+sheet-cautions = Take care
+sheet-when = When
+sheet-page = Page
+status-draft = Draft wording: no fluent speaker has read it yet.
+status-read = Wording read by a fluent speaker, not yet approved.
+status-approved = Wording approved.
+
+## Amounts
+
+amount-plants = Plants to mark
+amount-plants-each = Plants each member marks
+amount-roots = Roots to store
+amount-cuttings = Cuttings for the field
+amount-first-cuttings = Cuttings expected at the first cut
+amount-containers = Containers
+amount-layers = Layers of roots in a container
+amount-roots-per-layer = Roots in each layer
+amount-sand = Dry sand
+amount-loads = Loads of sand to carry
+amount-bed = Seedbed
+amount-water = Water for the bed, each day
+amount-jerrycans = Jerrycans of water, each day
+
+sand-value = { MEASURE($sand_l, unit: "litre") }, about { MEASURE($sand_kg, unit: "kilogram") }
+bed-value = { MEASURE($bed_length_m, unit: "metre") } × { MEASURE($bed_width_m, unit: "metre") }
+water-value = { MEASURE($water_l, unit: "litre") }
+roots-for-zone = { $roots } (a round number; scale it to each field)
+
+## Dates and units
+
+date = { $day } { $month ->
+    [1] January
+    [2] February
+    [3] March
+    [4] April
+    [5] May
+    [6] June
+    [7] July
+    [8] August
+    [9] September
+    [10] October
+    [11] November
+   *[12] December
+ } { $year }
+span = { DAY($from) } – { DAY($to) }
+span-day = { DAY($from) }
+unit-kilogram = { $n } kg
+unit-litre = { $n } L
+unit-metre = { $n } m
+unit-centimetre = { $n } cm
+
+## Opening and closing
+
+opening = { $kind ->
+    [zone] This plan is for every farmer in the area. Its amounts are for { $roots } roots: take more or fewer for your field.
+   *[other] This plan is counted back from the rains. They are expected about { DAY($rains) }.
+ }
+closing = Your extension worker knows the varieties, dates and rules of your area. Where this sheet says otherwise, follow that advice.
+
+## Steps: title, text (.text), picture in words (.alt)
+
+mark-plants = Mark { $plants } healthy plants
+    .text = { $kind ->
+        [group] Together choose { $plants } strong plants; each member marks { $plants_each }.
+       *[other] Choose { $plants } strong plants.
+     } Put a stick beside each one. Take only plants with big, clean leaves and no sign of sickness. They will give about { $roots } roots to store.
+    .alt = A hand pushes a stick into the soil beside a strong plant.
+gather-sand = Bring dry sand
+    .text = Bring { MEASURE($sand_l, unit: "litre") } of coarse, clean sand, about { MEASURE($sand_kg, unit: "kilogram") }. Dry it under cover and let it cool. Fine, damp or warm sand makes roots rot. Carry at most { MEASURE($load_kg, unit: "kilogram") } at a time: about { $loads } { $loads ->
+        [one] load
+       *[other] loads
+     }.
+    .alt = Hands scoop dry sand from a heap into a small bucket.
+check-plants = Look at the marked plants again
+    .text = Look for small, curled or spotted leaves, stunted vines, and holes at the foot of the stem. Where you doubt, pull the stick out and take nothing from that plant.
+    .alt = A sick plant with curled leaves beside a healthy one.
+cut-vines = Cut the vines of the marked plants
+    .text = Cut them off and leave { MEASURE($stem_cm, unit: "centimetre") } of stem, a hand's length. The skin of the roots toughens, and they keep longer.
+    .alt = A knife cuts vines a hand's length above the soil.
+harvest = Dig, and choose { $roots } roots
+    .text = Dig only in dry soil, and lift without wounding. Take { $roots } medium roots, about as long as your hand, with whole skin. Wounded roots go to the kitchen, not to the store. Brush the soil off by hand and never wash them. Leave them some hours in the shade, out of the sun.
+    .alt = A hoe lifts roots from the soil without cutting them.
+fill-container = Lay the roots in sand
+    .text = Use { $containers } { $containers ->
+        [one] container
+       *[other] containers
+     } with solid sides: a basin, pot, bucket or tight basket. No sacks. Line it with paper, and fill it where it will stay: cool, dry and shaded, away from children, animals and rain. Start with { MEASURE($base_cm, unit: "centimetre") } of sand. Lay at most { $roots_per_layer } roots in a layer, not touching each other or the side. Cover them with { MEASURE($layer_cm, unit: "centimetre") } of sand and lay the next, { $layers } { $layers ->
+        [one] layer
+       *[other] layers
+     } in all. End with { MEASURE($top_cm, unit: "centimetre") } of sand: it keeps out rats, insects and fowl. Put no lid on it.
+    .alt = A basin cut open: sand, roots lying apart, sand, roots, thick sand on top.
+monthly-check = Check the roots every month
+    .text = Take out every root and look at it. Throw away what is rotten or bored. Rub off the sprouts. Pack the good roots again in the same way, and write down how many are left. Between checks leave them alone.
+    .alt = A hand lifts a root from the basin; a rotten root lies aside, crossed out.
+prepare-bed = Make the seedbed
+    .text = Make a bed of { MEASURE($bed_length_m, unit: "metre") } by { MEASURE($bed_width_m, unit: "metre") } close to water. Loosen the soil well. Fence it against goats and chickens.
+    .alt = A bed with rows and a fence around it, and a hoe.
+last-check = Check for the last time and keep the sprouts
+    .text = Take out every root. Throw away what is rotten or bored. This time leave the sprouts on: these roots go to the bed now.
+    .alt = A root with sprouts, ready for the bed.
+plant-bed = Plant the roots in the bed
+    .text = Lay the roots in rows, about { MEASURE($spacing_cm, unit: "centimetre") } apart, and cover them lightly with soil.
+    .alt = Roots laid in a row; a hand covers them with soil.
+water-bed = Water the bed
+    .text = Give about { MEASURE($water_l, unit: "litre") } a day, { $jerrycans } { $jerrycans ->
+        [one] jerrycan
+       *[other] jerrycans
+     }, when the bed is full of leaves. Young plants need less; hot, windy days need more. Stop when the rain does the work.
+    .alt = Water is poured over the bed with sprouts.
+cut-for-planting = Cut vines to plant
+    .text = When the rains have come, cut pieces of { MEASURE($cutting_cm, unit: "centimetre") } with at least { $nodes } nodes, only from healthy shoots. The first cut gives about { $first_cuttings } cuttings. Leave stubs: they give more in four to six weeks. Keep cuttings in the shade and plant them within two days.
+    .alt = A hand cuts a vine from the bed and leaves a stub.
+plant-field = Plant the field
+    .text = Plant only in moist soil. { $layout ->
+        [mounds] Put { $on_mound } cuttings on each mound, mounds { MEASURE($between_cm, unit: "centimetre") } apart.
+       *[ridges] Put a cutting every { MEASURE($along_cm, unit: "centimetre") } on ridges { MEASURE($between_cm, unit: "centimetre") } apart.
+     } Bury two or three nodes. { $kind ->
+        [zone] { $cuttings } cuttings come from { $roots } roots over the whole season of the bed.
+       *[other] The field takes { $cuttings } cuttings.
+     } After two weeks plant the gaps again.
+    .alt = Cuttings stand in a row on a ridge under a rain cloud.
+first-harvest = Try the first roots
+    .text = Feel under some plants for roots of eating size. Do not leave ripe roots in dry ground for long: weevils find them.
+    .alt = A plant lifted with big roots, and a full basket.
+
+## Cautions: title, text (.text), picture in words (.alt)
+
+caution-rot = Rotten, mouldy or bored roots
+    .text = Do not eat them, do not feed them to animals, do not plant them. Even sound-looking parts can be poisonous. Bury them deep or burn them.
+    .alt = A rotten root crossed out beside an animal.
+caution-virus = Sick plants
+    .text = Spotted, small or twisted leaves and stunted vines are signs of virus. Never take roots or vines from such a plant.
+    .alt = A small plant with twisted leaves, crossed out.
+caution-cracks = Cracks in the soil
+    .text = Weevils reach the roots through cracks. Heap soil over cracks as soon as you see them.
+    .alt = A cracked ridge with a weevil at the crack.
+caution-heavy-sand = Sand is heavy
+    .text = Carry small loads. Fill the container where it will stay, and do not lift it when it is full.
+    .alt = A person bent under a great sack, crossed out; a small bucket beside.
+caution-riverbed = Sand from a riverbed
+    .text = Take sand only when the riverbed is dry, away from steep banks that can fall, and where local rules allow it.
+    .alt = A steep river bank falling on a digging person, crossed out.
+caution-water-children = Water, children and animals
+    .text = Cover stored water. Fence wells and pits so that no child falls in. Keep goats and chickens out of the bed.
+    .alt = A covered drum and a fence that keeps a child from the water.
+caution-store-dry = Never water the store
+    .text = The sand must stay dry from the first day to the last. Damp sand makes roots sprout early or rot.
+    .alt = A watering can over the basin, crossed out.
+caution-forecast = Dates are averages, not a forecast
+    .text = Rains may come earlier or later than the dates here. Watch the sky and the soil, and plant only when the soil is moist.
+    .alt = A cloud, half of it with rain and half without.
+caution-try-first = Try a few roots first
+    .text = If this is new to you, begin with a few roots, and keep some of your vines in the old way as well.
+    .alt = A few roots in a small pot; two people talk beside it.

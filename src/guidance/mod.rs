@@ -1,0 +1,309 @@
+//! What a plan tells people: ordered statements without a word of any language.
+//!
+//! A statement names its subject, its typed values, when it applies, for whom
+//! and how much it matters. Wordings are chosen for it by its subject's name;
+//! channels choose among statements.
+
+mod select;
+
+pub use select::for_topic;
+
+use chrono::NaiveDate;
+
+use crate::plan::field::Spacing;
+use crate::plan::{Assumptions, Case, DateSpan, Kind, Plan, Quantity, Step};
+
+pub use crate::plan::Topic;
+
+/// What must be known so that nobody gets hurt and no harvest is lost.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Caution {
+    /// Rotten and bored roots: not for people, animals or planting.
+    Rot,
+    /// Signs of virus: nothing is taken from the plant.
+    Virus,
+    /// Cracks in the ridge let weevils in.
+    Cracks,
+    /// Sand is heavy.
+    HeavySand,
+    /// Riverbeds and their banks.
+    Riverbed,
+    /// Children and animals near water and bed.
+    WaterChildren,
+    /// No water in the store.
+    StoreDry,
+    /// Averages are not a forecast.
+    Forecast,
+    /// Try a few roots first, keep spares.
+    TryFirst,
+}
+
+impl Caution {
+    /// All cautions in the order in which they are printed.
+    pub const ALL: [Caution; 9] = [
+        Caution::Rot,
+        Caution::HeavySand,
+        Caution::Riverbed,
+        Caution::WaterChildren,
+        Caution::StoreDry,
+        Caution::Virus,
+        Caution::Cracks,
+        Caution::Forecast,
+        Caution::TryFirst,
+    ];
+
+    /// The caution's name in packs and pictures.
+    pub fn name(self) -> &'static str {
+        match self {
+            Caution::Rot => "caution-rot",
+            Caution::Virus => "caution-virus",
+            Caution::Cracks => "caution-cracks",
+            Caution::HeavySand => "caution-heavy-sand",
+            Caution::Riverbed => "caution-riverbed",
+            Caution::WaterChildren => "caution-water-children",
+            Caution::StoreDry => "caution-store-dry",
+            Caution::Forecast => "caution-forecast",
+            Caution::TryFirst => "caution-try-first",
+        }
+    }
+
+    /// The steps beside which it must be heard.
+    pub fn topics(self) -> &'static [Topic] {
+        match self {
+            Caution::Rot => &[Topic::Harvest, Topic::MonthlyCheck, Topic::LastCheck],
+            Caution::Virus => &[Topic::MarkPlants, Topic::CheckPlants, Topic::CutForPlanting],
+            Caution::Cracks => &[Topic::PlantField, Topic::FirstHarvest],
+            Caution::HeavySand => &[Topic::GatherSand, Topic::FillContainer],
+            Caution::Riverbed => &[Topic::GatherSand],
+            Caution::WaterChildren => &[Topic::PrepareBed, Topic::WaterBed],
+            Caution::StoreDry => &[Topic::FillContainer, Topic::MonthlyCheck],
+            Caution::Forecast => &[Topic::PlantBed, Topic::CutForPlanting, Topic::PlantField],
+            Caution::TryFirst => &[Topic::MarkPlants, Topic::FillContainer],
+        }
+    }
+}
+
+/// What a statement is about.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Subject {
+    /// Whose plan it is, what for and when the rains are expected.
+    Opening,
+    /// A step of the season.
+    Step(Topic),
+    /// A caution.
+    Caution(Caution),
+    /// Local advice comes first.
+    Closing,
+}
+
+impl Subject {
+    /// All subjects in order.
+    pub fn all() -> impl Iterator<Item = Subject> {
+        let steps = Topic::ALL.into_iter().map(Subject::Step);
+        let cautions = Caution::ALL.into_iter().map(Subject::Caution);
+        [Subject::Opening].into_iter().chain(steps).chain(cautions).chain([Subject::Closing])
+    }
+
+    /// The subject's name: the id of its messages in language packs.
+    pub fn name(self) -> &'static str {
+        match self {
+            Subject::Opening => "opening",
+            Subject::Step(topic) => topic.name(),
+            Subject::Caution(caution) => caution.name(),
+            Subject::Closing => "closing",
+        }
+    }
+}
+
+/// Whom a statement is for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Audience {
+    /// Those who do the work, and all who speak to them.
+    Farmers,
+    /// Only those who plan: producers and extension workers.
+    Communicators,
+}
+
+/// How much a statement matters when not all fit.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Priority {
+    /// Never left out: somebody may get hurt, or all is lost without it.
+    Essential,
+    /// The work itself.
+    Important,
+    /// Good to know.
+    Helpful,
+}
+
+/// A typed value of a statement.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Value {
+    /// A number with the decimals it is to be written with.
+    Number(f64, u8),
+    /// A day.
+    Date(NaiveDate),
+    /// Days from one to another, both included.
+    Span(DateSpan),
+    /// One of a few names that wordings tell apart, such as `ridges` and `mounds`.
+    Name(&'static str),
+    /// A text from the case: printed as it is, never spoken.
+    Text(String),
+}
+
+/// The values a message may use, with the kind of each.
+pub type Values = Vec<(&'static str, Value)>;
+
+/// One thing to tell.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Statement {
+    /// What about.
+    pub subject: Subject,
+    /// Typed values by name.
+    pub values: Values,
+    /// When it applies; one span for each time. Empty for what always holds.
+    pub when: Vec<DateSpan>,
+    /// For whom.
+    pub audience: Audience,
+    /// How much it matters.
+    pub priority: Priority,
+}
+
+impl Statement {
+    /// The value of a name.
+    pub fn value(&self, name: &str) -> Option<&Value> {
+        self.values.iter().find(|(of, _)| *of == name).map(|(_, value)| value)
+    }
+}
+
+/// All statements of a plan: the opening, the steps by date, the cautions, the closing.
+pub fn tell(case: &Case, plan: &Plan) -> Vec<Statement> {
+    let facts = facts(case, plan);
+    let mut statements = vec![Statement {
+        subject: Subject::Opening,
+        values: with(
+            &facts,
+            &[
+                ("rains", Value::Date(plan.rains)),
+                ("harvest", Value::Date(case.harvest)),
+                ("name", Value::Text(plan.name.clone())),
+                ("place", Value::Text(plan.place.clone())),
+            ],
+        ),
+        when: Vec::new(),
+        audience: Audience::Farmers,
+        priority: Priority::Important,
+    }];
+    let mut topics: Vec<Topic> = Vec::new();
+    for step in &plan.steps {
+        if !topics.contains(&step.topic) {
+            topics.push(step.topic);
+        }
+    }
+    statements.extend(topics.into_iter().map(|topic| tell_step(topic, plan.steps_of(topic), &facts)));
+    statements.extend(Caution::ALL.into_iter().map(|caution| Statement {
+        subject: Subject::Caution(caution),
+        values: facts.clone(),
+        when: Vec::new(),
+        audience: Audience::Farmers,
+        priority: Priority::Essential,
+    }));
+    statements.push(Statement {
+        subject: Subject::Closing,
+        values: facts,
+        when: Vec::new(),
+        audience: Audience::Farmers,
+        priority: Priority::Essential,
+    });
+    statements
+}
+
+fn tell_step<'a>(topic: Topic, steps: impl Iterator<Item = &'a Step>, facts: &Values) -> Statement {
+    let when: Vec<DateSpan> = steps.map(|step| step.when).collect();
+    let mut values = facts.clone();
+    if let (Some(first), Some(last)) = (when.first(), when.last()) {
+        values.push(("when", Value::Span(DateSpan::new(first.from, last.to))));
+        values.push(("first", Value::Date(first.from)));
+        values.push(("times", Value::Number(when.len() as f64, 0)));
+    }
+    let priority = match topic {
+        Topic::CheckPlants | Topic::CutVines | Topic::FirstHarvest => Priority::Helpful,
+        _ => Priority::Important,
+    };
+    Statement { subject: Subject::Step(topic), values, when, audience: Audience::Farmers, priority }
+}
+
+fn with(facts: &Values, more: &[(&'static str, Value)]) -> Values {
+    facts.iter().cloned().chain(more.iter().cloned()).collect()
+}
+
+/// The values every message of a plan may use.
+fn facts(case: &Case, plan: &Plan) -> Values {
+    let a = &plan.assumptions;
+    let mut facts: Values = vec![("kind", Value::Name(kind_name(plan.kind)))];
+    let counts = [
+        ("cuttings", Quantity::CuttingsNeeded, 0),
+        ("first_cuttings", Quantity::CuttingsAtFirstCut, 0),
+        ("roots", Quantity::RootsToStore, 0),
+        ("plants", Quantity::PlantsToMark, 0),
+        ("roots_per_layer", Quantity::RootsPerLayer, 0),
+        ("layers", Quantity::Layers, 0),
+        ("containers", Quantity::Containers, 0),
+        ("sand_l", Quantity::SandLitres, 0),
+        ("sand_kg", Quantity::SandKilograms, 0),
+        ("loads", Quantity::SandLoads, 0),
+        ("bed_length_m", Quantity::BedLength, 1),
+        ("bed_width_m", Quantity::BedWidth, 1),
+        ("water_l", Quantity::WaterPerDay, 0),
+        ("jerrycans", Quantity::JerrycansPerDay, 0),
+    ];
+    for (name, quantity, decimals) in counts {
+        if let Some(value) = plan.amounts.get(quantity) {
+            facts.push((name, number(value, decimals)));
+        }
+    }
+    // Only a group has members; a message that names these asks for the kind first.
+    let per_member = plan.amounts.get(Quantity::PlantsPerMember).or(plan.amounts.get(Quantity::PlantsToMark));
+    facts.push(("plants_each", number(per_member.unwrap_or_default(), 0)));
+    for (name, value) in assumed(a) {
+        facts.push((name, number(value, 1)));
+    }
+    let (layout, between, along, on_mound) = match case.field.map(|field| field.spacing) {
+        Some(Spacing::Ridges { between, along }) => ("ridges", between.0, along.0, a.cuttings_per_mound),
+        Some(Spacing::Mounds { between, cuttings }) => ("mounds", between.0, a.plant_spacing_m, cuttings),
+        None => ("ridges", a.ridge_spacing_m, a.plant_spacing_m, a.cuttings_per_mound),
+    };
+    facts.push(("layout", Value::Name(layout)));
+    facts.push(("between_cm", number(between * 100.0, 0)));
+    facts.push(("along_cm", number(along * 100.0, 0)));
+    facts.push(("on_mound", number(on_mound, 0)));
+    facts
+}
+
+fn assumed(a: &Assumptions) -> [(&'static str, f64); 9] {
+    [
+        ("stem_cm", a.stem_left_cm),
+        ("gap_cm", a.root_gap_cm),
+        ("base_cm", a.base_sand_cm),
+        ("layer_cm", a.layer_sand_cm),
+        ("top_cm", a.top_sand_cm),
+        ("load_kg", a.load_limit_kg),
+        ("spacing_cm", a.bed_root_spacing_cm),
+        ("cutting_cm", a.cutting_length_cm),
+        ("nodes", a.cutting_nodes),
+    ]
+}
+
+/// At most `decimals` decimals, and none where the number is whole.
+fn number(value: f64, decimals: u8) -> Value {
+    let scale = 10f64.powi(i32::from(decimals));
+    let rounded = (value * scale).round() / scale;
+    Value::Number(rounded, if rounded.fract() == 0.0 { 0 } else { decimals })
+}
+
+fn kind_name(kind: Kind) -> &'static str {
+    match kind {
+        Kind::Farm => "farm",
+        Kind::Group { .. } => "group",
+        Kind::Zone => "zone",
+    }
+}

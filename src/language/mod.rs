@@ -1,0 +1,19 @@
+//! Guidance in the words of a language.
+//!
+//! A language pack is a folder `locales/<tag>/` with `pack.toml`,
+//! `written.ftl`, `spoken.ftl` and `numbers.rbnf`. [`Pack::write`] gives
+//! sentences for paper, [`Pack::say`] the pieces of a spoken message, and
+//! [`Pack::phrases`] every phrase that speech can ever need: no message can be
+//! said with words that are not on that list.
+//!
+//! Nothing ever falls back to another language: what a pack lacks is an error
+//! that names it.
+
+pub mod numerals;
+mod pack;
+mod piece;
+mod wording;
+
+pub use pack::{Direction, LABELS, Pack, Status, WordingError, Written};
+pub use piece::{Intonation, Pause, Piece, Role, Words};
+pub use wording::Phrase;

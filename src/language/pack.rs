@@ -1,0 +1,417 @@
+//! A language pack: its files read, checked and put to use.
+
+use std::collections::BTreeSet;
+
+use chrono::NaiveDate;
+use unic_langid::LanguageIdentifier;
+
+use super::numerals::{Number, Numerals, words_in};
+use super::piece::{Assembly, Piece, Role};
+use super::wording::{Messages, Phrase, Problem, Run, collect_phrases, write_runs};
+use crate::data::Data;
+use crate::finding::Finding;
+use crate::guidance::{Statement, Subject, Value};
+use crate::plan::DateSpan;
+use crate::table::{self, Table};
+
+/// How far a pack may be trusted.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Status {
+    /// No fluent speaker has read it.
+    Draft,
+    /// A fluent speaker has read it.
+    Read,
+    /// It may go out.
+    Approved,
+}
+
+impl Status {
+    /// The label that says it on a sheet.
+    pub fn label(self) -> &'static str {
+        match self {
+            Status::Draft => "status-draft",
+            Status::Read => "status-read",
+            Status::Approved => "status-approved",
+        }
+    }
+
+    /// The status in one word, as in `pack.toml`.
+    pub fn name(self) -> &'static str {
+        match self {
+            Status::Draft => "draft",
+            Status::Read => "read",
+            Status::Approved => "approved",
+        }
+    }
+}
+
+/// Which way the script runs.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Direction {
+    /// From left to right.
+    LeftToRight,
+    /// From right to left.
+    RightToLeft,
+}
+
+/// The wordings of sheets that belong to no statement.
+pub const LABELS: &[&str] = &[
+    "sheet-title",
+    "sheet-for",
+    "sheet-place",
+    "sheet-rains",
+    "sheet-harvest",
+    "sheet-amounts",
+    "sheet-steps",
+    "sheet-cautions",
+    "sheet-when",
+    "sheet-page",
+    "status-draft",
+    "status-read",
+    "status-approved",
+    "amount-plants",
+    "amount-plants-each",
+    "amount-roots",
+    "amount-cuttings",
+    "amount-first-cuttings",
+    "amount-containers",
+    "amount-layers",
+    "amount-roots-per-layer",
+    "amount-sand",
+    "amount-loads",
+    "amount-bed",
+    "amount-water",
+    "amount-jerrycans",
+    "sand-value",
+    "bed-value",
+    "water-value",
+    "roots-for-zone",
+];
+
+/// Messages of both files through which dates, spans and measures are said.
+const PARTS: &[&str] =
+    &["date", "span", "span-day", "unit-kilogram", "unit-litre", "unit-metre", "unit-centimetre"];
+
+/// A statement in writing.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Written {
+    /// What it is about.
+    pub subject: Subject,
+    /// Its title; of opening and closing, the whole text.
+    pub title: String,
+    /// The sentences below the title.
+    pub text: String,
+    /// Its picture in words.
+    pub alt: String,
+    /// When it applies, one entry for each time.
+    pub when: Vec<String>,
+}
+
+/// Why something could not be worded. Nothing is ever put in its place.
+#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+#[error("{language}: {id}: {problem}")]
+pub struct WordingError {
+    /// The pack's language tag.
+    pub language: String,
+    /// The message.
+    pub id: String,
+    /// What is wrong with it.
+    pub problem: String,
+}
+
+/// A language pack.
+#[derive(Debug)]
+pub struct Pack {
+    tag: LanguageIdentifier,
+    name: String,
+    direction: Direction,
+    status: Status,
+    voice: String,
+    group: String,
+    decimal: String,
+    written: Messages,
+    spoken: Messages,
+    numerals: Numerals,
+}
+
+impl Pack {
+    /// The tags of all packs.
+    pub fn tags(data: &dyn Data) -> Vec<String> {
+        data.list("locales").into_iter().filter(|tag| data.read(&format!("locales/{tag}/pack.toml")).is_some()).collect()
+    }
+
+    /// Reads the pack of a language.
+    ///
+    /// # Errors
+    /// All problems of its four files, each with file and line: what cannot
+    /// be read and what is missing.
+    pub fn load(data: &dyn Data, tag: &str) -> Result<Pack, Vec<Finding>> {
+        let mut findings = Vec::new();
+        let known = Pack::tags(data);
+        let Some(language) = tag.parse::<LanguageIdentifier>().ok().filter(|_| known.iter().any(|known| known == tag)) else {
+            let finding = Finding::error(format!("there is no language pack {tag}")).field("language");
+            return Err(vec![finding.hint(format!("packs at hand: {}", known.join(", ")))]);
+        };
+        let mut read = |file: &str| {
+            let path = format!("locales/{tag}/{file}");
+            let text = match data.read(&path).map(|bytes| String::from_utf8(bytes.into_owned())) {
+                Some(Ok(text)) => text,
+                Some(Err(_)) => {
+                    findings.push(Finding::error("is not UTF-8 text").file(&path).hint("save it in UTF-8"));
+                    String::new()
+                }
+                None => {
+                    findings.push(Finding::error("is missing").file(&path).hint("a pack has pack.toml, written.ftl, spoken.ftl and numbers.rbnf"));
+                    String::new()
+                }
+            };
+            (path, text)
+        };
+        let (pack_file, pack_text) = read("pack.toml");
+        let (written_file, written_text) = read("written.ftl");
+        let (spoken_file, spoken_text) = read("spoken.ftl");
+        let (numbers_file, numbers_text) = read("numbers.rbnf");
+        let (header, problems) = table::read(&pack_file, &pack_text, |_, root| Header::read(root, tag));
+        findings.extend(problems);
+        let (written, problems) = Messages::read(&language, &written_file, &written_text);
+        findings.extend(problems);
+        let (spoken, problems) = Messages::read(&language, &spoken_file, &spoken_text);
+        findings.extend(problems);
+        let numerals = Numerals::parse(&numbers_text).map_err(|problems| {
+            findings.extend(problems.into_iter().map(|problem| {
+                Finding::error(problem.message).file(&numbers_file).line(problem.line).hint(problem.hint)
+            }));
+        });
+        findings.extend(missing(&written, &written_file, written_wanted()));
+        findings.extend(missing(&spoken, &spoken_file, spoken_wanted()));
+        match (header, numerals) {
+            (Some(header), Ok(numerals)) if findings.is_empty() => Ok(Pack {
+                tag: language,
+                name: header.name,
+                direction: header.direction,
+                status: header.status,
+                voice: header.voice,
+                group: header.group,
+                decimal: header.decimal,
+                written,
+                spoken,
+                numerals,
+            }),
+            _ => Err(findings),
+        }
+    }
+
+    /// The language tag.
+    pub fn tag(&self) -> String {
+        self.tag.to_string()
+    }
+
+    /// The language's name in itself.
+    pub fn name(&self) -> &str {
+        &self.name
+    }
+
+    /// Which way the script runs.
+    pub fn direction(&self) -> Direction {
+        self.direction
+    }
+
+    /// How far the pack may be trusted.
+    pub fn status(&self) -> Status {
+        self.status
+    }
+
+    /// The voice that speaks the language when none is named.
+    pub fn voice(&self) -> &str {
+        &self.voice
+    }
+
+    /// The number rules.
+    pub fn numerals(&self) -> &Numerals {
+        &self.numerals
+    }
+
+    /// A wording of the sheet, by its id.
+    pub fn label(&self, id: &str, values: &[(&str, Value)]) -> Result<String, WordingError> {
+        self.write_message(id, None, values)
+    }
+
+    /// A date in writing.
+    pub fn write_date(&self, date: NaiveDate) -> Result<String, WordingError> {
+        self.write_span(DateSpan::day(date))
+    }
+
+    /// A span in writing; of one day, its date.
+    pub fn write_span(&self, span: DateSpan) -> Result<String, WordingError> {
+        let values = [("from", Value::Date(span.from)), ("to", Value::Date(span.to))];
+        self.write_message(if span.is_day() { "span-day" } else { "span" }, None, &values)
+    }
+
+    /// A number in digits, as the language writes it.
+    pub fn write_number(&self, value: f64, decimals: u8) -> String {
+        let plain = format!("{value:.*}", usize::from(decimals));
+        let (whole, fraction) = plain.split_once('.').unwrap_or((&plain, ""));
+        let (sign, digits) = whole.strip_prefix('-').map_or(("", whole), |digits| ("-", digits));
+        let mut grouped = String::with_capacity(plain.len() + 4);
+        for (index, digit) in digits.chars().enumerate() {
+            if index > 0 && (digits.len() - index).is_multiple_of(3) {
+                grouped.push_str(&self.group);
+            }
+            grouped.push(digit);
+        }
+        let point = if fraction.is_empty() { "" } else { &self.decimal };
+        format!("{sign}{grouped}{point}{fraction}")
+    }
+
+    /// A statement in writing.
+    ///
+    /// # Errors
+    /// The message that is missing or cannot be resolved.
+    pub fn write(&self, statement: &Statement) -> Result<Written, WordingError> {
+        let id = statement.subject.name();
+        let values = &statement.values;
+        let (mut text, mut alt) = (String::new(), String::new());
+        if matches!(statement.subject, Subject::Step(_) | Subject::Caution(_)) {
+            text = self.write_message(id, Some("text"), values)?;
+            alt = self.write_message(id, Some("alt"), values)?;
+        }
+        Ok(Written {
+            subject: statement.subject,
+            title: self.write_message(id, None, values)?,
+            text,
+            alt,
+            when: statement.when.iter().map(|span| self.write_span(*span)).collect::<Result<_, _>>()?,
+        })
+    }
+
+    /// A statement as pieces to speak.
+    ///
+    /// # Errors
+    /// The message that is missing or cannot be resolved, or the number that
+    /// the rules have no words for.
+    pub fn say(&self, statement: &Statement) -> Result<Vec<Piece>, WordingError> {
+        let id = statement.subject.name();
+        let runs = self.spoken.format(id, None, &statement.values).map_err(|problem| self.error(id, &problem))?;
+        let mut assembly = Assembly::default();
+        for run in runs {
+            match run {
+                Run::Text(text, role) => assembly.text(&text, role),
+                Run::Said(value, decimals, form) => {
+                    let words = self.say_number(value, decimals, &form).map_err(|problem| WordingError {
+                        language: self.tag(),
+                        id: id.to_owned(),
+                        problem,
+                    })?;
+                    words_in(&words).for_each(|word| assembly.words(word, Role::Number));
+                }
+                Run::Plain(value, _) => {
+                    let problem = Problem::Unresolved(format!("the number {value} stands in spoken text without SAY"));
+                    return Err(self.error(id, &problem));
+                }
+            }
+        }
+        Ok(assembly.finish())
+    }
+
+    fn say_number(&self, value: f64, decimals: u8, form: &str) -> Result<String, String> {
+        let number = Number::rounded(value, decimals).ok_or_else(|| format!("{value} is not a number that can be said"))?;
+        self.numerals.say(number, form).map_err(|error| error.to_string())
+    }
+
+    /// Every phrase that speech may need, each with its endings.
+    ///
+    /// # Errors
+    /// Findings about spoken text that nobody can record.
+    pub fn phrases(&self) -> Result<Vec<Phrase>, Vec<Finding>> {
+        let file = format!("locales/{}/spoken.ftl", self.tag());
+        let roots: Vec<&str> = Subject::all().map(Subject::name).collect();
+        let (phrases, findings) = collect_phrases(&file, self.spoken.normalized(), &self.numerals, &roots);
+        if findings.is_empty() { Ok(phrases) } else { Err(findings) }
+    }
+
+    fn write_message(&self, id: &str, attribute: Option<&str>, values: &[(&str, Value)]) -> Result<String, WordingError> {
+        let runs = self.written.format(id, attribute, values).map_err(|problem| self.error(id, &problem))?;
+        Ok(write_runs(&runs, |value, decimals| self.write_number(value, decimals)))
+    }
+
+    fn error(&self, id: &str, problem: &Problem) -> WordingError {
+        WordingError { language: self.tag(), id: id.to_owned(), problem: problem.to_string() }
+    }
+}
+
+/// What `pack.toml` says.
+struct Header {
+    name: String,
+    direction: Direction,
+    status: Status,
+    voice: String,
+    group: String,
+    decimal: String,
+}
+
+impl Header {
+    fn read(root: &Table<'_>, tag: &str) -> Option<Header> {
+        let text = |key, hint: &str| {
+            let text = root.text(key);
+            if text.is_none() && !root.has(key) {
+                root.missing(key, hint);
+            }
+            text
+        };
+        if text("tag", "write the language tag: tag = \"sw\"").is_some_and(|written| written != tag) {
+            root.problem("tag", "differs from the folder's name", format!("write tag = \"{tag}\""));
+        }
+        let name = text("name", "write the language's name in itself: name = \"Kiswahili\"");
+        text("script", "write the script's code: script = \"Latn\"");
+        root.choice("calendar", &[("gregorian", ())]);
+        let direction = root.choice("direction", &[("ltr", Direction::LeftToRight), ("rtl", Direction::RightToLeft)]);
+        let status = root.choice("status", &[("draft", Status::Draft), ("read", Status::Read), ("approved", Status::Approved)]);
+        if !root.has("status") {
+            root.missing("status", "write status = \"draft\" until a fluent speaker has read the pack");
+        }
+        let voice = root.text("voice").unwrap_or_else(|| "stand-in".to_owned());
+        let numbers = root.table("numbers");
+        let mark = |key| {
+            let mark = numbers.mark(key);
+            if mark.is_none() && !numbers.has(key) {
+                numbers.missing(key, "write the sign, e.g. group = \",\" and decimal = \".\"");
+            }
+            mark
+        };
+        let (group, decimal) = (mark("group"), mark("decimal"));
+        numbers.finish();
+        Some(Header {
+            name: name?,
+            direction: direction.unwrap_or(Direction::LeftToRight),
+            status: status?,
+            voice,
+            group: group?,
+            decimal: decimal?,
+        })
+    }
+}
+
+type Wanted = (&'static str, Option<&'static str>);
+
+fn written_wanted() -> Vec<Wanted> {
+    let mut wanted: Vec<Wanted> = LABELS.iter().chain(PARTS).map(|id| (*id, None)).collect();
+    for subject in Subject::all() {
+        wanted.push((subject.name(), None));
+        if matches!(subject, Subject::Step(_) | Subject::Caution(_)) {
+            wanted.extend([(subject.name(), Some("text")), (subject.name(), Some("alt"))]);
+        }
+    }
+    wanted
+}
+
+fn spoken_wanted() -> Vec<Wanted> {
+    let subjects = Subject::all().map(Subject::name);
+    subjects.chain(PARTS.iter().copied()).map(|id| (id, None)).collect()
+}
+
+fn missing(messages: &Messages, file: &str, wanted: Vec<Wanted>) -> Vec<Finding> {
+    let absent: BTreeSet<Wanted> = wanted.into_iter().filter(|(id, attribute)| !messages.has(id, *attribute)).collect();
+    let name = |(id, attribute): Wanted| attribute.map_or(id.to_owned(), |attribute| format!("{id}.{attribute}"));
+    let finding = |wanted| Finding::error("the message is missing").file(file).field(name(wanted)).hint("translate it");
+    absent.into_iter().map(finding).collect()
+}

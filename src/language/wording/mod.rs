@@ -1,0 +1,327 @@
+//! Messages of a language pack: the only place that names Fluent.
+//!
+//! `written.ftl` and `spoken.ftl` go through the same steps. Fluent resolves
+//! selectors, plurals and references; the functions `SAY`, `MEASURE`, `DAY`
+//! and `SPAN`, and plain numbers, come back as marks in private-use
+//! characters, which are then expanded by messages of the same file (`date`,
+//! `span`, `span-day`, `unit-…`) until only text and numbers are left.
+
+mod mark;
+mod phrases;
+
+use std::fmt::Write as _;
+
+use chrono::{Datelike, NaiveDate};
+use fluent_bundle::concurrent::FluentBundle;
+use fluent_bundle::types::{FluentNumber, FluentNumberOptions};
+use fluent_bundle::{FluentArgs, FluentError, FluentResource, FluentValue};
+use fluent_syntax::ast::{Entry, Expression, InlineExpression, Pattern, PatternElement, Resource};
+use fluent_syntax::{parser, serializer};
+use unic_langid::LanguageIdentifier;
+
+use super::piece::Role;
+use crate::finding::{Finding, line_of};
+use crate::guidance::Value;
+use crate::plan::DateSpan;
+
+pub(super) use mark::Mark;
+pub use phrases::Phrase;
+pub(super) use phrases::collect as collect_phrases;
+
+/// What a message comes to: text and numbers, in order.
+#[derive(Debug, Clone, PartialEq)]
+pub(super) enum Run {
+    Text(String, Role),
+    /// A number to be said in a form.
+    Said(f64, u8, String),
+    /// A number to be written in digits.
+    Plain(f64, u8),
+}
+
+/// Why a message could not be formatted.
+#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+pub(super) enum Problem {
+    #[error("there is no such message")]
+    Missing,
+    #[error("{0}")]
+    Unresolved(String),
+    #[error("dates, spans and measures refer to each other without end")]
+    Endless,
+}
+
+/// Dates hold days, spans hold dates: nothing sensible nests deeper.
+const DEEPEST: u8 = 4;
+
+/// The messages of one file.
+pub(super) struct Messages {
+    bundle: FluentBundle<FluentResource>,
+    /// The file as resolved: each literal text in one line.
+    normalized: String,
+}
+
+impl std::fmt::Debug for Messages {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.debug_struct("Messages").finish_non_exhaustive()
+    }
+}
+
+impl Messages {
+    /// Reads a file; every syntax error and double message is a finding.
+    pub(super) fn read(language: &LanguageIdentifier, file: &str, text: &str) -> (Messages, Vec<Finding>) {
+        let mut findings = Vec::new();
+        let (mut resource, errors) = match parser::parse(text.to_owned()) {
+            Ok(resource) => (resource, Vec::new()),
+            Err((resource, errors)) => (resource, errors),
+        };
+        for error in errors {
+            let finding = Finding::error(format!("the message cannot be read: {}", error.kind));
+            let finding = finding.hint("a message is written id = text, its further lines are indented; { and } come in pairs");
+            findings.push(finding.file(file).line(line_of(text, error.pos.start)));
+        }
+        join_lines(&mut resource);
+        let normalized = serializer::serialize(&resource);
+        let mut bundle = FluentBundle::new_concurrent(vec![language.clone()]);
+        bundle.set_use_isolating(false);
+        bundle.set_transform(Some(mark::literal));
+        bundle.set_formatter(Some(|value, _| match value {
+            FluentValue::Number(number) => Some(Mark::Plain(number.value, decimals(number)).encode()),
+            _ => None,
+        }));
+        for (name, function) in FUNCTIONS {
+            // Adding fails only where a name is taken, and these are ours.
+            let _ = bundle.add_function(name, *function);
+        }
+        // What the parser found was reported above; the rest of the file still serves.
+        let (Ok(resource) | Err((resource, _))) = FluentResource::try_new(normalized.clone());
+        for error in bundle.add_resource(resource).err().unwrap_or_default() {
+            if let FluentError::Overriding { id, .. } = error {
+                let finding = Finding::error("the message stands here twice").field(&id).hint("keep one of them");
+                findings.push(finding.file(file).line(line_of_message(text, &id)));
+            }
+        }
+        (Messages { bundle, normalized }, findings)
+    }
+
+    /// Whether the file has a message, or an attribute of it.
+    pub(super) fn has(&self, id: &str, attribute: Option<&str>) -> bool {
+        self.pattern(id, attribute).is_some()
+    }
+
+    fn pattern(&self, id: &str, attribute: Option<&str>) -> Option<&Pattern<&str>> {
+        let message = self.bundle.get_message(id)?;
+        match attribute {
+            Some(name) => message.get_attribute(name).map(|attribute| attribute.value()),
+            None => message.value(),
+        }
+    }
+
+    /// The file's text, each literal in one line.
+    pub(super) fn normalized(&self) -> &str {
+        &self.normalized
+    }
+
+    /// Formats a message or an attribute of it.
+    pub(super) fn format(&self, id: &str, attribute: Option<&str>, values: &[(&str, Value)]) -> Result<Vec<Run>, Problem> {
+        let mut args = FluentArgs::with_capacity(values.len());
+        for (name, value) in values {
+            args.set(*name, argument(value));
+        }
+        let mut runs = Vec::new();
+        self.format_into(&mut runs, (id, attribute), &args, Role::Phrase, 0)?;
+        Ok(runs)
+    }
+
+    fn format_into(
+        &self,
+        runs: &mut Vec<Run>,
+        (id, attribute): (&str, Option<&str>),
+        args: &FluentArgs<'_>,
+        role: Role,
+        depth: u8,
+    ) -> Result<(), Problem> {
+        if depth > DEEPEST {
+            return Err(Problem::Endless);
+        }
+        let pattern = self.pattern(id, attribute).ok_or(Problem::Missing)?;
+        let mut errors = Vec::new();
+        let formatted = self.bundle.format_pattern(pattern, Some(args), &mut errors);
+        if !errors.is_empty() {
+            let all = errors.iter().map(ToString::to_string).collect::<Vec<_>>().join("; ");
+            return Err(Problem::Unresolved(format!("{id}: {all}")));
+        }
+        for mark in mark::decode(&formatted) {
+            match mark {
+                Mark::Text(text) => runs.push(Run::Text(text.to_owned(), role)),
+                Mark::Plain(value, decimals) => runs.push(Run::Plain(value, decimals)),
+                Mark::Said { value, decimals, form } => runs.push(Run::Said(value, decimals, form.to_owned())),
+                Mark::Measure { value, decimals, unit } => {
+                    let args = FluentArgs::from_iter([("n", argument(&Value::Number(value, decimals)))]);
+                    self.format_into(runs, (&unit_message(unit), None), &args, Role::Unit, depth + 1)?;
+                }
+                Mark::Day(date) => self.format_into(runs, ("date", None), &day_arguments(date), Role::Date, depth + 1)?,
+                Mark::Span(span) => {
+                    let args = FluentArgs::from_iter([
+                        ("from", argument(&Value::Date(span.from))),
+                        ("to", argument(&Value::Date(span.to))),
+                    ]);
+                    self.format_into(runs, (span_message(&span), None), &args, Role::Date, depth + 1)?;
+                }
+                Mark::Wrong(problem) => return Err(Problem::Unresolved(format!("{id}: {problem}"))),
+            }
+        }
+        Ok(())
+    }
+}
+
+/// The message that says a measure in `unit`.
+fn unit_message(unit: &str) -> String {
+    format!("unit-{unit}")
+}
+
+fn span_message(span: &DateSpan) -> &'static str {
+    if span.is_day() { "span-day" } else { "span" }
+}
+
+fn day_arguments(date: NaiveDate) -> FluentArgs<'static> {
+    FluentArgs::from_iter([
+        ("day", FluentValue::from(date.day())),
+        ("month", FluentValue::from(date.month())),
+        // A text, so that the year is not grouped as an amount would be.
+        ("year", FluentValue::from(date.year().to_string())),
+    ])
+}
+
+fn argument(value: &Value) -> FluentValue<'static> {
+    match value {
+        Value::Number(value, decimals) => FluentValue::Number(FluentNumber::new(
+            *value,
+            FluentNumberOptions { minimum_fraction_digits: Some(usize::from(*decimals)), ..Default::default() },
+        )),
+        Value::Date(date) => FluentValue::from(mark::date_text(*date)),
+        Value::Span(span) => FluentValue::from(mark::span_text(*span)),
+        Value::Name(name) => FluentValue::from(*name),
+        Value::Text(text) => FluentValue::from(text.clone()),
+    }
+}
+
+fn decimals(number: &FluentNumber) -> u8 {
+    number.options.minimum_fraction_digits.and_then(|digits| u8::try_from(digits).ok()).unwrap_or(0)
+}
+
+type Function = for<'a> fn(&[FluentValue<'a>], &FluentArgs<'_>) -> FluentValue<'a>;
+
+/// The functions messages may call.
+const FUNCTIONS: &[(&str, Function)] = &[("SAY", say), ("MEASURE", measure), ("DAY", day), ("SPAN", span)];
+
+fn say<'a>(positional: &[FluentValue<'a>], named: &FluentArgs<'_>) -> FluentValue<'a> {
+    match (positional, named.get("form")) {
+        ([FluentValue::Number(number)], Some(FluentValue::String(form))) => {
+            Mark::Said { value: number.value, decimals: decimals(number), form }.encode().into()
+        }
+        _ => wrong("SAY takes a number and form: \"…\""),
+    }
+}
+
+fn measure<'a>(positional: &[FluentValue<'a>], named: &FluentArgs<'_>) -> FluentValue<'a> {
+    match (positional, named.get("unit")) {
+        ([FluentValue::Number(number)], Some(FluentValue::String(unit))) => {
+            Mark::Measure { value: number.value, decimals: decimals(number), unit }.encode().into()
+        }
+        _ => wrong("MEASURE takes a number and unit: \"…\""),
+    }
+}
+
+fn day<'a>(positional: &[FluentValue<'a>], _: &FluentArgs<'_>) -> FluentValue<'a> {
+    match positional {
+        [FluentValue::String(text)] => mark::read_date(text).map_or(wrong("DAY takes a day"), |date| Mark::Day(date).encode().into()),
+        _ => wrong("DAY takes a day"),
+    }
+}
+
+fn span<'a>(positional: &[FluentValue<'a>], _: &FluentArgs<'_>) -> FluentValue<'a> {
+    match positional {
+        [FluentValue::String(text)] => mark::read_span(text).map_or(wrong("SPAN takes a span"), |span| Mark::Span(span).encode().into()),
+        _ => wrong("SPAN takes a span"),
+    }
+}
+
+fn wrong(problem: &'static str) -> FluentValue<'static> {
+    Mark::Wrong(problem).encode().into()
+}
+
+/// Puts every literal text into one line, so that it is one element of its
+/// pattern and one phrase to record, however its file breaks lines.
+fn join_lines(resource: &mut Resource<String>) {
+    for entry in &mut resource.body {
+        match entry {
+            Entry::Message(message) => {
+                message.value.iter_mut().for_each(join_pattern);
+                message.attributes.iter_mut().for_each(|attribute| join_pattern(&mut attribute.value));
+            }
+            Entry::Term(term) => join_pattern(&mut term.value),
+            _ => {}
+        }
+    }
+}
+
+fn join_pattern(pattern: &mut Pattern<String>) {
+    let mut joined: Vec<PatternElement<String>> = Vec::with_capacity(pattern.elements.len());
+    for mut element in std::mem::take(&mut pattern.elements) {
+        match (&mut element, joined.last_mut()) {
+            (PatternElement::TextElement { value }, Some(PatternElement::TextElement { value: before })) => {
+                before.push_str(value);
+                continue;
+            }
+            (PatternElement::Placeable { expression }, _) => join_expression(expression),
+            _ => {}
+        }
+        joined.push(element);
+    }
+    for element in &mut joined {
+        if let PatternElement::TextElement { value } = element {
+            *value = in_one_line(value);
+        }
+    }
+    pattern.elements = joined;
+}
+
+fn join_expression(expression: &mut Expression<String>) {
+    match expression {
+        Expression::Select { variants, .. } => variants.iter_mut().for_each(|variant| join_pattern(&mut variant.value)),
+        Expression::Inline(InlineExpression::Placeable { expression }) => join_expression(expression),
+        Expression::Inline(_) => {}
+    }
+}
+
+/// Line breaks and runs of spaces become one space; spaces at the ends stay
+/// as one, since they part the text from its neighbours.
+fn in_one_line(text: &str) -> String {
+    let mut line = String::with_capacity(text.len());
+    for c in text.chars() {
+        let space = matches!(c, ' ' | '\n' | '\r' | '\t');
+        if !(space && line.ends_with(' ')) {
+            line.push(if space { ' ' } else { c });
+        }
+    }
+    line
+}
+
+/// The line of the second place where a message stands.
+fn line_of_message(text: &str, id: &str) -> u32 {
+    let starts = |line: &str| line.strip_prefix(id).is_some_and(|rest| rest.trim_start().starts_with('='));
+    text.lines().zip(1u32..).filter(|(line, _)| starts(line)).map(|(_, line)| line).last().unwrap_or(1)
+}
+
+/// Writes runs as one text, numbers in digits by `digits`.
+pub(super) fn write_runs(runs: &[Run], digits: impl Fn(f64, u8) -> String) -> String {
+    let mut text = String::new();
+    for run in runs {
+        match run {
+            Run::Text(literal, _) => text.push_str(literal),
+            Run::Plain(value, decimals) | Run::Said(value, decimals, _) => {
+                let _ = write!(text, "{}", digits(*value, *decimals));
+            }
+        }
+    }
+    text.trim().to_owned()
+}
