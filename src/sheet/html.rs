@@ -1,0 +1,59 @@
+//! HTML and plain text by Tera. Names ending in `.html` are escaped.
+
+use serde::Serialize;
+use tera::{Context, Tera};
+
+use super::{Facts, SheetError};
+use crate::data::Data;
+
+/// What the templates see: the facts, and each picture's drawing by its subject.
+#[derive(Serialize)]
+struct Page<'a> {
+    #[serde(flatten)]
+    facts: &'a Facts,
+    pictures: std::collections::BTreeMap<&'a str, String>,
+}
+
+/// The sheet as one HTML page that needs nothing else.
+///
+/// # Errors
+/// A missing or broken template or picture.
+pub fn html(facts: &Facts, data: &dyn Data) -> Result<Vec<u8>, SheetError> {
+    let mut pictures = std::collections::BTreeMap::new();
+    for entry in facts.steps.iter().chain(&facts.cautions) {
+        pictures.insert(entry.subject, read(data, &format!("templates/pictures/{}.svg", entry.subject))?);
+    }
+    render("sheet.html", &Page { facts, pictures }, data)
+}
+
+/// The sheet as plain text.
+///
+/// # Errors
+/// A missing or broken template.
+pub fn text(facts: &Facts, data: &dyn Data) -> Result<Vec<u8>, SheetError> {
+    render("sheet.txt", facts, data)
+}
+
+fn read(data: &dyn Data, path: &str) -> Result<String, SheetError> {
+    let bytes = data.read(path).ok_or_else(|| SheetError::Missing(path.to_owned()))?;
+    String::from_utf8(bytes.into_owned())
+        .map_err(|_| SheetError::Template { file: path.to_owned(), message: "is not UTF-8 text".to_owned() })
+}
+
+fn render(name: &str, page: &impl Serialize, data: &dyn Data) -> Result<Vec<u8>, SheetError> {
+    let path = format!("templates/{name}");
+    let broken = |error: tera::Error| {
+        // Tera tells what went wrong in the chain of causes, not on top.
+        let mut message = error.to_string();
+        let mut cause = std::error::Error::source(&error);
+        while let Some(error) = cause {
+            message = format!("{message}: {error}");
+            cause = error.source();
+        }
+        SheetError::Template { file: path.clone(), message }
+    };
+    let mut tera = Tera::default();
+    tera.add_raw_template(name, &read(data, &path)?).map_err(broken)?;
+    let rendered = tera.render(name, &Context::from_serialize(page).map_err(broken)?).map_err(broken)?;
+    Ok(rendered.into_bytes())
+}

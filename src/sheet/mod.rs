@@ -1,0 +1,34 @@
+//! Guidance on paper: written sentences become PDF, HTML and plain text.
+//!
+//! The templates read a sheet's facts as data. No markup is ever assembled
+//! from anybody's text, so a farm called `#panic()` or `<script>` prints as
+//! itself.
+
+mod facts;
+mod html;
+mod pdf;
+
+pub use facts::{Entry, Facts, Row};
+pub use html::{html, text};
+pub use pdf::{Pdf, Printer};
+
+use crate::language::WordingError;
+
+/// Why a sheet could not be made.
+#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+pub enum SheetError {
+    /// A wording is missing or cannot be resolved.
+    #[error(transparent)]
+    Wording(#[from] WordingError),
+    /// A template, font or picture is missing.
+    #[error("{0} is missing")]
+    Missing(String),
+    /// A template cannot be read or does not fit the facts.
+    #[error("{file}: {message}")]
+    Template {
+        /// The template.
+        file: String,
+        /// What is wrong, with the line where it is known.
+        message: String,
+    },
+}

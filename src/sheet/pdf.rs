@@ -1,0 +1,200 @@
+//! PDF by Typst, compiled in this process.
+//!
+//! The template asks for `/sheet.json` and gets the facts; pictures come from
+//! the templates folder. Nothing else can be reached from a template.
+
+use std::collections::BTreeMap;
+
+use typst::diag::{FileError, FileResult, Severity, SourceDiagnostic};
+use typst::foundations::{Bytes, Datetime, Duration, Smart};
+use typst::syntax::{FileId, RootedPath, Source, VirtualPath, VirtualRoot};
+use typst::text::{Font, FontBook};
+use typst::utils::LazyHash;
+use typst::{Library, LibraryExt, World, WorldExt};
+use typst_layout::PagedDocument;
+use typst_pdf::{PdfOptions, PdfStandard, PdfStandards};
+
+use super::{Facts, SheetError};
+use crate::data::Data;
+
+const MAIN: &str = "/sheet.typ";
+const FACTS: &str = "/sheet.json";
+
+/// Sets sheets; keeps fonts and library between them.
+pub struct Printer<'d> {
+    data: &'d dyn Data,
+    library: LazyHash<Library>,
+    book: LazyHash<FontBook>,
+    fonts: Vec<Font>,
+}
+
+impl std::fmt::Debug for Printer<'_> {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.debug_struct("Printer").field("fonts", &self.fonts.len()).finish_non_exhaustive()
+    }
+}
+
+/// A sheet as PDF.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Pdf {
+    /// The file.
+    pub bytes: Vec<u8>,
+    /// Its pages.
+    pub pages: usize,
+    /// Texts and pictures that reach beyond the paper; none on a good sheet.
+    pub overflows: Vec<String>,
+}
+
+impl<'d> Printer<'d> {
+    /// Loads the fonts.
+    ///
+    /// # Errors
+    /// No font at all.
+    pub fn new(data: &'d dyn Data) -> Result<Printer<'d>, SheetError> {
+        let files = data.list("fonts").into_iter().filter(|name| name.ends_with(".ttf") || name.ends_with(".otf"));
+        let fonts: Vec<Font> = files
+            .filter_map(|name| data.read(&format!("fonts/{name}")).map(std::borrow::Cow::into_owned))
+            .flat_map(|bytes| Font::iter(Bytes::new(bytes)).collect::<Vec<_>>())
+            .collect();
+        if fonts.is_empty() {
+            return Err(SheetError::Missing("a font in fonts/".to_owned()));
+        }
+        Ok(Printer {
+            data,
+            library: LazyHash::new(Library::default()),
+            book: LazyHash::new(FontBook::from_fonts(&fonts)),
+            fonts,
+        })
+    }
+
+    /// Sets a sheet as a tagged PDF/UA-1.
+    ///
+    /// # Errors
+    /// What the template, or the standard, finds wrong: with file and line.
+    pub fn print(&self, facts: &Facts) -> Result<Pdf, SheetError> {
+        let facts = serde_json::to_vec(facts)
+            .map_err(|error| SheetError::Template { file: FACTS.to_owned(), message: error.to_string() })?;
+        let desk = Desk { printer: self, facts: Bytes::new(facts), main: id(MAIN)? };
+        let compiled = typst::compile::<PagedDocument>(&desk);
+        let document = compiled.output.map_err(|errors| desk.broken(&errors))?;
+        if let Some(warning) = compiled.warnings.first() {
+            return Err(desk.broken(std::slice::from_ref(warning)));
+        }
+        let standards = PdfStandards::new(&[PdfStandard::Ua_1])
+            .map_err(|error| SheetError::Template { file: MAIN.to_owned(), message: error.message().to_string() })?;
+        let options = PdfOptions { standards, creator: Smart::Custom(Some("Kabla".to_owned())), ..PdfOptions::default() };
+        let bytes = typst_pdf::pdf(&document, &options).map_err(|errors| desk.broken(&errors))?;
+        let overflows = overflows(&document);
+        // Sheets differ; what Typst remembers of old ones only takes memory.
+        typst::comemo::evict(2);
+        Ok(Pdf { bytes, pages: document.pages().len(), overflows })
+    }
+}
+
+fn id(path: &str) -> Result<FileId, SheetError> {
+    let wrong = |error: &dyn std::fmt::Debug| SheetError::Template { file: path.to_owned(), message: format!("{error:?}") };
+    let path = VirtualPath::new(path).map_err(|error| wrong(&error))?;
+    Ok(RootedPath::new(VirtualRoot::Project, path).intern())
+}
+
+/// One sheet on the printer.
+struct Desk<'a> {
+    printer: &'a Printer<'a>,
+    facts: Bytes,
+    main: FileId,
+}
+
+impl Desk<'_> {
+    fn broken(&self, diagnostics: &[SourceDiagnostic]) -> SheetError {
+        let mut files: BTreeMap<String, Vec<String>> = BTreeMap::new();
+        for diagnostic in diagnostics {
+            let id = diagnostic.span.id();
+            let file = id.map_or(MAIN.to_owned(), |id| id.vpath().get_with_slash().to_owned());
+            let source = id.and_then(|id| self.source(id).ok());
+            let line = self.range(diagnostic.span).zip(source).map(|(range, source)| {
+                format!("line {}: ", crate::finding::line_of(source.text(), range.start))
+            });
+            let kind = if diagnostic.severity == Severity::Warning { "warning: " } else { "" };
+            let hints = diagnostic.hints.iter().map(|hint| format!(" (hint: {})", hint.v)).collect::<String>();
+            files.entry(file).or_default().push(format!("{}{kind}{}{hints}", line.unwrap_or_default(), diagnostic.message));
+        }
+        let (file, messages) = files.into_iter().next().unwrap_or_default();
+        SheetError::Template { file: format!("templates{file}"), message: messages.join("; ") }
+    }
+
+    fn bytes(&self, id: FileId) -> FileResult<Bytes> {
+        let path = id.vpath().get_with_slash();
+        if path == FACTS {
+            return Ok(self.facts.clone());
+        }
+        let bytes = self.printer.data.read(&format!("templates{path}"));
+        bytes.map(|bytes| Bytes::new(bytes.into_owned())).ok_or_else(|| FileError::NotFound(path.into()))
+    }
+}
+
+impl World for Desk<'_> {
+    fn library(&self) -> &LazyHash<Library> {
+        &self.printer.library
+    }
+
+    fn book(&self) -> &LazyHash<FontBook> {
+        &self.printer.book
+    }
+
+    fn main(&self) -> FileId {
+        self.main
+    }
+
+    fn source(&self, id: FileId) -> FileResult<Source> {
+        let bytes = self.bytes(id)?;
+        let text = std::str::from_utf8(&bytes).map_err(|_| FileError::InvalidUtf8)?;
+        Ok(Source::new(id, text.to_owned()))
+    }
+
+    fn file(&self, id: FileId) -> FileResult<Bytes> {
+        self.bytes(id)
+    }
+
+    fn font(&self, index: usize) -> Option<Font> {
+        self.printer.fonts.get(index).cloned()
+    }
+
+    /// A sheet shows the case's dates, never the clock's.
+    fn today(&self, _offset: Option<Duration>) -> Option<Datetime> {
+        None
+    }
+}
+
+/// Texts and pictures that reach beyond the paper.
+fn overflows(document: &PagedDocument) -> Vec<String> {
+    let mut found = Vec::new();
+    for (page, number) in document.pages().iter().zip(1..) {
+        let paper = page.frame.size();
+        visit(&page.frame, typst::layout::Point::zero(), &mut |what, at, size| {
+            let slack = typst::layout::Abs::pt(0.5);
+            let inside = at.x >= -slack && at.y >= -slack && at.x + size.x <= paper.x + slack && at.y + size.y <= paper.y + slack;
+            if !inside {
+                found.push(format!("page {number}: {what}"));
+            }
+        });
+    }
+    found
+}
+
+fn visit(
+    frame: &typst::layout::Frame,
+    origin: typst::layout::Point,
+    see: &mut impl FnMut(&str, typst::layout::Point, typst::layout::Size),
+) {
+    use typst::layout::{FrameItem, Point, Size};
+    for (at, item) in frame.items() {
+        let at = origin + *at;
+        match item {
+            FrameItem::Group(group) => visit(&group.frame, at + Point::new(group.transform.tx, group.transform.ty), see),
+            // Text is placed by its baseline.
+            FrameItem::Text(text) => see(&text.text, at - Point::with_y(text.size), Size::new(text.width(), text.size)),
+            FrameItem::Image(_, size, _) => see("picture", at, *size),
+            _ => {}
+        }
+    }
+}
