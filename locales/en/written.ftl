@@ -17,6 +17,25 @@ status-draft = Draft wording: no fluent speaker has read it yet.
 status-read = Wording read by a fluent speaker, not yet approved.
 status-approved = Wording approved.
 
+## Words of the cue sheet
+
+cue-title = Message
+cue-language = Language
+cue-voice = Voice
+cue-rights = Rights
+cue-status = State of the voice
+cue-length = Length
+cue-loudness = Loudness
+cue-true-peak = True peak
+cue-from = From
+cue-to = To
+cue-words = Words
+cue-clip = Clip
+voice-stand-in = stand-in
+voice-draft = recorded, not yet approved
+voice-approved = approved
+voice-stand-in-remark = This is a stand-in voice made by a machine. It is to be replaced by a person.
+
 ## Amounts
 
 amount-plants = Plants to mark

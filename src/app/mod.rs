@@ -1,0 +1,124 @@
+//! One function for each thing a user asks for.
+
+mod clips;
+mod demo;
+mod output;
+mod sheets;
+mod speaking;
+
+use std::fs;
+use std::io;
+use std::path::{Path, PathBuf};
+
+use chrono::NaiveDate;
+
+pub use crate::data::{Data, Embedded, Folder};
+pub use crate::error::Error;
+pub use crate::finding::{Finding, Severity};
+pub use crate::plan::{Plan, Quantity, Step, Topic};
+pub use clips::{PhraseToRecord, script};
+pub use demo::demo;
+pub use sheets::{SheetFormat, SheetRequest, sheet};
+pub use speaking::{SpeakRequest, speak};
+
+use crate::guidance::{self, Statement};
+use crate::language::Pack;
+use crate::plan::Case;
+
+/// How far a long piece of work has come: done, all, and what it is at.
+pub type Progress<'a> = &'a mut dyn FnMut(usize, usize, &str);
+
+/// A file that was made.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Made {
+    /// Where it is.
+    pub path: PathBuf,
+    /// What it is.
+    pub what: String,
+    /// Who it is for.
+    pub audience: &'static str,
+    /// How long it is.
+    pub length: Length,
+    /// What its user must know.
+    pub remark: Option<String>,
+}
+
+/// How long a file is to read or to hear.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Length {
+    /// Not measured.
+    Unmeasured,
+    /// Printed pages.
+    Pages(usize),
+    /// Seconds of sound.
+    Seconds(f64),
+}
+
+/// The plan of a case; `today` goes before the case's own.
+///
+/// # Errors
+/// All problems of the case and of the records it names.
+pub fn plan(case: &Path, today: Option<NaiveDate>) -> Result<Plan, Error> {
+    let mut read = ReadCase::from_disk(case)?;
+    read.case.today = today.or(read.case.today);
+    read.plan()
+}
+
+/// A case as it was read.
+struct ReadCase {
+    name: String,
+    case: Case,
+    remarks: Vec<Finding>,
+}
+
+impl ReadCase {
+    fn from_disk(path: &Path) -> Result<ReadCase, Error> {
+        let name = path.display().to_string();
+        let text = fs::read_to_string(path).map_err(|error| {
+            let hint = match error.kind() {
+                io::ErrorKind::NotFound => "check the name and the folder",
+                io::ErrorKind::InvalidData => "save the case as text in UTF-8",
+                _ => "a case is a text file that you may read",
+            };
+            Error::Input(vec![Finding::error(format!("cannot be read: {error}")).file(&name).hint(hint)])
+        })?;
+        let folder = path.parent().unwrap_or(Path::new(""));
+        ReadCase::from_text(name, &text, &|file| fs::read(folder.join(file)))
+    }
+
+    fn from_data(data: &dyn Data, path: &str) -> Result<ReadCase, Error> {
+        let folder = path.rsplit_once('/').map_or("", |(folder, _)| folder);
+        let read = |path: &str| data.read(path).ok_or_else(|| io::Error::from(io::ErrorKind::NotFound));
+        let bytes = read(path).map_err(|error| {
+            Error::Input(vec![Finding::error(format!("cannot be read: {error}")).file(path).hint("check the data folder")])
+        })?;
+        let text = String::from_utf8_lossy(&bytes);
+        ReadCase::from_text(path.to_owned(), &text, &|file| read(&format!("{folder}/{file}")).map(|bytes| bytes.into_owned()))
+    }
+
+    fn from_text(name: String, text: &str, open: crate::case::Open<'_>) -> Result<ReadCase, Error> {
+        let (case, remarks) = crate::case::read(&name, text, open).map_err(Error::Input)?;
+        Ok(ReadCase { name, case, remarks })
+    }
+
+    fn plan(&self) -> Result<Plan, Error> {
+        let mut plan = crate::plan::make(&self.case).map_err(|findings| {
+            Error::Input(findings.into_iter().map(|finding| finding.file(&self.name)).collect())
+        })?;
+        plan.findings.splice(0..0, self.remarks.iter().cloned());
+        Ok(plan)
+    }
+
+    fn statements(&self) -> Result<Vec<Statement>, Error> {
+        Ok(guidance::tell(&self.case, &self.plan()?))
+    }
+
+    /// The pack of the language asked for, or else of the case's own.
+    fn pack(&self, data: &dyn Data, language: Option<&str>) -> Result<Pack, Error> {
+        let Some(tag) = language.or(self.case.language.as_deref()) else {
+            let finding = Finding::error("no language is named").file(&self.name).field("language");
+            return Err(Error::Input(vec![finding.hint("write language = \"…\" in the case, or give --language")]));
+        };
+        Pack::load(data, tag).map_err(Error::Input)
+    }
+}

@@ -1,0 +1,153 @@
+//! The command line: parses, calls the use case, prints. Nothing else prints.
+#![allow(clippy::print_stdout, clippy::print_stderr)]
+
+mod demo;
+mod plan;
+mod progress;
+mod script;
+mod sheet;
+mod speak;
+
+use std::path::PathBuf;
+use std::process::ExitCode;
+
+use chrono::NaiveDate;
+use clap::{Parser, Subcommand, ValueEnum};
+
+use crate::app::{Data, Embedded, Error, Folder, Topic};
+
+/// Counts a sweet potato season back from the rains, and says it on paper and
+/// aloud in the farmer's language.
+#[derive(Debug, Parser)]
+#[command(name = "kabla", version, about, disable_help_subcommand = true)]
+struct Arguments {
+    /// Read packs, templates, fonts and clips from this folder, not from the program.
+    #[arg(long, global = true, value_name = "DIR")]
+    data: Option<PathBuf>,
+    #[command(subcommand)]
+    command: Command,
+}
+
+#[derive(Debug, Subcommand)]
+enum Command {
+    /// Run everything on a case that comes with the program.
+    Demo {
+        /// Folder for what is made.
+        #[arg(long, value_name = "DIR", default_value = "kabla-demo")]
+        out: PathBuf,
+    },
+    /// Dates and amounts of a case, each with its reason.
+    Plan {
+        /// The case, a TOML file.
+        case: PathBuf,
+        /// Count from this day (year-month-day), not from the case's own.
+        #[arg(long, value_name = "DATE")]
+        today: Option<NaiveDate>,
+        /// Print JSON.
+        #[arg(long)]
+        json: bool,
+    },
+    /// A step sheet of a case.
+    Sheet {
+        /// The case, a TOML file.
+        case: PathBuf,
+        /// Language tag, e.g. sw; the case's own where none is given.
+        #[arg(long, value_name = "TAG")]
+        language: Option<String>,
+        /// What to make.
+        #[arg(long = "as", value_enum, default_value_t = Format::Pdf)]
+        format: Format,
+        /// The file to write; without it, CASE-TAG.pdf (or .html, .txt) here.
+        #[arg(long, value_name = "PATH")]
+        out: Option<PathBuf>,
+    },
+    /// Spoken messages of a case, stitched from recorded clips.
+    Speak {
+        /// The case, a TOML file.
+        case: PathBuf,
+        /// Language tag, e.g. sw; the case's own where none is given.
+        #[arg(long, value_name = "TAG")]
+        language: Option<String>,
+        /// What the sound is for.
+        #[arg(long = "for", value_enum)]
+        channel: Channel,
+        /// The recorded voice; the pack's own where none is given.
+        #[arg(long, value_name = "NAME")]
+        voice: Option<String>,
+        /// Only this topic, e.g. mark-plants; may be given again. Without it, every topic.
+        #[arg(long = "topic", value_name = "TOPIC", value_parser = topic)]
+        topics: Vec<Topic>,
+        /// Folder for the messages, their cue sheets and captions.
+        #[arg(long, value_name = "DIR")]
+        out: PathBuf,
+    },
+    /// What a speaker records.
+    #[command(subcommand)]
+    Clips(Clips),
+}
+
+#[derive(Debug, Subcommand)]
+enum Clips {
+    /// Every phrase of a language that speech may need.
+    Script {
+        /// Language tag, e.g. sw.
+        #[arg(long, value_name = "TAG")]
+        language: String,
+        /// Print one JSON object a line.
+        #[arg(long)]
+        json: bool,
+    },
+}
+
+#[derive(Debug, Clone, Copy, ValueEnum)]
+enum Format {
+    /// A4 pages to print.
+    Pdf,
+    /// One page for a phone or a browser.
+    Html,
+    /// Plain text.
+    Text,
+}
+
+#[derive(Debug, Clone, Copy, ValueEnum)]
+enum Channel {
+    /// 48 kHz WAV at -23 LUFS.
+    Radio,
+}
+
+fn topic(name: &str) -> Result<Topic, String> {
+    let known = || Topic::ALL.map(Topic::name).join(", ");
+    Topic::ALL.into_iter().find(|topic| topic.name() == name).ok_or_else(|| format!("topics are {}", known()))
+}
+
+/// Runs the command line of this process.
+pub fn run() -> ExitCode {
+    let arguments = Arguments::parse();
+    let folder;
+    let data: &dyn Data = match arguments.data {
+        Some(root) => {
+            folder = Folder::new(root);
+            &folder
+        }
+        None => &Embedded,
+    };
+    match call(data, arguments.command) {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(error) => {
+            eprintln!("{error}");
+            ExitCode::from(error.exit_code())
+        }
+    }
+}
+
+fn call(data: &dyn Data, command: Command) -> Result<(), Error> {
+    match command {
+        Command::Demo { out } => demo::run(data, &out),
+        Command::Plan { case, today, json } => plan::run(&case, today, json),
+        Command::Sheet { case, language, format, out } => sheet::run(data, &case, language.as_deref(), format, out.as_deref()),
+        Command::Speak { case, language, channel: Channel::Radio, voice, topics, out } => {
+            speak::run(data, &case, language.as_deref(), voice.as_deref(), &topics, &out)
+        }
+        Command::Clips(Clips::Script { language, json }) => script::run(data, &language, json),
+    }
+}

@@ -1,0 +1,23 @@
+//! `kabla sheet`
+
+use std::path::Path;
+
+use super::Format;
+use crate::app::{self, Data, Error, SheetFormat, SheetRequest};
+
+pub(super) fn run(
+    data: &dyn Data,
+    case: &Path,
+    language: Option<&str>,
+    format: Format,
+    out: Option<&Path>,
+) -> Result<(), Error> {
+    let format = match format {
+        Format::Pdf => SheetFormat::Pdf,
+        Format::Html => SheetFormat::Html,
+        Format::Text => SheetFormat::Text,
+    };
+    let made = app::sheet(data, SheetRequest { case, language, format, out })?;
+    super::demo::table(&[made]);
+    Ok(())
+}

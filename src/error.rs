@@ -1,0 +1,52 @@
+//! Everything that can stop a use case, and the exit code it stands for.
+
+use std::io;
+use std::path::PathBuf;
+
+use crate::finding::Finding;
+use crate::language::WordingError;
+use crate::sheet::SheetError;
+use crate::voice::VoiceError;
+
+/// Why a use case ended without its result. Nothing has been written then.
+#[derive(Debug, thiserror::Error)]
+pub enum Error {
+    /// An input is wrong: all its problems.
+    #[error("{}", list(.0))]
+    Input(Vec<Finding>),
+    /// A sentence cannot be worded.
+    #[error(transparent)]
+    Wording(#[from] WordingError),
+    /// A sheet cannot be made.
+    #[error(transparent)]
+    Sheet(#[from] SheetError),
+    /// A message cannot be voiced.
+    #[error(transparent)]
+    Voice(#[from] VoiceError),
+    /// A file cannot be written.
+    #[error("{} cannot be written: {source}", path.display())]
+    Write {
+        /// The file.
+        path: PathBuf,
+        /// What the system says.
+        source: io::Error,
+    },
+}
+
+impl Error {
+    /// The exit code of the command: 2 for wrong input, 3 for phrases without
+    /// a recording, 1 for the rest.
+    pub fn exit_code(&self) -> u8 {
+        match self {
+            Error::Input(_) => 2,
+            Error::Voice(VoiceError::Missing { .. }) => 3,
+            Error::Voice(VoiceError::Bank(_)) => 2,
+            Error::Sheet(SheetError::Template { .. } | SheetError::Missing(_)) => 2,
+            _ => 1,
+        }
+    }
+}
+
+fn list(findings: &[Finding]) -> String {
+    findings.iter().map(ToString::to_string).collect::<Vec<_>>().join("\n")
+}

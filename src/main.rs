@@ -1,0 +1,7 @@
+//! The `kabla` command.
+
+use std::process::ExitCode;
+
+fn main() -> ExitCode {
+    kabla::cli::run()
+}

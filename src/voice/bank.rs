@@ -1,0 +1,426 @@
+//! A voice's recorded clips, and what each says.
+//!
+//! A bank is the folder `audio/<language>/<voice>` with `bank.toml` and the
+//! clips it names:
+//!
+//! ```toml
+//! language = "en"
+//! voice = "stand-in"
+//! status = "stand-in"     # or "draft", "approved"
+//! speaker = "who speaks"
+//! rights = "what one may do with the recordings"
+//! made_by = "how they were made"
+//! note = "anything else"  # may be left out
+//!
+//! [[clip]]
+//! file = "choose-your-mother-plants.flac"
+//! words = "Choose your mother plants"
+//! intonation = "medial"   # or "final"
+//! id = "mark-plants#1"    # where the words stood when recorded; may be left out
+//! ```
+//!
+//! A clip is bound to its exact words: only case, spaces and the marks at the
+//! end may differ from what a message says.
+
+use std::cell::{OnceCell, RefCell};
+use std::collections::{BTreeMap, BTreeSet, HashMap};
+use std::fmt;
+
+use super::decode::Decoder;
+use super::spelling::{key, tokens};
+use crate::data::Data;
+use crate::finding::Finding;
+use crate::language::{Intonation, Phrase};
+use crate::table::{self, Table};
+
+/// How far a voice may be trusted.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum Status {
+    /// Made by a machine, to be replaced by a person.
+    StandIn,
+    /// Recorded, and not yet approved.
+    Draft,
+    /// It may go on air.
+    Approved,
+}
+
+impl Status {
+    /// The status in one word, as in `bank.toml`.
+    pub fn name(self) -> &'static str {
+        match self {
+            Status::StandIn => "stand-in",
+            Status::Draft => "draft",
+            Status::Approved => "approved",
+        }
+    }
+}
+
+/// Who speaks.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct VoiceInfo {
+    /// The language's tag.
+    pub language: String,
+    /// The voice's name.
+    pub voice: String,
+    /// How far it may be trusted.
+    pub status: Status,
+    /// The speaker.
+    pub speaker: String,
+    /// What one may do with the recordings.
+    pub rights: String,
+    /// How the recordings were made.
+    pub made_by: String,
+    /// Anything else, where there is something.
+    pub note: Option<String>,
+}
+
+/// A recorded clip.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Clip {
+    /// Its file, relative to the bank's folder.
+    pub file: String,
+    /// The words it says.
+    pub words: String,
+    /// How the voice ends.
+    pub intonation: Intonation,
+    /// Where the words stood in the language pack when they were recorded.
+    pub id: Option<String>,
+}
+
+/// Whether a phrase can be spoken.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum ClipState {
+    /// It is recorded.
+    Recorded,
+    /// It is recorded, but with the other intonation only.
+    OtherIntonation,
+    /// What was recorded for it says something else by now.
+    Stale {
+        /// The words of the recording.
+        recorded: String,
+    },
+    /// No clip says it.
+    Missing,
+}
+
+/// The clips of one voice. Files are read and decoded when they are first heard.
+pub struct Bank<'d> {
+    data: &'d dyn Data,
+    folder: String,
+    voice: VoiceInfo,
+    clips: Vec<Clip>,
+    by_words: HashMap<String, Vec<usize>>,
+    longest: usize,
+    sounds: Vec<OnceCell<Result<Vec<f32>, Finding>>>,
+    decoder: RefCell<Decoder>,
+}
+
+impl fmt::Debug for Bank<'_> {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.debug_struct("Bank").field("voice", &self.voice).field("clips", &self.clips).finish_non_exhaustive()
+    }
+}
+
+impl<'d> Bank<'d> {
+    /// The voices of a language.
+    pub fn voices(data: &dyn Data, language: &str) -> Vec<String> {
+        let names = data.list(&format!("audio/{language}")).into_iter();
+        names.filter(|voice| data.read(&format!("audio/{language}/{voice}/bank.toml")).is_some()).collect()
+    }
+
+    /// Reads the bank of a voice; the clips themselves are not yet read.
+    ///
+    /// # Errors
+    /// All problems of `bank.toml`, each with its line, files that it names
+    /// and that are not there among them.
+    pub fn load(data: &'d dyn Data, language: &str, voice: &str) -> Result<Bank<'d>, Vec<Finding>> {
+        let folder = format!("audio/{language}/{voice}");
+        let path = format!("{folder}/bank.toml");
+        let Some(bytes) = data.read(&path) else {
+            let voices = Bank::voices(data, language);
+            let hint = match voices.as_slice() {
+                [] => format!("record the phrases of {language}, and write {path}"),
+                voices => format!("voices at hand: {}", voices.join(", ")),
+            };
+            return Err(vec![
+                Finding::error(format!("there is no voice {voice} in {language}")).file(path).hint(hint),
+            ]);
+        };
+        let Ok(text) = std::str::from_utf8(&bytes) else {
+            return Err(vec![Finding::error("is not UTF-8 text").file(path).hint("save it in UTF-8")]);
+        };
+        let (made, findings) = table::read(&path, text, |_, root| {
+            let info = header(root, language, voice);
+            let clips = Shelf::new(data, &folder).read(root);
+            info.map(|info| (info, clips))
+        });
+        let (voice, clips) = made.filter(|_| findings.is_empty()).ok_or(findings)?;
+        let mut by_words: HashMap<String, Vec<usize>> = HashMap::new();
+        let mut longest = 0;
+        for (index, clip) in clips.iter().enumerate() {
+            by_words.entry(key(&clip.words)).or_default().push(index);
+            longest = longest.max(tokens(&clip.words).len());
+        }
+        let sounds = clips.iter().map(|_| OnceCell::new()).collect();
+        Ok(Bank { data, folder, voice, clips, by_words, longest, sounds, decoder: RefCell::default() })
+    }
+
+    /// Who speaks.
+    pub fn voice(&self) -> &VoiceInfo {
+        &self.voice
+    }
+
+    /// All clips, in the order of `bank.toml`.
+    pub fn clips(&self) -> &[Clip] {
+        &self.clips
+    }
+
+    /// Whether each phrase of a language pack can be spoken, in their order.
+    pub fn statuses(&self, phrases: &[Phrase]) -> Vec<ClipState> {
+        let stale = self.stale(phrases);
+        let state = |phrase: &Phrase| match (self.saying(&key(&phrase.words)), stale.recorded(&phrase.words))
+        {
+            (None, Some(recorded)) => ClipState::Stale { recorded: recorded.to_owned() },
+            (None, None) => ClipState::Missing,
+            (Some(clips), _) if self.with_intonation(clips, phrase.ending).is_some() => ClipState::Recorded,
+            (Some(_), _) => ClipState::OtherIntonation,
+        };
+        phrases.iter().map(state).collect()
+    }
+
+    /// A clip's samples, mono at [`SAMPLE_RATE`](super::SAMPLE_RATE), by its
+    /// place in [`clips`](Bank::clips).
+    ///
+    /// # Errors
+    /// What is wrong with the file.
+    pub fn sound(&self, clip: usize) -> Result<&[f32], Finding> {
+        let unknown = || Finding::error(format!("the voice has no clip number {clip}"));
+        let (cell, clip) = self.sounds.get(clip).zip(self.clips.get(clip)).ok_or_else(unknown)?;
+        let sound = cell.get_or_init(|| {
+            let path = format!("{}/{}", self.folder, clip.file);
+            let Some(bytes) = self.data.read(&path) else {
+                return Err(Finding::error("cannot be read")
+                    .file(path)
+                    .hint("check the file and its rights"));
+            };
+            let decoded = self.decoder.borrow_mut().decode(&bytes);
+            decoded.map_err(|problem| Finding::error(problem.to_string()).file(path).hint(problem.hint()))
+        });
+        sound.as_deref().map_err(Clone::clone)
+    }
+
+    /// The clips that say just these words, by [`key`].
+    pub(super) fn saying(&self, key: &str) -> Option<&[usize]> {
+        self.by_words.get(key).map(Vec::as_slice)
+    }
+
+    pub(super) fn with_intonation(&self, clips: &[usize], wanted: Intonation) -> Option<usize> {
+        let fits = |clip: &&usize| self.clips.get(**clip).is_some_and(|clip| clip.intonation == wanted);
+        clips.iter().find(fits).copied()
+    }
+
+    /// The most words that a clip says.
+    pub(super) fn longest(&self) -> usize {
+        self.longest
+    }
+
+    /// What was recorded for phrases that have changed since. A clip is out of
+    /// use when no phrase has its words; it belongs to a phrase by their id.
+    /// Many numbers share an id: there, nothing tells which was which, and a
+    /// phrase counts as missing.
+    pub(super) fn stale(&self, phrases: &[Phrase]) -> Stale {
+        let wanted: BTreeSet<String> = phrases.iter().map(|phrase| key(&phrase.words)).collect();
+        let mut unused: BTreeMap<&str, BTreeMap<String, &str>> = BTreeMap::new();
+        for clip in &self.clips {
+            if let (Some(id), false) = (&clip.id, wanted.contains(&key(&clip.words))) {
+                unused.entry(id).or_default().insert(key(&clip.words), &clip.words);
+            }
+        }
+        let mut unspoken: BTreeMap<&str, BTreeSet<String>> = BTreeMap::new();
+        for phrase in phrases.iter().filter(|phrase| self.saying(&key(&phrase.words)).is_none()) {
+            unspoken.entry(&phrase.id).or_default().insert(key(&phrase.words));
+        }
+        let mut recorded = BTreeMap::new();
+        for (id, phrases) in unspoken {
+            let clips = unused.get(id).into_iter().flatten();
+            if let (1, [(_, words)]) = (phrases.len(), clips.collect::<Vec<_>>().as_slice()) {
+                recorded.extend(phrases.into_iter().map(|phrase| (phrase, (**words).to_owned())));
+            }
+        }
+        Stale(recorded)
+    }
+}
+
+/// By the words wanted, the words recorded.
+pub(super) struct Stale(BTreeMap<String, String>);
+
+impl Stale {
+    pub(super) fn recorded(&self, words: &str) -> Option<&str> {
+        self.0.get(&key(words)).map(String::as_str)
+    }
+}
+
+const INTONATIONS: &[(&str, Intonation)] = &[("medial", Intonation::Medial), ("final", Intonation::Final)];
+
+/// An intonation in one word, as in `bank.toml`.
+pub(super) fn name_of(intonation: Intonation) -> &'static str {
+    match intonation {
+        Intonation::Medial => "medial",
+        Intonation::Final => "final",
+    }
+}
+
+fn needed<T>(
+    table: &Table<'_>,
+    key: &'static str,
+    read: impl FnOnce() -> Option<T>,
+    hint: &str,
+) -> Option<T> {
+    if !table.has(key) {
+        table.missing(key, hint);
+        return None;
+    }
+    read()
+}
+
+fn header(root: &Table<'_>, language: &str, voice: &str) -> Option<VoiceInfo> {
+    let text = |key, hint: &str| needed(root, key, || root.text(key), hint);
+    let named = |key, folder: &str| {
+        let hint = format!("write {key} = \"{folder}\"");
+        let written = text(key, &hint)?;
+        if written != folder {
+            root.problem(key, "differs from the folder's name", hint);
+        }
+        Some(written)
+    };
+    let language = named("language", language);
+    let voice = named("voice", voice);
+    let statuses = [Status::StandIn, Status::Draft, Status::Approved].map(|status| (status.name(), status));
+    let status = needed(
+        root,
+        "status",
+        || root.choice("status", &statuses),
+        "write status = \"draft\" until the voice is approved",
+    );
+    let speaker = text("speaker", "write who speaks");
+    let rights = text("rights", "write what one may do with the recordings");
+    let made_by = text("made_by", "write how the recordings were made");
+    let note = root.text("note");
+    Some(VoiceInfo {
+        language: language?,
+        voice: voice?,
+        status: status?,
+        speaker: speaker?,
+        rights: rights?,
+        made_by: made_by?,
+        note,
+    })
+}
+
+/// The clips read so far, and the files there are.
+struct Shelf<'a> {
+    data: &'a dyn Data,
+    folder: &'a str,
+    /// Names in each folder asked for.
+    names: BTreeMap<String, BTreeSet<String>>,
+    by_words: BTreeMap<(String, Intonation), String>,
+    by_file: BTreeMap<String, String>,
+}
+
+impl<'a> Shelf<'a> {
+    fn new(data: &'a dyn Data, folder: &'a str) -> Self {
+        Shelf { data, folder, names: BTreeMap::new(), by_words: BTreeMap::new(), by_file: BTreeMap::new() }
+    }
+
+    fn read(mut self, root: &Table<'_>) -> Vec<Clip> {
+        let tables = root.tables("clip");
+        tables.into_iter().filter_map(|table| self.clip(table)).collect()
+    }
+
+    fn clip(&mut self, table: Table<'_>) -> Option<Clip> {
+        let file = needed(&table, "file", || table.text("file"), "write the clip's file name");
+        let words = needed(&table, "words", || table.text("words"), "write the words that the clip says");
+        let intonation = needed(
+            &table,
+            "intonation",
+            || table.choice("intonation", INTONATIONS),
+            "write \"medial\" or \"final\"",
+        );
+        let id = table.text("id");
+        if let Some(file) = &file {
+            self.check_file(&table, file);
+        }
+        if let Some(words) = &words {
+            self.check_words(&table, words, intonation, file.as_deref());
+        }
+        table.finish();
+        Some(Clip { file: file?, words: words?, intonation: intonation?, id })
+    }
+
+    fn check_file(&mut self, table: &Table<'_>, file: &str) {
+        let plain = |part: &str| !matches!(part, "" | "." | "..") && !part.contains(['\\', ':']);
+        if !file.split('/').all(plain) {
+            table.problem(
+                "file",
+                format!("{file} lies outside the bank's folder"),
+                "name a file in the bank's folder, with / between folders",
+            );
+            return;
+        }
+        let extension = file.rsplit_once('.').map(|(_, extension)| extension.to_ascii_lowercase());
+        if !matches!(extension.as_deref(), Some("flac" | "wav")) {
+            table.problem(
+                "file",
+                format!("{file} is neither .flac nor .wav"),
+                "export the clip as FLAC or WAV",
+            );
+        }
+        let path = format!("{}/{file}", self.folder);
+        let (folder, name) = path.rsplit_once('/').unwrap_or(("", &path));
+        let names = self
+            .names
+            .entry(folder.to_owned())
+            .or_insert_with(|| self.data.list(folder).into_iter().collect());
+        if !names.contains(name) {
+            table.problem(
+                "file",
+                format!("there is no file {file}"),
+                "record the clip, or take the entry out",
+            );
+        }
+    }
+
+    fn check_words(
+        &mut self,
+        table: &Table<'_>,
+        words: &str,
+        intonation: Option<Intonation>,
+        file: Option<&str>,
+    ) {
+        let key = key(words);
+        if key.is_empty() {
+            table.problem("words", "has no words", "write the words that the clip says");
+            return;
+        }
+        let file = file.unwrap_or("another clip");
+        if let Some(intonation) = intonation {
+            match self.by_words.get(&(key.clone(), intonation)) {
+                Some(first) => {
+                    let message = format!("{first} says the same words with the same intonation");
+                    table.problem("words", message, "keep the better of the two");
+                }
+                None => {
+                    self.by_words.insert((key.clone(), intonation), file.to_owned());
+                }
+            }
+        }
+        let other = self.by_file.entry(file.to_owned()).or_insert_with(|| key.clone());
+        if *other != key {
+            table.problem(
+                "file",
+                format!("{file} says \"{other}\" in another entry"),
+                "give each phrase its own clip",
+            );
+        }
+    }
+}

@@ -1,0 +1,220 @@
+//! Loudness by EBU R 128 and ITU-R BS.1770.
+//!
+//! A mono message is measured as **one** channel. A player that feeds it to
+//! two loudspeakers adds 3 LU; broadcasters' meters on a mono file do not.
+
+use std::collections::VecDeque;
+
+use ebur128::{EbuR128, Mode};
+
+use super::SAMPLE_RATE;
+
+/// How loud a sound is.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Loudness {
+    /// Integrated loudness in LUFS.
+    pub integrated_lufs: f64,
+    /// True peak in dBTP.
+    pub true_peak_dbtp: f64,
+}
+
+/// How loud a sound is to be.
+#[derive(Debug, Clone, PartialEq)]
+pub struct LevelOptions {
+    /// Integrated loudness in LUFS.
+    pub target_lufs: f64,
+    /// The highest true peak in dBTP.
+    pub ceiling_dbtp: f64,
+}
+
+impl Default for LevelOptions {
+    /// EBU R 128.
+    fn default() -> Self {
+        LevelOptions { target_lufs: -23.0, ceiling_dbtp: -1.0 }
+    }
+}
+
+/// Why a sound cannot be brought to its level.
+#[derive(Debug, Clone, Copy, PartialEq, thiserror::Error)]
+pub enum LevelError {
+    /// It is shorter than the 400 ms over which loudness is defined.
+    #[error("{frames} frames are too short for a loudness: it takes 400 ms")]
+    TooShort {
+        /// Its frames.
+        frames: usize,
+    },
+    /// It is silent, or below -70 LUFS throughout.
+    #[error("it is silent, or too quiet to have a loudness")]
+    TooQuiet,
+    /// Some samples are no numbers.
+    #[error("some samples are no numbers")]
+    NotFinite,
+    /// The samples do not fill whole frames, or no meter has that many channels or that rate.
+    #[error("these channels and this rate cannot be measured")]
+    BadShape,
+    /// Its peaks are too high for its loudness.
+    #[error(
+        "loudness and peak cannot be reached together: {integrated_lufs:.1} LUFS came with {true_peak_dbtp:.1} dBTP"
+    )]
+    OutOfReach {
+        /// The loudness that was reached, in LUFS.
+        integrated_lufs: f64,
+        /// The true peak that was reached, in dBTP.
+        true_peak_dbtp: f64,
+    },
+}
+
+/// A sound at its level.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Levelled {
+    /// Its samples.
+    pub samples: Vec<f32>,
+    /// What they measure.
+    pub loudness: Loudness,
+    /// Whether peaks had to be held down.
+    pub limited: bool,
+}
+
+/// How near to the target a result must be, in LU.
+const TOLERANCE_LU: f64 = 0.2;
+/// How near the rounds below try to come, in LU.
+const NEAR_LU: f64 = 0.05;
+/// Kept below the ceiling for what 16 bits and dither add, in dB.
+const MARGIN_DB: f64 = 0.02;
+/// Rounds of limiting and measuring.
+const ROUNDS: usize = 8;
+/// How far the limiter looks ahead and back, in frames: 5 ms.
+const LOOK: usize = SAMPLE_RATE as usize / 200;
+
+fn to_gain(db: f64) -> f64 {
+    10f64.powf(db / 20.0)
+}
+
+fn to_db(gain: f64) -> f64 {
+    20.0 * gain.log10()
+}
+
+/// Measures a mono sound at [`SAMPLE_RATE`] as one channel.
+///
+/// # Errors
+/// It is too short, too quiet or not made of numbers.
+pub fn measure(samples: &[f32]) -> Result<Loudness, LevelError> {
+    measure_interleaved(samples, 1, SAMPLE_RATE)
+}
+
+/// Measures interleaved channels (left and right first) at a rate in Hz.
+///
+/// # Errors
+/// It is too short, too quiet or not made of numbers, or the shape is not
+/// one that can be measured.
+pub fn measure_interleaved(samples: &[f32], channels: u32, rate: u32) -> Result<Loudness, LevelError> {
+    let mut meter = meter(samples, channels, rate, Mode::I | Mode::TRUE_PEAK)?;
+    meter.add_frames_f32(samples).map_err(|_| LevelError::BadShape)?;
+    let mut peak = 0f64;
+    for channel in 0..channels {
+        peak = peak.max(meter.true_peak(channel).map_err(|_| LevelError::BadShape)?);
+    }
+    Ok(Loudness { integrated_lufs: integrated(&meter)?, true_peak_dbtp: to_db(peak) })
+}
+
+fn meter(samples: &[f32], channels: u32, rate: u32, mode: Mode) -> Result<EbuR128, LevelError> {
+    if channels == 0 || !samples.len().is_multiple_of(channels as usize) {
+        return Err(LevelError::BadShape);
+    }
+    let frames = samples.len() / channels as usize;
+    if (frames as u64) < u64::from(rate) * 2 / 5 {
+        return Err(LevelError::TooShort { frames });
+    }
+    if !samples.iter().all(|sample| sample.is_finite()) {
+        return Err(LevelError::NotFinite);
+    }
+    EbuR128::new(channels, rate, mode).map_err(|_| LevelError::BadShape)
+}
+
+fn integrated(meter: &EbuR128) -> Result<f64, LevelError> {
+    let loudness = meter.loudness_global().map_err(|_| LevelError::BadShape)?;
+    if loudness.is_finite() { Ok(loudness) } else { Err(LevelError::TooQuiet) }
+}
+
+/// Brings a mono sound at [`SAMPLE_RATE`] to its level: by gain alone where
+/// its peaks allow, else with a limiter.
+///
+/// # Errors
+/// It cannot be measured, or loudness (within 0.2 LU) and ceiling cannot both be had.
+pub fn to_target(mut samples: Vec<f32>, options: &LevelOptions) -> Result<Levelled, LevelError> {
+    let before = measure(&samples)?;
+    let gain_db = options.target_lufs - before.integrated_lufs;
+    let highest = options.ceiling_dbtp - MARGIN_DB;
+    if before.true_peak_dbtp + gain_db > highest {
+        return limit_to_target(&samples, gain_db, highest, options.target_lufs);
+    }
+    let gain = to_gain(gain_db) as f32;
+    samples.iter_mut().for_each(|sample| *sample *= gain);
+    let loudness =
+        Loudness { integrated_lufs: options.target_lufs, true_peak_dbtp: before.true_peak_dbtp + gain_db };
+    Ok(Levelled { samples, loudness, limited: false })
+}
+
+fn limit_to_target(samples: &[f32], gain_db: f64, highest: f64, target: f64) -> Result<Levelled, LevelError> {
+    let (mut gain_db, mut threshold_db) = (gain_db, highest);
+    let mut reached = Loudness { integrated_lufs: f64::NEG_INFINITY, true_peak_dbtp: f64::NEG_INFINITY };
+    for round in 1..=ROUNDS {
+        let limited = limit(samples, to_gain(gain_db), to_gain(threshold_db));
+        reached = measure(&limited)?;
+        let wanted = if round == ROUNDS { TOLERANCE_LU } else { NEAR_LU };
+        let off = target - reached.integrated_lufs;
+        let over = reached.true_peak_dbtp - highest;
+        if off.abs() <= wanted && over <= 0.0 {
+            return Ok(Levelled { samples: limited, loudness: reached, limited: true });
+        }
+        gain_db += off;
+        if over > 0.0 {
+            // Between samples the sound may rise above them: aim that much lower.
+            threshold_db -= over + MARGIN_DB / 2.0;
+        }
+    }
+    let Loudness { integrated_lufs, true_peak_dbtp } = reached;
+    Err(LevelError::OutOfReach { integrated_lufs, true_peak_dbtp })
+}
+
+/// Applies a gain, and lowers it smoothly around samples that would pass `threshold`.
+///
+/// The gain that each sample needs is held for `LOOK` frames before and after
+/// it, then averaged over as many: no average rises above what is needed.
+fn limit(samples: &[f32], gain: f64, threshold: f64) -> Vec<f32> {
+    let needed = samples.iter().map(|sample| {
+        let level = f64::from(sample.abs()) * gain;
+        if level > threshold { threshold / level } else { 1.0 }
+    });
+    let held = sliding_least(needed.chain(std::iter::repeat_n(1.0, 2 * LOOK)), 2 * LOOK + 1);
+    let curve = sliding_mean(&sliding_mean(&held, LOOK + 1), LOOK + 1);
+    samples.iter().zip(curve).map(|(sample, lowered)| (f64::from(*sample) * gain * lowered) as f32).collect()
+}
+
+/// The least of each value and those before it, `width` in all.
+fn sliding_least(values: impl Iterator<Item = f64>, width: usize) -> Vec<f64> {
+    let mut rising: VecDeque<(usize, f64)> = VecDeque::new();
+    let mut least = Vec::new();
+    for (index, value) in values.enumerate() {
+        while rising.back().is_some_and(|(_, last)| *last >= value) {
+            rising.pop_back();
+        }
+        rising.push_back((index, value));
+        if rising.front().is_some_and(|(first, _)| first + width <= index) {
+            rising.pop_front();
+        }
+        least.extend(rising.front().map(|(_, value)| *value));
+    }
+    least
+}
+
+/// The mean of each `width` neighbours; shorter than the values by `width - 1`.
+fn sliding_mean(values: &[f64], width: usize) -> Vec<f64> {
+    let mut sum: f64 = values.iter().take(width).sum();
+    let mut means = vec![sum / width as f64];
+    for (leaving, entering) in values.iter().zip(values.iter().skip(width)) {
+        sum += entering - leaving;
+        means.push(sum / width as f64);
+    }
+    means
+}
