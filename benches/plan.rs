@@ -1,5 +1,7 @@
 //! A case read and planned, and a rainfall record analysed.
 
+#![allow(clippy::expect_used, missing_docs)]
+
 use criterion::{Criterion, criterion_group, criterion_main};
 use kabla::case::{read, read_rain};
 use kabla::plan::make;

@@ -1,5 +1,7 @@
 //! A plan's words put on paper.
 
+#![allow(clippy::expect_used, missing_docs)]
+
 use criterion::{Criterion, criterion_group, criterion_main};
 use kabla::data::Embedded;
 use kabla::guidance::tell;
@@ -8,7 +10,8 @@ use kabla::sheet::{Facts, Printer, html, text};
 
 fn sheets(c: &mut Criterion) {
     let nothing = |_: &str| Err(std::io::Error::from(std::io::ErrorKind::NotFound));
-    let (case, _) = kabla::case::read("farm.toml", include_str!("../examples/farm.toml"), &nothing).expect("a right case");
+    let (case, _) = kabla::case::read("farm.toml", include_str!("../examples/farm.toml"), &nothing)
+        .expect("a right case");
     let statements = tell(&case, &kabla::plan::make(&case).expect("a plan"));
     let pack = Pack::load(&Embedded, "sw").expect("a right pack");
     let facts = Facts::of(&pack, &statements).expect("words for all");

@@ -1,5 +1,7 @@
 //! A long radio message: chosen, joined and levelled, and written.
 
+#![allow(clippy::expect_used, missing_docs)]
+
 use criterion::{Criterion, criterion_group, criterion_main};
 use kabla::data::Embedded;
 use kabla::guidance::{Topic, for_topic, tell};
@@ -11,11 +13,13 @@ use kabla::voice::{Bank, SpeakOptions, speak};
 
 fn voices(c: &mut Criterion) {
     let nothing = |_: &str| Err(std::io::Error::from(std::io::ErrorKind::NotFound));
-    let (case, _) = kabla::case::read("farm.toml", include_str!("../examples/farm.toml"), &nothing).expect("a right case");
+    let (case, _) = kabla::case::read("farm.toml", include_str!("../examples/farm.toml"), &nothing)
+        .expect("a right case");
     let statements = tell(&case, &kabla::plan::make(&case).expect("a plan"));
     let pack = Pack::load(&Embedded, "en").expect("a right pack");
     let message = for_topic(&statements, Topic::FillContainer);
-    let pieces: Vec<Piece> = message.iter().flat_map(|statement| pack.say(statement).expect("words")).collect();
+    let pieces: Vec<Piece> =
+        message.iter().flat_map(|statement| pack.say(statement).expect("words")).collect();
     let bank = Bank::load(&Embedded, "en", "stand-in").expect("the stand-in bank");
     let spoken = speak(&pieces, &bank, &SpeakOptions::default()).expect("a message");
     let mut group = c.benchmark_group(format!("a message of {:.0} s", spoken.length().seconds()));
@@ -23,9 +27,17 @@ fn voices(c: &mut Criterion) {
     group.bench_function("load the bank", |b| b.iter(|| Bank::load(&Embedded, "en", "stand-in")));
     group.bench_function("choose", |b| b.iter(|| choose(&pieces, &bank)));
     group.bench_function("level", |b| b.iter(|| to_target(spoken.samples.clone(), &LevelOptions::default())));
-    group.bench_function("join and level, clips decoded before", |b| b.iter(|| speak(&pieces, &bank, &SpeakOptions::default())));
+    group.bench_function("join and level, clips decoded before", |b| {
+        b.iter(|| speak(&pieces, &bank, &SpeakOptions::default()))
+    });
     group.bench_function("decode, join and level", |b| {
-        b.iter(|| speak(&pieces, &Bank::load(&Embedded, "en", "stand-in").expect("a bank"), &SpeakOptions::default()));
+        b.iter(|| {
+            speak(
+                &pieces,
+                &Bank::load(&Embedded, "en", "stand-in").expect("a bank"),
+                &SpeakOptions::default(),
+            )
+        });
     });
     group.bench_function("write", |b| b.iter(|| wav(&spoken.samples, &WavOptions::default())));
     group.finish();

@@ -1,5 +1,7 @@
 //! A pack loaded, and a plan put into written and spoken words.
 
+#![allow(clippy::expect_used, missing_docs)]
+
 use criterion::{Criterion, criterion_group, criterion_main};
 use kabla::data::Embedded;
 use kabla::guidance::tell;
@@ -7,7 +9,8 @@ use kabla::language::Pack;
 
 fn wordings(c: &mut Criterion) {
     let nothing = |_: &str| Err(std::io::Error::from(std::io::ErrorKind::NotFound));
-    let (case, _) = kabla::case::read("farm.toml", include_str!("../examples/farm.toml"), &nothing).expect("a right case");
+    let (case, _) = kabla::case::read("farm.toml", include_str!("../examples/farm.toml"), &nothing)
+        .expect("a right case");
     let statements = tell(&case, &kabla::plan::make(&case).expect("a plan"));
     for tag in ["en", "sw"] {
         let pack = Pack::load(&Embedded, tag).expect("a right pack");

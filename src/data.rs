@@ -7,6 +7,8 @@ use std::path::{Component, Path, PathBuf};
 
 use include_dir::{Dir, include_dir};
 
+use crate::finding::Finding;
+
 /// A read-only tree of named files.
 pub trait Data: Send + Sync {
     /// The bytes of a file, or `None` where there is no such file.
@@ -52,40 +54,78 @@ impl Data for Embedded {
         let Some((root, rest)) = Embedded::root(folder) else { return Vec::new() };
         let dir = if rest.is_empty() { Some(root) } else { root.get_dir(rest) };
         let mut names: Vec<String> = dir
-            .map(|dir| dir.entries().iter().filter_map(|entry| entry.path().file_name()?.to_str().map(str::to_owned)).collect())
+            .map(|dir| {
+                dir.entries()
+                    .iter()
+                    .filter_map(|entry| entry.path().file_name()?.to_str().map(str::to_owned))
+                    .collect()
+            })
             .unwrap_or_default();
         names.sort();
         names
     }
 }
 
-/// Files of a folder on disk, laid out as the embedded ones.
+/// The files of the program, with those of a folder on disk in their place: a
+/// part (`locales`, `templates`, `fonts`, `audio`, `examples`) that the folder
+/// has is read from there alone, the rest from the program.
 #[derive(Debug, Clone)]
 pub struct Folder {
     root: PathBuf,
+    parts: Vec<&'static str>,
 }
+
+static EMBEDDED: Embedded = Embedded;
+
+/// What a data folder may hold.
+pub const PARTS: [&str; 5] = ["locales", "templates", "fonts", "audio", "examples"];
 
 impl Folder {
     /// The tree below `root`.
-    pub fn new(root: impl Into<PathBuf>) -> Self {
-        Folder { root: root.into() }
+    ///
+    /// # Errors
+    /// A finding, where `root` has none of the parts.
+    pub fn open(root: impl Into<PathBuf>) -> Result<Folder, Finding> {
+        let root = root.into();
+        let parts: Vec<&str> = PARTS.into_iter().filter(|part| root.join(part).is_dir()).collect();
+        if parts.is_empty() {
+            let finding = Finding::error("has no data in it").file(root.display().to_string());
+            return Err(
+                finding.hint(format!("a data folder has one or more of the folders {}", PARTS.join(", ")))
+            );
+        }
+        Ok(Folder { root, parts })
     }
 
-    fn resolve(&self, path: &str) -> Option<PathBuf> {
-        let path = Path::new(path);
-        path.components().all(|part| matches!(part, Component::Normal(_))).then(|| self.root.join(path))
+    /// Where a path lies on disk; `None` where it is the program's.
+    fn on_disk(&self, path: &str) -> Option<PathBuf> {
+        let part = path.split('/').next().unwrap_or_default();
+        self.parts.contains(&part).then(|| self.root.join(path))
     }
+}
+
+/// Whether a path stays below its root.
+fn is_inside(path: &str) -> bool {
+    Path::new(path).components().all(|part| matches!(part, Component::Normal(_)))
 }
 
 impl Data for Folder {
     fn read(&self, path: &str) -> Option<Cow<'_, [u8]>> {
-        std::fs::read(self.resolve(path)?).ok().map(Cow::Owned)
+        match self.on_disk(path) {
+            Some(file) => is_inside(path).then(|| std::fs::read(file).ok().map(Cow::Owned)).flatten(),
+            None => EMBEDDED.read(path),
+        }
     }
 
     fn list(&self, folder: &str) -> Vec<String> {
-        let entries = self.resolve(folder).and_then(|path| std::fs::read_dir(path).ok());
-        let mut names: Vec<String> =
-            entries.into_iter().flatten().flatten().filter_map(|entry| entry.file_name().into_string().ok()).collect();
+        let Some(path) = self.on_disk(folder) else { return Embedded.list(folder) };
+        let entries = is_inside(folder).then(|| std::fs::read_dir(path).ok()).flatten();
+        let mut names: Vec<String> = entries
+            .into_iter()
+            .flatten()
+            .flatten()
+            .filter_map(|entry| entry.file_name().into_string().ok())
+            .collect();
         names.sort();
         names
     }

@@ -19,7 +19,11 @@ pub(crate) struct Source<'t> {
 
 /// Reads a TOML text by `read`, which sees the root table; returns what it
 /// made, with all findings in the order of their lines.
-pub(crate) fn read<T>(name: &str, text: &str, read: impl FnOnce(&Source<'_>, &Table<'_>) -> T) -> (T, Vec<Finding>) {
+pub(crate) fn read<T>(
+    name: &str,
+    text: &str,
+    read: impl FnOnce(&Source<'_>, &Table<'_>) -> T,
+) -> (T, Vec<Finding>) {
     let (document, problems) = DeTable::parse_recoverable(text);
     let source = Source { name, text, findings: RefCell::default() };
     let root = Table::root(&source, document.get_ref());
@@ -30,7 +34,10 @@ pub(crate) fn read<T>(name: &str, text: &str, read: impl FnOnce(&Source<'_>, &Ta
         let line = line_of(text, problem.span().map_or(0, |span| span.start));
         let message = problem.message().trim();
         // What cannot be parsed comes to its field as an empty value: one mistake, one finding.
-        match findings.iter_mut().find(|finding| finding.place.line == Some(line) && finding.place.field.is_some()) {
+        match findings
+            .iter_mut()
+            .find(|finding| finding.place.line == Some(line) && finding.place.field.is_some())
+        {
             Some(finding) => message.clone_into(&mut finding.message),
             None => {
                 let finding = Finding::error(message).file(name).line(line);
@@ -42,7 +49,9 @@ pub(crate) fn read<T>(name: &str, text: &str, read: impl FnOnce(&Source<'_>, &Ta
             }
         }
     }
-    findings.sort_by_key(|finding| finding.place.file.as_deref().filter(|file| *file == name).and(finding.place.line));
+    findings.sort_by_key(|finding| {
+        finding.place.file.as_deref().filter(|file| *file == name).and(finding.place.line)
+    });
     (made, findings)
 }
 
@@ -50,7 +59,8 @@ pub(crate) fn read<T>(name: &str, text: &str, read: impl FnOnce(&Source<'_>, &Ta
 fn key_in_line(text: &str, line: u32) -> Option<String> {
     let (key, _) = text.lines().nth(line.checked_sub(1)? as usize)?.split_once('=')?;
     let key = key.trim();
-    (!key.is_empty() && key.chars().all(|c| c.is_alphanumeric() || matches!(c, '_' | '-' | '.'))).then(|| key.to_owned())
+    (!key.is_empty() && key.chars().all(|c| c.is_alphanumeric() || matches!(c, '_' | '-' | '.')))
+        .then(|| key.to_owned())
 }
 
 impl Source<'_> {
@@ -109,7 +119,11 @@ impl<'t> Table<'t> {
     }
 
     fn wrong_type(&self, key: &'static str, wanted: &str, found: &DeValue<'_>) {
-        self.problem(key, format!("{wanted} is wanted here, not {}", kind_of(found)), format!("write {wanted}"));
+        self.problem(
+            key,
+            format!("{wanted} is wanted here, not {}", kind_of(found)),
+            format!("write {wanted}"),
+        );
     }
 
     pub(crate) fn missing(&self, key: &'static str, hint: &str) {
@@ -125,7 +139,11 @@ impl<'t> Table<'t> {
                     self.problem(key, "is empty", "write a text, or take the line out");
                     None
                 } else if let Some(bad) = text.chars().find(|c| c.is_control() || is_private_use(*c)) {
-                    self.problem(key, format!("has a character that cannot be printed ({})", bad.escape_unicode()), "retype the text");
+                    self.problem(
+                        key,
+                        format!("has a character that cannot be printed ({})", bad.escape_unicode()),
+                        "retype the text",
+                    );
                     None
                 } else {
                     Some(text.to_owned())
@@ -142,7 +160,10 @@ impl<'t> Table<'t> {
     pub(crate) fn mark(&self, key: &'static str) -> Option<String> {
         let value = self.entry(key)?;
         match value.get_ref() {
-            DeValue::String(mark) if mark.chars().count() <= 1 && !mark.chars().any(|c| c.is_control() || is_private_use(c)) => {
+            DeValue::String(mark)
+                if mark.chars().count() <= 1
+                    && !mark.chars().any(|c| c.is_control() || is_private_use(c)) =>
+            {
                 Some(mark.clone().into_owned())
             }
             other => {
@@ -163,7 +184,11 @@ impl<'t> Table<'t> {
         let found = choices.iter().find(|(name, _)| *name == text).map(|(_, value)| *value);
         if found.is_none() {
             let names: Vec<_> = choices.iter().map(|(name, _)| format!("\"{name}\"")).collect();
-            self.problem(key, format!("\"{text}\" is not known"), format!("write one of {}", names.join(", ")));
+            self.problem(
+                key,
+                format!("\"{text}\" is not known"),
+                format!("write one of {}", names.join(", ")),
+            );
         }
         found
     }
@@ -173,9 +198,16 @@ impl<'t> Table<'t> {
         self.number_of(key, value, &range)
     }
 
-    fn number_of(&self, key: &'static str, value: &'t Spanned<DeValue<'t>>, range: &RangeInclusive<f64>) -> Option<f64> {
+    fn number_of(
+        &self,
+        key: &'static str,
+        value: &'t Spanned<DeValue<'t>>,
+        range: &RangeInclusive<f64>,
+    ) -> Option<f64> {
         let number = match value.get_ref() {
-            DeValue::Integer(number) => i64::from_str_radix(number.as_str(), number.radix()).ok().map(|n| n as f64),
+            DeValue::Integer(number) => {
+                i64::from_str_radix(number.as_str(), number.radix()).ok().map(|n| n as f64)
+            }
             DeValue::Float(number) => number.as_str().parse::<f64>().ok(),
             other => {
                 self.wrong_type(key, "a number", other);
@@ -193,7 +225,11 @@ impl<'t> Table<'t> {
                 None
             }
             None => {
-                self.problem(key, "is not a number that can be read", "write it in digits with a decimal point");
+                self.problem(
+                    key,
+                    "is not a number that can be read",
+                    "write it in digits with a decimal point",
+                );
                 None
             }
         }
@@ -216,7 +252,11 @@ impl<'t> Table<'t> {
         };
         let numbers: Vec<_> = values.iter().filter_map(|value| self.number_of(key, value, &range)).collect();
         if values.len() != 12 {
-            self.problem(key, format!("has {} values", values.len()), "write one number, or twelve from January to December");
+            self.problem(
+                key,
+                format!("has {} values", values.len()),
+                "write one number, or twelve from January to December",
+            );
         }
         numbers.try_into().ok()
     }
@@ -239,7 +279,11 @@ impl<'t> Table<'t> {
                 None
             }
             None => {
-                self.problem(key, format!("{written} is not a date of the calendar"), "write it as year-month-day, e.g. 2027-04-30");
+                self.problem(
+                    key,
+                    format!("{written} is not a date of the calendar"),
+                    "write it as year-month-day, e.g. 2027-04-30",
+                );
                 None
             }
         }

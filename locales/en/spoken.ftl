@@ -4,7 +4,7 @@
 
 ## Dates and units
 
-date = the { SAY($day, form: "ordinal") } of { $month ->
+date = the { SAY($day, form: "day") } of { $month ->
     [1] January
     [2] February
     [3] March
@@ -62,16 +62,16 @@ fill-container = Lay the roots in sand { SPAN($when) }. Use a basin, a pot, a bu
     [one] layer.
    *[other] layers.
  } End with { MEASURE($top_cm, unit: "centimetre") } of sand. It keeps out rats, insects and fowl. Put no lid on it.
-monthly-check = Check the roots every month, first on { DAY($first) }. Take out every root and look at it. Throw away what is rotten or bored. Rub off the sprouts. Pack the good roots again in the same way, and write down how many are left. Between checks leave them alone.
+monthly-check = Check the roots every month, first on { DAY($first) }. Take out every root and look at it. Bury deep, or burn, what is rotten, mouldy or bored. Rub off the sprouts. Pack the good roots again in the same way, and write down how many are left. Between checks leave them alone.
 prepare-bed = Make the seedbed { SPAN($when) }. Make it { MEASURE($bed_length_m, unit: "metre") } long and { MEASURE($bed_width_m, unit: "metre") } wide, close to water. Loosen the soil well. Fence it against goats and chickens.
-last-check = Check the roots for the last time on { DAY($first) }. Throw away what is rotten or bored. This time leave the sprouts on. These roots go to the bed now.
+last-check = Check the roots for the last time on { DAY($first) }. Bury deep, or burn, what is rotten, mouldy or bored. This time leave the sprouts on. These roots go to the bed now.
 plant-bed = Plant the roots in the bed { SPAN($when) }. Lay them in rows, about { MEASURE($spacing_cm, unit: "centimetre") } apart, and cover them lightly with soil.
-water-bed = Water the bed { SPAN($when) }. When it is full of leaves, give { MEASURE($water_l, unit: "litre") } a day. That is { SAY($jerrycans, form: "cardinal") } { $jerrycans ->
+water-bed = Water the bed { SPAN($when) }. When it is full of leaves, give { MEASURE($water_l, unit: "litre") } every day. That is { SAY($jerrycans, form: "cardinal") } { $jerrycans ->
     [one] jerrycan.
    *[other] jerrycans.
  } Young plants need less. Hot, windy days need more. Stop when the rain does the work.
 cut-for-planting = When the rains have come, { SPAN($when) }, cut vines to plant. Cut pieces of { MEASURE($cutting_cm, unit: "centimetre") }, with at least { SAY($nodes, form: "cardinal") } nodes, only from healthy shoots. The first cut gives about { SAY($first_cuttings, form: "cardinal") } cuttings. Leave stubs. They give more in four to six weeks. Keep cuttings in the shade, and plant them within two days.
-plant-field = Plant the field when the soil is moist, { SPAN($when) }. { $layout ->
+plant-field = Plant the field { SPAN($when) }, but only when the soil is moist. { $layout ->
     [mounds] Put { SAY($on_mound, form: "cardinal") } cuttings on each mound.
    *[ridges] Put a cutting every { MEASURE($along_cm, unit: "centimetre") } on the ridge.
  } Bury two or three nodes. After two weeks plant the gaps again.
@@ -79,12 +79,12 @@ first-harvest = Try the first roots { SPAN($when) }. Feel under some plants for 
 
 ## Cautions
 
-caution-rot = Take care. Do not eat rotten, mouldy or bored roots. Do not feed them to animals, and do not plant them. Even sound-looking parts can be poisonous. Bury them deep or burn them.
+caution-rot = Take care. Never eat rotten, mouldy or bored roots. Never feed them to animals, and do not plant them. Do not cut off the bad part and eat the rest. Even parts that look sound can be poisonous. Bury such roots deep or burn them.
 caution-virus = Take care. Spotted, small or twisted leaves and stunted vines are signs of virus. Never take roots or vines from such a plant.
 caution-cracks = Weevils reach the roots through cracks in the soil. Heap soil over cracks as soon as you see them.
-caution-heavy-sand = Take care, sand is heavy. Carry small loads. Fill the container where it will stay, and do not lift it when it is full.
-caution-riverbed = Take sand from a riverbed only when it is dry, away from steep banks that can fall, and where local rules allow it.
-caution-water-children = Take care of children. Cover stored water. Fence wells and pits. Keep goats and chickens out of the bed.
+caution-heavy-sand = Take care, sand is heavy. Carry at most { MEASURE($load_kg, unit: "kilogram") } at a time. Fill the container where it will stay, and do not lift it when it is full.
+caution-riverbed = Take sand from a riverbed only when it is dry. Never dig under a steep bank or near it. It can fall and bury you. Take sand only where local rules allow it.
+caution-water-children = Take care of children. Do not let them play near water, wells or pits. Cover stored water, and fence wells and pits. Keep goats and chickens out of the bed.
 caution-store-dry = Never water the store. The sand must stay dry from the first day to the last.
-caution-forecast = These dates are averages, not a forecast. Rains may come earlier or later. Plant only when the soil is moist.
+caution-forecast = These dates are averages of past years, not a forecast for this one. Rains may come earlier or later. Plant only when the soil is moist.
 caution-try-first = If this is new to you, begin with a few roots, and keep some of your vines in the old way as well.

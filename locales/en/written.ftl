@@ -121,19 +121,19 @@ fill-container = Lay the roots in sand
      } in all. End with { MEASURE($top_cm, unit: "centimetre") } of sand: it keeps out rats, insects and fowl. Put no lid on it.
     .alt = A basin cut open: sand, roots lying apart, sand, roots, thick sand on top.
 monthly-check = Check the roots every month
-    .text = Take out every root and look at it. Throw away what is rotten or bored. Rub off the sprouts. Pack the good roots again in the same way, and write down how many are left. Between checks leave them alone.
+    .text = Take out every root and look at it. Bury deep, or burn, what is rotten, mouldy or bored. Rub off the sprouts. Pack the good roots again in the same way, and write down how many are left. Between checks leave them alone.
     .alt = A hand lifts a root from the basin; a rotten root lies aside, crossed out.
 prepare-bed = Make the seedbed
     .text = Make a bed of { MEASURE($bed_length_m, unit: "metre") } by { MEASURE($bed_width_m, unit: "metre") } close to water. Loosen the soil well. Fence it against goats and chickens.
     .alt = A bed with rows and a fence around it, and a hoe.
 last-check = Check for the last time and keep the sprouts
-    .text = Take out every root. Throw away what is rotten or bored. This time leave the sprouts on: these roots go to the bed now.
+    .text = Take out every root. Bury deep, or burn, what is rotten, mouldy or bored. This time leave the sprouts on: these roots go to the bed now.
     .alt = A root with sprouts, ready for the bed.
 plant-bed = Plant the roots in the bed
     .text = Lay the roots in rows, about { MEASURE($spacing_cm, unit: "centimetre") } apart, and cover them lightly with soil.
     .alt = Roots laid in a row; a hand covers them with soil.
 water-bed = Water the bed
-    .text = Give about { MEASURE($water_l, unit: "litre") } a day, { $jerrycans } { $jerrycans ->
+    .text = Give about { MEASURE($water_l, unit: "litre") } every day, { $jerrycans } { $jerrycans ->
         [one] jerrycan
        *[other] jerrycans
      }, when the bed is full of leaves. Young plants need less; hot, windy days need more. Stop when the rain does the work.
@@ -157,7 +157,7 @@ first-harvest = Try the first roots
 ## Cautions: title, text (.text), picture in words (.alt)
 
 caution-rot = Rotten, mouldy or bored roots
-    .text = Do not eat them, do not feed them to animals, do not plant them. Even sound-looking parts can be poisonous. Bury them deep or burn them.
+    .text = Never eat them, never feed them to animals, do not plant them. Do not cut off the bad part and eat the rest: even parts that look sound can be poisonous. Bury them deep or burn them.
     .alt = A rotten root crossed out beside an animal.
 caution-virus = Sick plants
     .text = Spotted, small or twisted leaves and stunted vines are signs of virus. Never take roots or vines from such a plant.
@@ -166,19 +166,19 @@ caution-cracks = Cracks in the soil
     .text = Weevils reach the roots through cracks. Heap soil over cracks as soon as you see them.
     .alt = A cracked ridge with a weevil at the crack.
 caution-heavy-sand = Sand is heavy
-    .text = Carry small loads. Fill the container where it will stay, and do not lift it when it is full.
+    .text = Carry at most { MEASURE($load_kg, unit: "kilogram") } at a time. Fill the container where it will stay, and do not lift it when it is full.
     .alt = A person bent under a great sack, crossed out; a small bucket beside.
 caution-riverbed = Sand from a riverbed
-    .text = Take sand only when the riverbed is dry, away from steep banks that can fall, and where local rules allow it.
+    .text = Take sand only when the riverbed is dry. Never dig under a steep bank or near it: it can fall and bury you. Take sand only where local rules allow it.
     .alt = A steep river bank falling on a digging person, crossed out.
 caution-water-children = Water, children and animals
-    .text = Cover stored water. Fence wells and pits so that no child falls in. Keep goats and chickens out of the bed.
+    .text = Do not let children play near water, wells or pits. Cover stored water, and fence wells and pits. Keep goats and chickens out of the bed.
     .alt = A covered drum and a fence that keeps a child from the water.
 caution-store-dry = Never water the store
     .text = The sand must stay dry from the first day to the last. Damp sand makes roots sprout early or rot.
     .alt = A watering can over the basin, crossed out.
 caution-forecast = Dates are averages, not a forecast
-    .text = Rains may come earlier or later than the dates here. Watch the sky and the soil, and plant only when the soil is moist.
+    .text = The dates come from past years. Rains may come earlier or later. Watch the sky and the soil, and plant only when the soil is moist.
     .alt = A cloud, half of it with rain and half without.
 caution-try-first = Try a few roots first
     .text = If this is new to you, begin with a few roots, and keep some of your vines in the old way as well.

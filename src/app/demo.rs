@@ -3,7 +3,9 @@
 use std::path::Path;
 
 use super::output::Output;
-use super::{Data, Error, Length, Made, Progress, ReadCase, SheetFormat, SpeakRequest, Topic, sheets, speaking};
+use super::{
+    Data, Error, Length, Made, Progress, ReadCase, SheetFormat, SpeakRequest, Topic, sheets, speaking,
+};
 
 const CASE: &str = "examples/farm.toml";
 const LANGUAGES: [&str; 2] = ["en", "sw"];
@@ -35,7 +37,8 @@ pub fn demo(data: &dyn Data, out: &Path, progress: Progress<'_>) -> Result<Vec<M
             let place = |tag: &str| out.join(format!("{tag}-sheet.{}", format.extension()));
             made.push(sheets::make(data, &read, Some(tag), format, &mut output, place)?);
         }
-        let request = SpeakRequest { case: Path::new(CASE), language: Some(tag), voice: None, topics: &TOPICS, out };
+        let request =
+            SpeakRequest { case: Path::new(CASE), language: Some(tag), voice: None, topics: &TOPICS, out };
         let messages = speaking::make(data, &read, &request, &mut output, &mut |done, _, what| {
             progress(before + FORMATS.len() + done, steps, &format!("{tag}: {what}"));
         })?;

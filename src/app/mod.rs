@@ -90,10 +90,14 @@ impl ReadCase {
         let folder = path.rsplit_once('/').map_or("", |(folder, _)| folder);
         let read = |path: &str| data.read(path).ok_or_else(|| io::Error::from(io::ErrorKind::NotFound));
         let bytes = read(path).map_err(|error| {
-            Error::Input(vec![Finding::error(format!("cannot be read: {error}")).file(path).hint("check the data folder")])
+            Error::Input(vec![
+                Finding::error(format!("cannot be read: {error}")).file(path).hint("check the data folder"),
+            ])
         })?;
         let text = String::from_utf8_lossy(&bytes);
-        ReadCase::from_text(path.to_owned(), &text, &|file| read(&format!("{folder}/{file}")).map(|bytes| bytes.into_owned()))
+        ReadCase::from_text(path.to_owned(), &text, &|file| {
+            read(&format!("{folder}/{file}")).map(|bytes| bytes.into_owned())
+        })
     }
 
     fn from_text(name: String, text: &str, open: crate::case::Open<'_>) -> Result<ReadCase, Error> {
@@ -117,7 +121,9 @@ impl ReadCase {
     fn pack(&self, data: &dyn Data, language: Option<&str>) -> Result<Pack, Error> {
         let Some(tag) = language.or(self.case.language.as_deref()) else {
             let finding = Finding::error("no language is named").file(&self.name).field("language");
-            return Err(Error::Input(vec![finding.hint("write language = \"…\" in the case, or give --language")]));
+            return Err(Error::Input(vec![
+                finding.hint("write language = \"…\" in the case, or give --language"),
+            ]));
         };
         Pack::load(data, tag).map_err(Error::Input)
     }

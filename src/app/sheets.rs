@@ -74,7 +74,9 @@ pub(super) fn make(
             let pdf = Printer::new(data)?.print(&facts)?;
             if let Some(overflow) = pdf.overflows.first() {
                 let message = format!("the sheet does not fit on its paper: {overflow}");
-                return Err(sheet::SheetError::Template { file: "templates/sheet.typ".to_owned(), message }.into());
+                return Err(
+                    sheet::SheetError::Template { file: "templates/sheet.typ".to_owned(), message }.into()
+                );
             }
             (pdf.bytes, Length::Pages(pdf.pages))
         }
@@ -93,6 +95,7 @@ pub(super) fn make(
         what: format!("{what}, {}", pack.name()),
         audience: "extension worker",
         length,
-        remark: (pack.status() == Status::Draft).then(|| format!("{}: draft wording, no fluent speaker has read it", pack.name())),
+        remark: (pack.status() == Status::Draft)
+            .then(|| format!("{}: draft wording, no fluent speaker has read it", pack.name())),
     })
 }

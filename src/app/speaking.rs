@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
 
 use super::output::Output;
-use super::{Data, Error, Length, Made, Progress, ReadCase, Topic};
+use super::{Data, Error, Finding, Length, Made, Progress, ReadCase, Topic};
 use crate::guidance::{Statement, for_topic};
 use crate::language::{Pack, Piece, WordingError};
 use crate::voice::write::{CueLabels, CueOptions, VttOptions, WavOptions, cue_sheet, wav, webvtt};
@@ -76,6 +76,15 @@ pub(super) fn make(
     for topic in topics {
         messages.extend(Message::of(&pack, &statements, *topic)?);
     }
+    if let Some(absent) =
+        request.topics.iter().find(|topic| !messages.iter().any(|message| message.topic == **topic))
+    {
+        let finding =
+            Finding::error(format!("the plan has no step {}", absent.name())).file(&read.name).field("topic");
+        return Err(Error::Input(vec![
+            finding.hint("the dry season of this case is too short for it; choose another topic"),
+        ]));
+    }
     let options = SpeakOptions { phrases: pack.phrases().map_err(Error::Input)?, ..SpeakOptions::default() };
     let mut missing: Vec<MissingPhrase> = Vec::new();
     let mut made = Vec::new();
@@ -100,8 +109,9 @@ pub(super) fn make(
             what: format!("radio message, with cue sheet (.cue.txt) and captions (.vtt), {}", pack.name()),
             audience: "radio producer",
             length: Length::Seconds(spoken.length().seconds()),
-            remark: (spoken.voice.status == Status::StandIn)
-                .then(|| format!("{}: a stand-in voice made by a machine, to be replaced by a person", pack.name())),
+            remark: (spoken.voice.status == Status::StandIn).then(|| {
+                format!("{}: a stand-in voice made by a machine, to be replaced by a person", pack.name())
+            }),
         });
     }
     if missing.is_empty() {
@@ -157,7 +167,8 @@ fn write(
         language: format!("{}. {}", pack.name(), label(pack.status().label())?),
         labels,
     };
-    output.add(&paths.with("wav"), &wav(&spoken.samples, &WavOptions::default()).map_err(VoiceError::from)?)?;
+    output
+        .add(&paths.with("wav"), &wav(&spoken.samples, &WavOptions::default()).map_err(VoiceError::from)?)?;
     output.add(&paths.with("cue.txt"), cue_sheet(spoken, &cues).as_bytes())?;
     output.add(&paths.with("vtt"), webvtt(spoken, &captions).as_bytes())
 }

@@ -37,14 +37,27 @@ pub fn read(name: &str, text: &str, open: Open<'_>) -> Result<(Case, Vec<Finding
 }
 
 fn read_root(source: &Source<'_>, root: &Table<'_>, open: Open<'_>) -> Option<Case> {
-    let name = required(root, "name", "write the farm's, group's or zone's name: name = \"…\"", root.text("name"));
+    let name =
+        required(root, "name", "write the farm's, group's or zone's name: name = \"…\"", root.text("name"));
     let language = root.text("language");
     let today = root.date("today");
-    let harvest = required(root, "harvest", "write the day the roots are dug: harvest = 2027-04-30", root.date("harvest"));
+    let harvest = required(
+        root,
+        "harvest",
+        "write the day the roots are dug: harvest = 2027-04-30",
+        root.date("harvest"),
+    );
 
     let group = root.table("group");
-    let members = required_if(group.is_given(), &group, "members", "write how many members: members = 12", group.whole("members", 1..=100_000));
-    let named_kind = root.choice("kind", &[("farm", Kind::Farm), ("group", Kind::Group { members: 0 }), ("zone", Kind::Zone)]);
+    let members = required_if(
+        group.is_given(),
+        &group,
+        "members",
+        "write how many members: members = 12",
+        group.whole("members", 1..=100_000),
+    );
+    let named_kind = root
+        .choice("kind", &[("farm", Kind::Farm), ("group", Kind::Group { members: 0 }), ("zone", Kind::Zone)]);
     let kind = match (named_kind, group.is_given()) {
         (Some(Kind::Group { .. }), true) | (None, true) => members.map(|members| Kind::Group { members }),
         (Some(Kind::Group { .. }), false) => {
@@ -52,7 +65,11 @@ fn read_root(source: &Source<'_>, root: &Table<'_>, open: Open<'_>) -> Option<Ca
             None
         }
         (Some(_), true) => {
-            root.problem("kind", "only a group has a table [group]", "write kind = \"group\", or take [group] out");
+            root.problem(
+                "kind",
+                "only a group has a table [group]",
+                "write kind = \"group\", or take [group] out",
+            );
             None
         }
         (Some(kind), false) => Some(kind),
@@ -104,7 +121,13 @@ fn required<T>(table: &Table<'_>, key: &'static str, hint: &str, value: Option<T
     required_if(true, table, key, hint, value)
 }
 
-fn required_if<T>(wanted: bool, table: &Table<'_>, key: &'static str, hint: &str, value: Option<T>) -> Option<T> {
+fn required_if<T>(
+    wanted: bool,
+    table: &Table<'_>,
+    key: &'static str,
+    hint: &str,
+    value: Option<T>,
+) -> Option<T> {
     if wanted && value.is_none() && !table.has(key) {
         table.missing(key, hint);
     }
@@ -116,7 +139,12 @@ fn read_place(place: Table<'_>) -> Option<Place> {
     let degrees = "write degrees with a decimal point, south and west negative";
     let latitude = required(&place, "latitude", degrees, place.number("latitude", -90.0..=90.0));
     let longitude = required(&place, "longitude", degrees, place.number("longitude", -180.0..=180.0));
-    let elevation = required(&place, "elevation_m", "write metres above the sea", place.number("elevation_m", -430.0..=6000.0));
+    let elevation = required(
+        &place,
+        "elevation_m",
+        "write metres above the sea",
+        place.number("elevation_m", -430.0..=6000.0),
+    );
     place.finish();
     Some(Place { name: name?, latitude: latitude?, longitude: longitude?, elevation: Metres(elevation?) })
 }
@@ -131,7 +159,12 @@ fn read_risk(season: &Table<'_>) -> Risk {
     percentile.or(risk).unwrap_or(Risk::Early)
 }
 
-fn read_season(source: &Source<'_>, season: &Table<'_>, harvest: Option<NaiveDate>, open: Open<'_>) -> Option<Rains> {
+fn read_season(
+    source: &Source<'_>,
+    season: &Table<'_>,
+    harvest: Option<NaiveDate>,
+    open: Open<'_>,
+) -> Option<Rains> {
     let path = season.text("rainfall_record");
     let rules = OnsetRule::ALL.map(|rule| (rule.name(), rule));
     let rule = season.choice("rule", &rules).unwrap_or(OnsetRule::THREE_DAY);
@@ -139,7 +172,11 @@ fn read_season(source: &Source<'_>, season: &Table<'_>, harvest: Option<NaiveDat
     let until = month_day(season, "window_until");
     let given = season.has("rains_begin");
     if given && season.has("rainfall_record") {
-        season.problem("rainfall_record", "rains_begin and rainfall_record both stand here", "keep one of them");
+        season.problem(
+            "rainfall_record",
+            "rains_begin and rainfall_record both stand here",
+            "keep one of them",
+        );
         return None;
     }
     if given {
@@ -147,7 +184,10 @@ fn read_season(source: &Source<'_>, season: &Table<'_>, harvest: Option<NaiveDat
     }
     let Some(path) = path else {
         if !season.has("rainfall_record") {
-            season.missing("rains_begin", "add [season] with rains_begin = \"10-15\" (month-day), or rainfall_record = \"file.csv\"");
+            season.missing(
+                "rains_begin",
+                "add [season] with rains_begin = \"10-15\" (month-day), or rainfall_record = \"file.csv\"",
+            );
         }
         return None;
     };
@@ -157,7 +197,11 @@ fn read_season(source: &Source<'_>, season: &Table<'_>, harvest: Option<NaiveDat
     let bytes = match open(&path) {
         Ok(bytes) => bytes,
         Err(error) => {
-            season.problem("rainfall_record", format!("{path} cannot be read: {error}"), "name the file relative to the case");
+            season.problem(
+                "rainfall_record",
+                format!("{path} cannot be read: {error}"),
+                "name the file relative to the case",
+            );
             return None;
         }
     };
@@ -224,7 +268,11 @@ fn read_field(table: &Table<'_>, assumptions: &Assumptions) -> Option<Field> {
     let has_side = table.has("length_m") || table.has("width_m");
     let area = match (table.has("area_m2"), has_side) {
         (true, true) => {
-            table.problem("area_m2", "area_m2 and length_m or width_m both stand here", "keep the area, or the two sides");
+            table.problem(
+                "area_m2",
+                "area_m2 and length_m or width_m both stand here",
+                "keep the area, or the two sides",
+            );
             None
         }
         (true, false) => area,
@@ -244,12 +292,19 @@ fn read_field(table: &Table<'_>, assumptions: &Assumptions) -> Option<Field> {
     let on_mound = table.number("cuttings_per_mound", 1.0..=20.0);
     let mounds = table.has("mound_spacing_m") || table.has("cuttings_per_mound");
     if mounds && (table.has("ridge_spacing_m") || table.has("plant_spacing_m")) {
-        table.problem("mound_spacing_m", "ridges and mounds both stand here", "keep the ridge and plant spacing, or the mounds");
+        table.problem(
+            "mound_spacing_m",
+            "ridges and mounds both stand here",
+            "keep the ridge and plant spacing, or the mounds",
+        );
         return None;
     }
     let spacing = if mounds {
         let between = required(table, "mound_spacing_m", "write the metres from mound to mound", mound)?;
-        Spacing::Mounds { between: Metres(between), cuttings: on_mound.unwrap_or(assumptions.cuttings_per_mound) }
+        Spacing::Mounds {
+            between: Metres(between),
+            cuttings: on_mound.unwrap_or(assumptions.cuttings_per_mound),
+        }
     } else {
         Spacing::Ridges {
             between: Metres(ridge.unwrap_or(assumptions.ridge_spacing_m)),
@@ -270,12 +325,15 @@ fn read_container(table: Table<'_>) -> Option<Container> {
         Some(true) => {
             let length = required(&table, "length_cm", hint, table.number("length_cm", sizes.clone()));
             let width = required(&table, "width_cm", hint, table.number("width_cm", sizes));
-            length.zip(width).map(|(length, width)| Shape::Box { length: Centimetres(length), width: Centimetres(width) })
+            length
+                .zip(width)
+                .map(|(length, width)| Shape::Box { length: Centimetres(length), width: Centimetres(width) })
         }
         Some(false) => {
             let top = required(&table, "top_width_cm", hint, table.number("top_width_cm", sizes.clone()));
             let bottom = table.number("bottom_width_cm", sizes).or(top);
-            top.zip(bottom).map(|(top, bottom)| Shape::Round { top: Centimetres(top), bottom: Centimetres(bottom) })
+            top.zip(bottom)
+                .map(|(top, bottom)| Shape::Round { top: Centimetres(top), bottom: Centimetres(bottom) })
         }
         None => {
             // Known fields of either shape are no extra mistake while the shape is unknown.
@@ -293,14 +351,28 @@ fn read_climate(table: Table<'_>) -> Option<Climate> {
     let tmax = table.monthly("tmax_c", -30.0..=55.0);
     let tmin = table.monthly("tmin_c", -40.0..=45.0);
     if table.is_given() {
-        required(&table, "tmax_c", "write the mean greatest temperature of a day, once or for twelve months", tmax);
-        required(&table, "tmin_c", "write the mean least temperature of a day, once or for twelve months", tmin);
+        required(
+            &table,
+            "tmax_c",
+            "write the mean greatest temperature of a day, once or for twelve months",
+            tmax,
+        );
+        required(
+            &table,
+            "tmin_c",
+            "write the mean least temperature of a day, once or for twelve months",
+            tmin,
+        );
     }
     let climate = tmax.zip(tmin);
     if let Some((tmax, tmin)) = climate
         && tmax.iter().zip(tmin.iter()).any(|(most, least)| most < least)
     {
-        table.problem("tmax_c", "a greatest temperature lies below the least one", "check whether the two lines are swapped");
+        table.problem(
+            "tmax_c",
+            "a greatest temperature lies below the least one",
+            "check whether the two lines are swapped",
+        );
     }
     table.finish();
     climate.map(|(tmax, tmin)| Climate { tmax: tmax.map(Celsius), tmin: tmin.map(Celsius) })

@@ -24,15 +24,19 @@ pub fn read_rain(name: &str, bytes: &[u8]) -> (RainRecord, Vec<Finding>) {
         let finding = Finding::error("is not UTF-8 text").file(name).hint("save the table as CSV in UTF-8");
         return (RainRecord::default(), vec![finding]);
     };
-    let mut rows = text.trim_start_matches('\u{feff}').lines().zip(1u32..).filter(|(row, _)| !row.trim().is_empty());
-    let columns = rows.next().map(|(header, line)| (cells(header).map(str::to_lowercase).collect::<Vec<_>>(), line));
+    let mut rows =
+        text.trim_start_matches('\u{feff}').lines().zip(1u32..).filter(|(row, _)| !row.trim().is_empty());
+    let columns =
+        rows.next().map(|(header, line)| (cells(header).map(str::to_lowercase).collect::<Vec<_>>(), line));
     let find = |wanted: &[&str]| {
         let (names, _) = columns.as_ref()?;
         names.iter().position(|name| wanted.contains(&name.as_str()))
     };
-    let (Some(date_column), Some(mm_column)) = (find(&["date"]), find(&["mm", "rain_mm", "precipitation"])) else {
+    let (Some(date_column), Some(mm_column)) = (find(&["date"]), find(&["mm", "rain_mm", "precipitation"]))
+    else {
         let line = columns.as_ref().map_or(1, |(_, line)| *line);
-        let finding = Finding::error("the first row does not name a date and a rain column").file(name).line(line);
+        let finding =
+            Finding::error("the first row does not name a date and a rain column").file(name).line(line);
         findings.push(finding.hint("write the header row: date,mm"));
         return (RainRecord::default(), findings);
     };
@@ -59,7 +63,11 @@ pub fn read_rain(name: &str, bytes: &[u8]) -> (RainRecord, Vec<Finding>) {
         match mm.parse::<f64>() {
             Ok(rain) if (0.0..=MOST_MM).contains(&rain) => {
                 if let Some((_, earlier)) = days.insert(date, (rain, line)) {
-                    report(format!("{date} stands in row {earlier} already"), "date", "keep one row for each day");
+                    report(
+                        format!("{date} stands in row {earlier} already"),
+                        "date",
+                        "keep one row for each day",
+                    );
                 }
             }
             _ => report(
@@ -70,7 +78,8 @@ pub fn read_rain(name: &str, bytes: &[u8]) -> (RainRecord, Vec<Finding>) {
         }
     }
     if days.is_empty() && findings.is_empty() {
-        findings.push(Finding::error("has no day with a rain amount").file(name).hint("give a row for each day"));
+        findings
+            .push(Finding::error("has no day with a rain amount").file(name).hint("give a row for each day"));
     }
     (RainRecord::from_days(days.into_iter().map(|(date, (rain, _))| (date, rain))), findings)
 }

@@ -34,7 +34,8 @@ pub(super) fn table(made: &[Made]) {
     };
     let widths = [width(0), width(1), width(2)];
     for [file, what, audience, length] in [&header].into_iter().chain(&rows) {
-        let line = format!("{file:<0$}  {what:<1$}  {audience:<2$}  {length}", widths[0], widths[1], widths[2]);
+        let line =
+            format!("{file:<0$}  {what:<1$}  {audience:<2$}  {length}", widths[0], widths[1], widths[2]);
         println!("{}", line.trim_end());
     }
     let remarks = made.iter().filter_map(|made| made.remark.as_deref());

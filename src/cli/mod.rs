@@ -21,7 +21,7 @@ use crate::app::{Data, Embedded, Error, Folder, Topic};
 #[derive(Debug, Parser)]
 #[command(name = "kabla", version, about, disable_help_subcommand = true)]
 struct Arguments {
-    /// Read packs, templates, fonts and clips from this folder, not from the program.
+    /// Read packs, templates, fonts or clips from this folder: those it has replace the program's own.
     #[arg(long, global = true, value_name = "DIR")]
     data: Option<PathBuf>,
     #[command(subcommand)]
@@ -123,28 +123,32 @@ fn topic(name: &str) -> Result<Topic, String> {
 /// Runs the command line of this process.
 pub fn run() -> ExitCode {
     let arguments = Arguments::parse();
-    let folder;
-    let data: &dyn Data = match arguments.data {
-        Some(root) => {
-            folder = Folder::new(root);
-            &folder
-        }
+    let folder = match arguments.data.map(Folder::open).transpose() {
+        Ok(folder) => folder,
+        Err(finding) => return fail(&Error::Input(vec![finding])),
+    };
+    let data: &dyn Data = match &folder {
+        Some(folder) => folder,
         None => &Embedded,
     };
     match call(data, arguments.command) {
         Ok(()) => ExitCode::SUCCESS,
-        Err(error) => {
-            eprintln!("{error}");
-            ExitCode::from(error.exit_code())
-        }
+        Err(error) => fail(&error),
     }
+}
+
+fn fail(error: &Error) -> ExitCode {
+    eprintln!("{error}");
+    ExitCode::from(error.exit_code())
 }
 
 fn call(data: &dyn Data, command: Command) -> Result<(), Error> {
     match command {
         Command::Demo { out } => demo::run(data, &out),
         Command::Plan { case, today, json } => plan::run(&case, today, json),
-        Command::Sheet { case, language, format, out } => sheet::run(data, &case, language.as_deref(), format, out.as_deref()),
+        Command::Sheet { case, language, format, out } => {
+            sheet::run(data, &case, language.as_deref(), format, out.as_deref())
+        }
         Command::Speak { case, language, channel: Channel::Radio, voice, topics, out } => {
             speak::run(data, &case, language.as_deref(), voice.as_deref(), &topics, &out)
         }

@@ -19,24 +19,29 @@ pub(super) fn run(case: &Path, today: Option<NaiveDate>, json: bool) -> Result<(
 /// The plan as a short calendar, the amounts with their reasons, the remarks last.
 pub(crate) fn in_words(plan: &Plan) -> String {
     let mut text = format!("{}, {}\nRains expected on {}\n\n", plan.name, plan.place, plan.rains);
-    text.push_str("WHEN                         WEEKS TO RAINS  WHAT TO DO        WHY\n");
+    text.push_str("WHEN                      WEEKS TO RAINS  WHAT TO DO        WHY\n");
     for step in steps(plan) {
         let when = match step.last {
             Some(last) if last != step.first.when.from => format!("{} to {last}", step.first.when.from),
             _ => step.first.when.from.to_string(),
         };
-        let weeks = (plan.rains - step.first.when.from).num_days().div_euclid(7);
+        let days = (plan.rains - step.first.when.from).num_days();
+        let weeks = if days >= 0 { (days / 7).to_string() } else { format!("{} after", -days / 7) };
         let mark = plan.today.map_or("", |today| match step.last {
             Some(last) if last < today => "  (past)",
             _ if step.first.when.from <= today => "  (NOW)",
             _ => "",
         });
-        text.push_str(&format!("{when:<28} {weeks:>14}  {:<17} {}{mark}\n", step.first.topic.name(), step.why));
+        text.push_str(&format!(
+            "{when:<25} {weeks:>14}  {:<17} {}{mark}\n",
+            step.first.topic.name(),
+            step.why
+        ));
     }
-    text.push_str("\nAMOUNT                    HOW MUCH    WHY\n");
+    text.push_str("\nAMOUNT                    HOW MUCH         WHY\n");
     for amount in &plan.amounts.0 {
         let much = format!("{} {}", amount.value, amount.quantity.unit());
-        text.push_str(&format!("{:<25} {much:<11} {}\n", amount.quantity.name(), amount.why));
+        text.push_str(&format!("{:<25} {much:<16} {}\n", amount.quantity.name(), amount.why));
     }
     let changed: Vec<String> = plan
         .defaults
@@ -72,7 +77,8 @@ fn steps(plan: &Plan) -> Vec<Line<'_>> {
                 continue;
             }
             let last = plan.steps_of(Topic::MonthlyCheck).last().map(|step| step.when.to);
-            let days: Vec<String> = plan.steps_of(Topic::MonthlyCheck).map(|step| step.when.from.to_string()).collect();
+            let days: Vec<String> =
+                plan.steps_of(Topic::MonthlyCheck).map(|step| step.when.from.to_string()).collect();
             lines.push(Line { first: step, last, why: format!("once a month: {}", days.join(", ")) });
         } else {
             lines.push(Line { first: step, last: Some(step.when.to), why: step.why.clone() });

@@ -153,7 +153,10 @@ pub struct Pack {
 impl Pack {
     /// The tags of all packs.
     pub fn tags(data: &dyn Data) -> Vec<String> {
-        data.list("locales").into_iter().filter(|tag| data.read(&format!("locales/{tag}/pack.toml")).is_some()).collect()
+        data.list("locales")
+            .into_iter()
+            .filter(|tag| data.read(&format!("locales/{tag}/pack.toml")).is_some())
+            .collect()
     }
 
     /// Reads the pack of a language.
@@ -164,7 +167,9 @@ impl Pack {
     pub fn load(data: &dyn Data, tag: &str) -> Result<Pack, Vec<Finding>> {
         let mut findings = Vec::new();
         let known = Pack::tags(data);
-        let Some(language) = tag.parse::<LanguageIdentifier>().ok().filter(|_| known.iter().any(|known| known == tag)) else {
+        let Some(language) =
+            tag.parse::<LanguageIdentifier>().ok().filter(|_| known.iter().any(|known| known == tag))
+        else {
             let finding = Finding::error(format!("there is no language pack {tag}")).field("language");
             return Err(vec![finding.hint(format!("packs at hand: {}", known.join(", ")))]);
         };
@@ -177,7 +182,11 @@ impl Pack {
                     String::new()
                 }
                 None => {
-                    findings.push(Finding::error("is missing").file(&path).hint("a pack has pack.toml, written.ftl, spoken.ftl and numbers.rbnf"));
+                    findings.push(
+                        Finding::error("is missing")
+                            .file(&path)
+                            .hint("a pack has pack.toml, written.ftl, spoken.ftl and numbers.rbnf"),
+                    );
                     String::new()
                 }
             };
@@ -307,7 +316,8 @@ impl Pack {
     /// the rules have no words for.
     pub fn say(&self, statement: &Statement) -> Result<Vec<Piece>, WordingError> {
         let id = statement.subject.name();
-        let runs = self.spoken.format(id, None, &statement.values).map_err(|problem| self.error(id, &problem))?;
+        let runs =
+            self.spoken.format(id, None, &statement.values).map_err(|problem| self.error(id, &problem))?;
         let mut assembly = Assembly::default();
         for run in runs {
             match run {
@@ -321,7 +331,8 @@ impl Pack {
                     words_in(&words).for_each(|word| assembly.words(word, Role::Number));
                 }
                 Run::Plain(value, _) => {
-                    let problem = Problem::Unresolved(format!("the number {value} stands in spoken text without SAY"));
+                    let problem =
+                        Problem::Unresolved(format!("the number {value} stands in spoken text without SAY"));
                     return Err(self.error(id, &problem));
                 }
             }
@@ -330,7 +341,8 @@ impl Pack {
     }
 
     fn say_number(&self, value: f64, decimals: u8, form: &str) -> Result<String, String> {
-        let number = Number::rounded(value, decimals).ok_or_else(|| format!("{value} is not a number that can be said"))?;
+        let number = Number::rounded(value, decimals)
+            .ok_or_else(|| format!("{value} is not a number that can be said"))?;
         self.numerals.say(number, form).map_err(|error| error.to_string())
     }
 
@@ -345,7 +357,12 @@ impl Pack {
         if findings.is_empty() { Ok(phrases) } else { Err(findings) }
     }
 
-    fn write_message(&self, id: &str, attribute: Option<&str>, values: &[(&str, Value)]) -> Result<String, WordingError> {
+    fn write_message(
+        &self,
+        id: &str,
+        attribute: Option<&str>,
+        values: &[(&str, Value)],
+    ) -> Result<String, WordingError> {
         let runs = self.written.format(id, attribute, values).map_err(|problem| self.error(id, &problem))?;
         Ok(write_runs(&runs, |value, decimals| self.write_number(value, decimals)))
     }
@@ -380,8 +397,12 @@ impl Header {
         let name = text("name", "write the language's name in itself: name = \"Kiswahili\"");
         text("script", "write the script's code: script = \"Latn\"");
         root.choice("calendar", &[("gregorian", ())]);
-        let direction = root.choice("direction", &[("ltr", Direction::LeftToRight), ("rtl", Direction::RightToLeft)]);
-        let status = root.choice("status", &[("draft", Status::Draft), ("read", Status::Read), ("approved", Status::Approved)]);
+        let direction =
+            root.choice("direction", &[("ltr", Direction::LeftToRight), ("rtl", Direction::RightToLeft)]);
+        let status = root.choice(
+            "status",
+            &[("draft", Status::Draft), ("read", Status::Read), ("approved", Status::Approved)],
+        );
         if !root.has("status") {
             root.missing("status", "write status = \"draft\" until a fluent speaker has read the pack");
         }
@@ -426,8 +447,11 @@ fn spoken_wanted() -> Vec<Wanted> {
 }
 
 fn missing(messages: &Messages, file: &str, wanted: Vec<Wanted>) -> Vec<Finding> {
-    let absent: BTreeSet<Wanted> = wanted.into_iter().filter(|(id, attribute)| !messages.has(id, *attribute)).collect();
-    let name = |(id, attribute): Wanted| attribute.map_or(id.to_owned(), |attribute| format!("{id}.{attribute}"));
-    let finding = |wanted| Finding::error("the message is missing").file(file).field(name(wanted)).hint("translate it");
+    let absent: BTreeSet<Wanted> =
+        wanted.into_iter().filter(|(id, attribute)| !messages.has(id, *attribute)).collect();
+    let name =
+        |(id, attribute): Wanted| attribute.map_or(id.to_owned(), |attribute| format!("{id}.{attribute}"));
+    let finding =
+        |wanted| Finding::error("the message is missing").file(file).field(name(wanted)).hint("translate it");
     absent.into_iter().map(finding).collect()
 }

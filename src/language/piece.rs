@@ -84,11 +84,17 @@ pub(super) fn bits(text: &str) -> Vec<Bit<'_>> {
             let after = rest.get(index + mark.len_utf8()..).unwrap_or_default();
             match pause_of(mark) {
                 Some(Pause::Comma) => after.trim().is_empty(),
-                Some(_) => after.is_empty() || after.starts_with(|c: char| c.is_whitespace() || pause_of(c).is_some()),
+                Some(_) => {
+                    after.is_empty()
+                        || after.starts_with(|c: char| c.is_whitespace() || pause_of(c).is_some())
+                }
                 None => false,
             }
         };
-        let end = rest.char_indices().find(|(index, c)| ends_here(*index, *c)).map_or(rest.len(), |(index, _)| index);
+        let end = rest
+            .char_indices()
+            .find(|(index, c)| ends_here(*index, *c))
+            .map_or(rest.len(), |(index, _)| index);
         bits.push(Bit::Words(rest.get(..end).unwrap_or_default().trim_end()));
         rest = rest.get(end..).unwrap_or_default();
     }
@@ -112,7 +118,10 @@ impl Assembly {
     }
 
     pub(super) fn words(&mut self, text: &str, role: Role) {
-        self.pieces.push(Piece::Words(Words { text: text.to_owned(), role, ending: Intonation::Medial }));
+        let begins =
+            matches!(self.pieces.last(), None | Some(Piece::Pause(Pause::Sentence | Pause::Statement)));
+        let text = if begins { capitalized(text) } else { text.to_owned() };
+        self.pieces.push(Piece::Words(Words { text, role, ending: Intonation::Medial }));
     }
 
     fn mark(&mut self, mark: char, pause: Pause) {
@@ -141,6 +150,12 @@ impl Assembly {
         }
         self.pieces
     }
+}
+
+/// A sentence may begin with a date or a number, which packs write in small letters.
+fn capitalized(text: &str) -> String {
+    let mut letters = text.chars();
+    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }
 
 #[cfg(test)]

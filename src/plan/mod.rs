@@ -12,9 +12,7 @@ mod units;
 
 pub use defaults::{Assumptions, Basis, Default};
 pub use timeline::{DateSpan, Step, Timeline, Topic, lay_out};
-pub use units::{
-    Celsius, Centimetres, Kilograms, Litres, Megajoules, Metres, Millimetres, SquareMetres,
-};
+pub use units::{Celsius, Centimetres, Kilograms, Litres, Megajoules, Metres, Millimetres, SquareMetres};
 
 use chrono::NaiveDate;
 use serde::ser::SerializeMap;
@@ -148,7 +146,7 @@ impl Quantity {
         }
     }
 
-    /// Its unit; empty for a plain count.
+    /// Its unit, or what is counted.
     pub fn unit(self) -> &'static str {
         match self {
             Quantity::SandLitres => Litres::SYMBOL,
@@ -156,8 +154,15 @@ impl Quantity {
             Quantity::BedArea => SquareMetres::SYMBOL,
             Quantity::BedLength | Quantity::BedWidth => Metres::SYMBOL,
             Quantity::WaterPerDay => "L/day",
-            Quantity::JerrycansPerDay => "1/day",
-            _ => "",
+            Quantity::JerrycansPerDay => "jerrycans/day",
+            Quantity::CuttingsNeeded | Quantity::CuttingsAtFirstCut | Quantity::CuttingsOverSeason => {
+                "cuttings"
+            }
+            Quantity::RootsToStore | Quantity::RootsPerLayer => "roots",
+            Quantity::PlantsToMark | Quantity::PlantsPerMember => "plants",
+            Quantity::Layers => "layers",
+            Quantity::Containers => "containers",
+            Quantity::SandLoads => "loads",
         }
     }
 }
@@ -281,9 +286,11 @@ pub fn make(case: &Case) -> Result<Plan, Vec<Finding>> {
     let mut findings = Vec::new();
     let Some(rains) = season::expect(&case.rains, case.risk, case.harvest, a) else {
         return Err(vec![
-            Finding::error("no year of the rainfall record has an onset by the chosen rule, so no date can be set")
-                .field("season")
-                .hint("choose another rule or window, or give rains_begin"),
+            Finding::error(
+                "no year of the rainfall record has an onset by the chosen rule, so no date can be set",
+            )
+            .field("season")
+            .hint("choose another rule or window, or give rains_begin"),
         ]);
     };
     findings.extend(remarks_on_rains(&case.rains));
@@ -364,7 +371,9 @@ fn size(case: &Case, amounts: &mut Amounts, findings: &mut Vec<Finding>) -> u32 
             let needed = field.cuttings();
             let spaced = match field.spacing {
                 Spacing::Ridges { between, along } => format!("one every {along} on ridges {between} apart"),
-                Spacing::Mounds { between, cuttings } => format!("{cuttings} on each mound, mounds {between} apart"),
+                Spacing::Mounds { between, cuttings } => {
+                    format!("{cuttings} on each mound, mounds {between} apart")
+                }
             };
             add(Quantity::CuttingsNeeded, f64::from(needed), format!("{} of field, {spaced}", field.area));
             let roots = multiply::roots_for(needed, case.sizing, a);
@@ -385,9 +394,14 @@ fn size(case: &Case, amounts: &mut Amounts, findings: &mut Vec<Finding>) -> u32 
         None => {
             let roots = units::whole_up(a.zone_roots);
             let season = f64::from(multiply::cuttings_of_season(roots, a));
-            let why = format!("what {roots} roots give over the bed season; each farm scales it to its field");
+            let why =
+                format!("what {roots} roots give over the bed season; each farm scales it to its field");
             add(Quantity::CuttingsNeeded, season, why);
-            add(Quantity::RootsToStore, f64::from(roots), "the round number a zone's plan is made for".to_owned());
+            add(
+                Quantity::RootsToStore,
+                f64::from(roots),
+                "the round number a zone's plan is made for".to_owned(),
+            );
             roots
         }
     };
@@ -404,7 +418,10 @@ fn size(case: &Case, amounts: &mut Amounts, findings: &mut Vec<Finding>) -> u32 
     add(
         Quantity::CuttingsOverSeason,
         f64::from(multiply::cuttings_of_season(roots, a)),
-        format!("{roots} roots stored, about {} cuttings from each over the bed season", a.cuttings_per_root_season),
+        format!(
+            "{roots} roots stored, about {} cuttings from each over the bed season",
+            a.cuttings_per_root_season
+        ),
     );
     let plants = multiply::plants_for(roots, a);
     add(
@@ -452,9 +469,11 @@ fn contain(
         let width = Centimetres(a.container_width_cm);
         let depth = Centimetres(a.container_depth_cm);
         findings.push(
-            Finding::note(format!("no container named: straight basins {width} wide and {depth} deep are assumed"))
-                .field("container")
-                .hint("measure the containers at hand and name them in the case"),
+            Finding::note(format!(
+                "no container named: straight basins {width} wide and {depth} deep are assumed"
+            ))
+            .field("container")
+            .hint("measure the containers at hand and name them in the case"),
         );
         assumed = [Container { shape: Shape::Round { top: width, bottom: width }, depth, count: None }];
         assumed.as_slice()
@@ -476,12 +495,18 @@ fn contain(
     add(
         Quantity::RootsPerLayer,
         f64::from(fullest.roots_per_layer()),
-        format!("roots lying flat with {} cm to each other and to the side, on the narrowest layer", a.root_gap_cm),
+        format!(
+            "roots lying flat with {} cm to each other and to the side, on the narrowest layer",
+            a.root_gap_cm
+        ),
     );
     add(
         Quantity::Layers,
         f64::from(fullest.layers),
-        format!("layers of roots between {} cm of sand below and {} cm on top", a.base_sand_cm, a.top_sand_cm),
+        format!(
+            "layers of roots between {} cm of sand below and {} cm on top",
+            a.base_sand_cm, a.top_sand_cm
+        ),
     );
     add(
         Quantity::Containers,
@@ -504,9 +529,12 @@ fn contain(
             "another container is needed".to_owned()
         };
         findings.push(
-            Finding::warning(format!("{} of {roots} roots have no room in the containers at hand; {more}", store.left_over))
-                .field("container")
-                .hint("find more containers before the harvest, or plant less field"),
+            Finding::warning(format!(
+                "{} of {roots} roots have no room in the containers at hand; {more}",
+                store.left_over
+            ))
+            .field("container")
+            .hint("find more containers before the harvest, or plant less field"),
         );
     }
     Ok(store)
@@ -536,7 +564,8 @@ fn water(case: &Case, roots: u32, steps: &[Step], amounts: &mut Amounts, finding
             &assumed
         }
     };
-    let span = steps.iter().find(|step| step.topic == Topic::WaterBed).map(|step| (step.when.from, step.when.to));
+    let span =
+        steps.iter().find(|step| step.topic == Topic::WaterBed).map(|step| (step.when.from, step.when.to));
     if let Some(span) = span {
         let watering = seedbed::watering(&bed, case.place.latitude, climate, span, a);
         add(
@@ -550,6 +579,10 @@ fn water(case: &Case, roots: u32, steps: &[Step], amounts: &mut Amounts, finding
                 a.watering_efficiency * 100.0
             ),
         );
-        add(Quantity::JerrycansPerDay, f64::from(watering.jerrycans), format!("jerrycans of {} L, rounded up", a.jerrycan_l));
+        add(
+            Quantity::JerrycansPerDay,
+            f64::from(watering.jerrycans),
+            format!("jerrycans of {} L, rounded up", a.jerrycan_l),
+        );
     }
 }

@@ -163,8 +163,14 @@ pub fn lay_out(harvest: NaiveDate, rains: ExpectedRains, assumptions: &Assumptio
 
     step(
         Topic::MarkPlants,
-        DateSpan::new(before_harvest(a.mark_days_before_harvest), before_harvest(a.mark_days_before_harvest - 7.0)),
-        format!("{} days before the harvest on {harvest}, while healthy and sick plants can still be told apart", a.mark_days_before_harvest),
+        DateSpan::new(
+            before_harvest(a.mark_days_before_harvest),
+            before_harvest(a.mark_days_before_harvest - 7.0),
+        ),
+        format!(
+            "{} days before the harvest on {harvest}, while healthy and sick plants can still be told apart",
+            a.mark_days_before_harvest
+        ),
     );
     step(
         Topic::GatherSand,
@@ -173,7 +179,10 @@ pub fn lay_out(harvest: NaiveDate, rains: ExpectedRains, assumptions: &Assumptio
     );
     step(
         Topic::CheckPlants,
-        DateSpan::new(before_harvest(a.check_days_before_harvest_first), before_harvest(a.check_days_before_harvest_last)),
+        DateSpan::new(
+            before_harvest(a.check_days_before_harvest_first),
+            before_harvest(a.check_days_before_harvest_last),
+        ),
         format!(
             "{} to {} days before the harvest: sickness may have shown since the marking",
             a.check_days_before_harvest_last, a.check_days_before_harvest_first
@@ -194,11 +203,25 @@ pub fn lay_out(harvest: NaiveDate, rains: ExpectedRains, assumptions: &Assumptio
     step(Topic::FillContainer, fill, "after some hours in shade, before the roots dry out".to_owned());
 
     let mut check = 1;
-    while let Some(date) = fill.from.checked_add_months(Months::new(check * a.check_every_months.round().max(1.0) as u32)) {
+    while let Some(date) =
+        fill.from.checked_add_months(Months::new(check * a.check_every_months.round().max(1.0) as u32))
+    {
         if (bed_from - date).num_days() < LEAST_DAYS_BETWEEN_CHECKS || check > 24 {
             break;
         }
-        step(Topic::MonthlyCheck, DateSpan::day(date), if check == 1 { format!("a month after filling on {}", fill.from) } else { format!("{} months after filling on {}", check * a.check_every_months.round() as u32, fill.from) });
+        step(
+            Topic::MonthlyCheck,
+            DateSpan::day(date),
+            if check == 1 {
+                format!("a month after filling on {}", fill.from)
+            } else {
+                format!(
+                    "{} months after filling on {}",
+                    check * a.check_every_months.round() as u32,
+                    fill.from
+                )
+            },
+        );
         check += 1;
     }
 
@@ -207,8 +230,15 @@ pub fn lay_out(harvest: NaiveDate, rains: ExpectedRains, assumptions: &Assumptio
         DateSpan::new(shift(bed_from, -a.prepare_bed_days), shift(bed_from, -1.0)),
         format!("in the {} days before the roots go in", a.prepare_bed_days),
     );
-    let weeks = format!("{} to {} weeks before the rains ({onset})", a.bed_weeks_before_rains_last, a.bed_weeks_before_rains_first);
-    step(Topic::LastCheck, DateSpan::day(bed_from), format!("on the day the first roots go to the bed, {weeks}"));
+    let weeks = format!(
+        "{} to {} weeks before the rains ({onset})",
+        a.bed_weeks_before_rains_last, a.bed_weeks_before_rains_first
+    );
+    step(
+        Topic::LastCheck,
+        DateSpan::day(bed_from),
+        format!("on the day the first roots go to the bed, {weeks}"),
+    );
     step(Topic::PlantBed, bed, format!("{weeks}, so that vines are long enough when the rains come"));
     step(
         Topic::WaterBed,
@@ -224,7 +254,11 @@ pub fn lay_out(harvest: NaiveDate, rains: ExpectedRains, assumptions: &Assumptio
             format!("when the rains have come, from about {onset}")
         },
     );
-    step(Topic::PlantField, cut, format!("within {} days of the onset, a day or two after each cutting", a.planting_window_days));
+    step(
+        Topic::PlantField,
+        cut,
+        format!("within {} days of the onset, a day or two after each cutting", a.planting_window_days),
+    );
     step(
         Topic::FirstHarvest,
         DateSpan::new(shift(cut.from, a.first_harvest_days_first), shift(cut.to, a.first_harvest_days_last)),
@@ -241,8 +275,10 @@ pub fn lay_out(harvest: NaiveDate, rains: ExpectedRains, assumptions: &Assumptio
     }
     if first_cut > onset {
         findings.push(
-            Finding::warning(format!("the bed gives its first cuttings on about {first_cut}, after the onset on {onset}"))
-                .hint("plant what vines you have at the onset; the bed fills the rest"),
+            Finding::warning(format!(
+                "the bed gives its first cuttings on about {first_cut}, after the onset on {onset}"
+            ))
+            .hint("plant what vines you have at the onset; the bed fills the rest"),
         );
     }
     let stored = (bed_from - fill.from).num_days();

@@ -135,15 +135,24 @@ fn entry(number: usize, written: Written) -> Entry {
 }
 
 fn text_of(values: &Values, name: &str) -> String {
-    values.iter().find(|(of, _)| *of == name).and_then(|(_, value)| match value {
-        Value::Text(text) => Some(text.clone()),
-        _ => None,
-    }).unwrap_or_default()
+    values
+        .iter()
+        .find(|(of, _)| *of == name)
+        .and_then(|(_, value)| match value {
+            Value::Text(text) => Some(text.clone()),
+            _ => None,
+        })
+        .unwrap_or_default()
 }
 
 fn head(pack: &Pack, values: &Values) -> Result<Vec<Row>, WordingError> {
     let mut rows = Vec::new();
-    for (id, name) in [("sheet-for", "name"), ("sheet-place", "place"), ("sheet-harvest", "harvest"), ("sheet-rains", "rains")] {
+    for (id, name) in [
+        ("sheet-for", "name"),
+        ("sheet-place", "place"),
+        ("sheet-harvest", "harvest"),
+        ("sheet-rains", "rains"),
+    ] {
         let value = match values.iter().find(|(of, _)| *of == name).map(|(_, value)| value) {
             Some(Value::Text(text)) => text.clone(),
             Some(Value::Date(date)) => pack.write_date(*date)?,
@@ -165,7 +174,11 @@ enum Cell {
 fn amounts(pack: &Pack, values: &Values) -> Result<Vec<Row>, WordingError> {
     let is_kind = |kind| values.contains(&("kind", Value::Name(kind)));
     let roots = if is_kind("zone") { Cell::Message("roots-for-zone") } else { Cell::Number("roots") };
-    let mut wanted = vec![("amount-cuttings", Cell::Number("cuttings")), ("amount-roots", roots), ("amount-plants", Cell::Number("plants"))];
+    let mut wanted = vec![
+        ("amount-cuttings", Cell::Number("cuttings")),
+        ("amount-roots", roots),
+        ("amount-plants", Cell::Number("plants")),
+    ];
     if is_kind("group") {
         wanted.push(("amount-plants-each", Cell::Number("plants_each")));
     }

@@ -51,7 +51,8 @@ impl<'d> Printer<'d> {
     /// # Errors
     /// No font at all.
     pub fn new(data: &'d dyn Data) -> Result<Printer<'d>, SheetError> {
-        let files = data.list("fonts").into_iter().filter(|name| name.ends_with(".ttf") || name.ends_with(".otf"));
+        let files =
+            data.list("fonts").into_iter().filter(|name| name.ends_with(".ttf") || name.ends_with(".otf"));
         let fonts: Vec<Font> = files
             .filter_map(|name| data.read(&format!("fonts/{name}")).map(std::borrow::Cow::into_owned))
             .flat_map(|bytes| Font::iter(Bytes::new(bytes)).collect::<Vec<_>>())
@@ -80,9 +81,15 @@ impl<'d> Printer<'d> {
         if let Some(warning) = compiled.warnings.first() {
             return Err(desk.broken(std::slice::from_ref(warning)));
         }
-        let standards = PdfStandards::new(&[PdfStandard::Ua_1])
-            .map_err(|error| SheetError::Template { file: MAIN.to_owned(), message: error.message().to_string() })?;
-        let options = PdfOptions { standards, creator: Smart::Custom(Some("Kabla".to_owned())), ..PdfOptions::default() };
+        let standards = PdfStandards::new(&[PdfStandard::Ua_1]).map_err(|error| SheetError::Template {
+            file: MAIN.to_owned(),
+            message: error.message().to_string(),
+        })?;
+        let options = PdfOptions {
+            standards,
+            creator: Smart::Custom(Some("Kabla".to_owned())),
+            ..PdfOptions::default()
+        };
         let bytes = typst_pdf::pdf(&document, &options).map_err(|errors| desk.broken(&errors))?;
         let overflows = overflows(&document);
         // Sheets differ; what Typst remembers of old ones only takes memory.
@@ -92,7 +99,10 @@ impl<'d> Printer<'d> {
 }
 
 fn id(path: &str) -> Result<FileId, SheetError> {
-    let wrong = |error: &dyn std::fmt::Debug| SheetError::Template { file: path.to_owned(), message: format!("{error:?}") };
+    let wrong = |error: &dyn std::fmt::Debug| SheetError::Template {
+        file: path.to_owned(),
+        message: format!("{error:?}"),
+    };
     let path = VirtualPath::new(path).map_err(|error| wrong(&error))?;
     Ok(RootedPath::new(VirtualRoot::Project, path).intern())
 }
@@ -115,8 +125,13 @@ impl Desk<'_> {
                 format!("line {}: ", crate::finding::line_of(source.text(), range.start))
             });
             let kind = if diagnostic.severity == Severity::Warning { "warning: " } else { "" };
-            let hints = diagnostic.hints.iter().map(|hint| format!(" (hint: {})", hint.v)).collect::<String>();
-            files.entry(file).or_default().push(format!("{}{kind}{}{hints}", line.unwrap_or_default(), diagnostic.message));
+            let hints =
+                diagnostic.hints.iter().map(|hint| format!(" (hint: {})", hint.v)).collect::<String>();
+            files.entry(file).or_default().push(format!(
+                "{}{kind}{}{hints}",
+                line.unwrap_or_default(),
+                diagnostic.message
+            ));
         }
         let (file, messages) = files.into_iter().next().unwrap_or_default();
         SheetError::Template { file: format!("templates{file}"), message: messages.join("; ") }
@@ -172,7 +187,10 @@ fn overflows(document: &PagedDocument) -> Vec<String> {
         let paper = page.frame.size();
         visit(&page.frame, typst::layout::Point::zero(), &mut |what, at, size| {
             let slack = typst::layout::Abs::pt(0.5);
-            let inside = at.x >= -slack && at.y >= -slack && at.x + size.x <= paper.x + slack && at.y + size.y <= paper.y + slack;
+            let inside = at.x >= -slack
+                && at.y >= -slack
+                && at.x + size.x <= paper.x + slack
+                && at.y + size.y <= paper.y + slack;
             if !inside {
                 found.push(format!("page {number}: {what}"));
             }
@@ -190,9 +208,13 @@ fn visit(
     for (at, item) in frame.items() {
         let at = origin + *at;
         match item {
-            FrameItem::Group(group) => visit(&group.frame, at + Point::new(group.transform.tx, group.transform.ty), see),
+            FrameItem::Group(group) => {
+                visit(&group.frame, at + Point::new(group.transform.tx, group.transform.ty), see)
+            }
             // Text is placed by its baseline.
-            FrameItem::Text(text) => see(&text.text, at - Point::with_y(text.size), Size::new(text.width(), text.size)),
+            FrameItem::Text(text) => {
+                see(&text.text, at - Point::with_y(text.size), Size::new(text.width(), text.size))
+            }
             FrameItem::Image(_, size, _) => see("picture", at, *size),
             _ => {}
         }

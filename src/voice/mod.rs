@@ -178,7 +178,10 @@ impl fmt::Display for MissingPhrase {
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
 pub enum VoiceError {
     /// Phrases without a fresh recording, each once, in the order of the message.
-    #[error("{language}, voice {voice}: phrases to record:\n{}", list(phrases))]
+    #[error(
+        "no sound was written; the voice {voice} of {language} has no fresh recording of:\n{}\n    hint: record them; `kabla clips script --language {language}` lists all phrases of the language",
+        list(phrases)
+    )]
     Missing {
         /// The language's tag.
         language: String,

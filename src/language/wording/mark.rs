@@ -55,12 +55,17 @@ pub(super) fn read_span(text: &str) -> Option<DateSpan> {
 
 impl Mark<'_> {
     pub(super) fn encode(&self) -> String {
-        let mark = |kind: char, parts: &[&str]| format!("{OPEN}{kind}{}{CLOSE}", parts.join(&PART.to_string()));
+        let mark =
+            |kind: char, parts: &[&str]| format!("{OPEN}{kind}{}{CLOSE}", parts.join(&PART.to_string()));
         match self {
             Mark::Text(text) => mark('t', &[text]),
             Mark::Plain(value, decimals) => mark('p', &[&value.to_string(), &decimals.to_string()]),
-            Mark::Said { value, decimals, form } => mark('s', &[&value.to_string(), &decimals.to_string(), form]),
-            Mark::Measure { value, decimals, unit } => mark('m', &[&value.to_string(), &decimals.to_string(), unit]),
+            Mark::Said { value, decimals, form } => {
+                mark('s', &[&value.to_string(), &decimals.to_string(), form])
+            }
+            Mark::Measure { value, decimals, unit } => {
+                mark('m', &[&value.to_string(), &decimals.to_string(), unit])
+            }
             Mark::Day(date) => mark('d', &[&date_text(*date)]),
             Mark::Span(span) => mark('r', &[&span_text(*span)]),
             Mark::Wrong(problem) => mark('w', &[problem]),

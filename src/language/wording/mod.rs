@@ -75,7 +75,9 @@ impl Messages {
         };
         for error in errors {
             let finding = Finding::error(format!("the message cannot be read: {}", error.kind));
-            let finding = finding.hint("a message is written id = text, its further lines are indented; { and } come in pairs");
+            let finding = finding.hint(
+                "a message is written id = text, its further lines are indented; { and } come in pairs",
+            );
             findings.push(finding.file(file).line(line_of(text, error.pos.start)));
         }
         join_lines(&mut resource);
@@ -95,7 +97,8 @@ impl Messages {
         let (Ok(resource) | Err((resource, _))) = FluentResource::try_new(normalized.clone());
         for error in bundle.add_resource(resource).err().unwrap_or_default() {
             if let FluentError::Overriding { id, .. } = error {
-                let finding = Finding::error("the message stands here twice").field(&id).hint("keep one of them");
+                let finding =
+                    Finding::error("the message stands here twice").field(&id).hint("keep one of them");
                 findings.push(finding.file(file).line(line_of_message(text, &id)));
             }
         }
@@ -121,7 +124,12 @@ impl Messages {
     }
 
     /// Formats a message or an attribute of it.
-    pub(super) fn format(&self, id: &str, attribute: Option<&str>, values: &[(&str, Value)]) -> Result<Vec<Run>, Problem> {
+    pub(super) fn format(
+        &self,
+        id: &str,
+        attribute: Option<&str>,
+        values: &[(&str, Value)],
+    ) -> Result<Vec<Run>, Problem> {
         let mut args = FluentArgs::with_capacity(values.len());
         for (name, value) in values {
             args.set(*name, argument(value));
@@ -153,12 +161,16 @@ impl Messages {
             match mark {
                 Mark::Text(text) => runs.push(Run::Text(text.to_owned(), role)),
                 Mark::Plain(value, decimals) => runs.push(Run::Plain(value, decimals)),
-                Mark::Said { value, decimals, form } => runs.push(Run::Said(value, decimals, form.to_owned())),
+                Mark::Said { value, decimals, form } => {
+                    runs.push(Run::Said(value, decimals, form.to_owned()))
+                }
                 Mark::Measure { value, decimals, unit } => {
                     let args = FluentArgs::from_iter([("n", argument(&Value::Number(value, decimals)))]);
                     self.format_into(runs, (&unit_message(unit), None), &args, Role::Unit, depth + 1)?;
                 }
-                Mark::Day(date) => self.format_into(runs, ("date", None), &day_arguments(date), Role::Date, depth + 1)?,
+                Mark::Day(date) => {
+                    self.format_into(runs, ("date", None), &day_arguments(date), Role::Date, depth + 1)?
+                }
                 Mark::Span(span) => {
                     let args = FluentArgs::from_iter([
                         ("from", argument(&Value::Date(span.from))),
@@ -195,7 +207,10 @@ fn argument(value: &Value) -> FluentValue<'static> {
     match value {
         Value::Number(value, decimals) => FluentValue::Number(FluentNumber::new(
             *value,
-            FluentNumberOptions { minimum_fraction_digits: Some(usize::from(*decimals)), ..Default::default() },
+            FluentNumberOptions {
+                minimum_fraction_digits: Some(usize::from(*decimals)),
+                ..Default::default()
+            },
         )),
         Value::Date(date) => FluentValue::from(mark::date_text(*date)),
         Value::Span(span) => FluentValue::from(mark::span_text(*span)),
@@ -233,14 +248,18 @@ fn measure<'a>(positional: &[FluentValue<'a>], named: &FluentArgs<'_>) -> Fluent
 
 fn day<'a>(positional: &[FluentValue<'a>], _: &FluentArgs<'_>) -> FluentValue<'a> {
     match positional {
-        [FluentValue::String(text)] => mark::read_date(text).map_or(wrong("DAY takes a day"), |date| Mark::Day(date).encode().into()),
+        [FluentValue::String(text)] => {
+            mark::read_date(text).map_or(wrong("DAY takes a day"), |date| Mark::Day(date).encode().into())
+        }
         _ => wrong("DAY takes a day"),
     }
 }
 
 fn span<'a>(positional: &[FluentValue<'a>], _: &FluentArgs<'_>) -> FluentValue<'a> {
     match positional {
-        [FluentValue::String(text)] => mark::read_span(text).map_or(wrong("SPAN takes a span"), |span| Mark::Span(span).encode().into()),
+        [FluentValue::String(text)] => {
+            mark::read_span(text).map_or(wrong("SPAN takes a span"), |span| Mark::Span(span).encode().into())
+        }
         _ => wrong("SPAN takes a span"),
     }
 }
@@ -287,7 +306,9 @@ fn join_pattern(pattern: &mut Pattern<String>) {
 
 fn join_expression(expression: &mut Expression<String>) {
     match expression {
-        Expression::Select { variants, .. } => variants.iter_mut().for_each(|variant| join_pattern(&mut variant.value)),
+        Expression::Select { variants, .. } => {
+            variants.iter_mut().for_each(|variant| join_pattern(&mut variant.value))
+        }
         Expression::Inline(InlineExpression::Placeable { expression }) => join_expression(expression),
         Expression::Inline(_) => {}
     }

@@ -6,7 +6,9 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use fluent_syntax::ast::{CallArguments, Entry, Expression, InlineExpression, Pattern, PatternElement, Resource};
+use fluent_syntax::ast::{
+    CallArguments, Entry, Expression, InlineExpression, Pattern, PatternElement, Resource,
+};
 use fluent_syntax::parser;
 
 use super::super::numerals::Numerals;
@@ -178,7 +180,10 @@ impl<'a> Walk<'a> {
                 None => follow,
             };
             if let Some(bad) = words.chars().find(|c| c.is_numeric()) {
-                self.report(format!("\"{words}\" has the digit {bad}, which nobody can record"), "write the number in words, or use SAY");
+                self.report(
+                    format!("\"{words}\" has the digit {bad}, which nobody can record"),
+                    "write the number in words, or use SAY",
+                );
             }
             for ending in follow.endings() {
                 self.phrases.insert(Phrase { id: id.clone(), words: (*words).to_owned(), ending, role });
@@ -212,24 +217,38 @@ impl<'a> Walk<'a> {
                 }
                 "MEASURE" => match named(arguments, "unit") {
                     Some(unit) => self.refer(&unit_message(unit), Role::Unit, follow, depth),
-                    None => self.report("MEASURE has no unit".to_owned(), "write MEASURE($n, unit: \"litre\")"),
+                    None => {
+                        self.report("MEASURE has no unit".to_owned(), "write MEASURE($n, unit: \"litre\")")
+                    }
                 },
-                other => self.report(format!("{other} is not a function of spoken messages"), "use SAY, MEASURE, DAY or SPAN"),
+                other => self.report(
+                    format!("{other} is not a function of spoken messages"),
+                    "use SAY, MEASURE, DAY or SPAN",
+                ),
             },
-            InlineExpression::MessageReference { id, attribute: None } => self.refer(id.name, role, follow, depth),
-            InlineExpression::TermReference { id, attribute: None, .. } => match self.terms.get_key_value(id.name) {
-                Some((name, pattern)) => {
-                    let (name, pattern) = (*name, *pattern);
-                    self.enter(name, pattern, role, follow, depth + 1);
+            InlineExpression::MessageReference { id, attribute: None } => {
+                self.refer(id.name, role, follow, depth)
+            }
+            InlineExpression::TermReference { id, attribute: None, .. } => {
+                match self.terms.get_key_value(id.name) {
+                    Some((name, pattern)) => {
+                        let (name, pattern) = (*name, *pattern);
+                        self.enter(name, pattern, role, follow, depth + 1);
+                    }
+                    None => self.report(format!("the term -{} is missing", id.name), "add it"),
                 }
-                None => self.report(format!("the term -{} is missing", id.name), "add it"),
-            },
-            InlineExpression::Placeable { expression } => self.expression(expression, role, follow, depth + 1),
+            }
+            InlineExpression::Placeable { expression } => {
+                self.expression(expression, role, follow, depth + 1)
+            }
             InlineExpression::VariableReference { id } => self.report(
                 format!("${} stands in spoken text as it is", id.name),
                 "use SAY, MEASURE, DAY or SPAN, so that it can be said in words",
             ),
-            _ => self.report("has a literal or an attribute that nobody can record".to_owned(), "write plain text"),
+            _ => self.report(
+                "has a literal or an attribute that nobody can record".to_owned(),
+                "write plain text",
+            ),
         }
     }
 
@@ -266,8 +285,10 @@ impl<'a> Walk<'a> {
 }
 
 fn named<'a>(arguments: &CallArguments<&'a str>, name: &str) -> Option<&'a str> {
-    arguments.named.iter().find(|argument| argument.name.name == name).and_then(|argument| match &argument.value {
-        InlineExpression::StringLiteral { value } => Some(*value),
-        _ => None,
+    arguments.named.iter().find(|argument| argument.name.name == name).and_then(|argument| {
+        match &argument.value {
+            InlineExpression::StringLiteral { value } => Some(*value),
+            _ => None,
+        }
     })
 }

@@ -108,7 +108,8 @@ pub struct ExpectedRains {
 impl ObservedRains {
     /// Days after the window's opening at which `percent` of the years that had an onset have had it.
     pub fn onset_percentile(&self, percent: f64) -> Option<f64> {
-        let days: Vec<f64> = self.years.iter().filter_map(|year| year.days_after_opening(&self.window)).collect();
+        let days: Vec<f64> =
+            self.years.iter().filter_map(|year| year.days_after_opening(&self.window)).collect();
         percentile(&days, percent)
     }
 
@@ -131,7 +132,9 @@ impl ObservedRains {
         let after = |opening: NaiveDate, days: f64| opening.checked_add_days(Days::new(days.round() as u64));
         (-1..=1)
             .filter_map(|ahead| self.window.from.in_year(harvest.year() + ahead))
-            .filter_map(|opening| Some(ExpectedRains { onset: after(opening, chosen)?, late: after(opening, late)? }))
+            .filter_map(|opening| {
+                Some(ExpectedRains { onset: after(opening, chosen)?, late: after(opening, late)? })
+            })
             .find(|rains| rains.onset > harvest)
     }
 }

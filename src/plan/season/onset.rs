@@ -252,7 +252,8 @@ impl RainRecord {
         (first.year() - 1..=last.year())
             .filter_map(|year| {
                 let (from, until) = window.in_year(year)?;
-                (from >= first && from <= last).then(|| YearOnset { year, onset: rule.onset(self, from, until) })
+                (from >= first && from <= last)
+                    .then(|| YearOnset { year, onset: rule.onset(self, from, until) })
             })
             .collect()
     }

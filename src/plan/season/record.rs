@@ -44,8 +44,9 @@ impl RainRecord {
     /// Rain of `count` days from `first`; `None` for a missing day.
     pub fn days(&self, first: NaiveDate, count: u32) -> impl Iterator<Item = Option<f64>> + '_ {
         let offset = self.first.map_or(0, |opening| (first - opening).num_days());
-        (0..i64::from(count))
-            .map(move |day| usize::try_from(offset + day).ok().and_then(|index| self.mm.get(index).copied().flatten()))
+        (0..i64::from(count)).map(move |day| {
+            usize::try_from(offset + day).ok().and_then(|index| self.mm.get(index).copied().flatten())
+        })
     }
 
     /// Rain of all days of `year`, mm, missing days left out.

@@ -30,7 +30,8 @@ pub fn extraterrestrial_radiation(latitude_degrees: f64, ordinal: u32) -> Megajo
     let latitude = latitude_degrees.to_radians();
     let declination = declination(ordinal);
     let sunset = sunset_hour_angle(latitude_degrees, ordinal);
-    let height = sunset * latitude.sin() * declination.sin() + latitude.cos() * declination.cos() * sunset.sin();
+    let height =
+        sunset * latitude.sin() * declination.sin() + latitude.cos() * declination.cos() * sunset.sin();
     Megajoules((24.0 * 60.0 / PI * SOLAR_CONSTANT * inverse_distance(ordinal) * height).max(0.0))
 }
 

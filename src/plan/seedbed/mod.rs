@@ -26,7 +26,11 @@ impl Climate {
     fn et0_on(&self, day: NaiveDate, latitude: f64) -> Millimetres {
         let month = day.month0() as usize;
         let pick = |of: &[Celsius; 12]| of.get(month).copied().unwrap_or_default();
-        et0::hargreaves(pick(&self.tmax), pick(&self.tmin), et0::extraterrestrial_radiation(latitude, day.ordinal()))
+        et0::hargreaves(
+            pick(&self.tmax),
+            pick(&self.tmin),
+            et0::extraterrestrial_radiation(latitude, day.ordinal()),
+        )
     }
 }
 
@@ -42,11 +46,11 @@ pub struct Bed {
 }
 
 impl Bed {
-    /// The bed that `roots` need; sides in steps of 10 cm, rounded up.
+    /// The bed that `roots` need; sides in steps of half a metre, which a farmer can pace, rounded up.
     pub fn for_roots(roots: u32, assumptions: &Assumptions) -> Bed {
         let needed = f64::from(roots) * assumptions.bed_area_per_root_m2;
-        let width = round_up(assumptions.bed_width_m.min(needed.sqrt()), 0.1);
-        let length = if width > 0.0 { round_up(needed / width, 0.1) } else { 0.0 };
+        let width = round_up(assumptions.bed_width_m.min(needed.sqrt()), 0.5);
+        let length = if width > 0.0 { round_up(needed / width, 0.5) } else { 0.0 };
         Bed {
             area: SquareMetres(needed),
             length: Metres(length.max(width)),

@@ -38,9 +38,7 @@ impl Container {
     /// The floor on which roots lie at `height` above the bottom.
     pub fn floor_at(&self, height: Centimetres) -> Floor {
         match self.shape {
-            Shape::Round { top, bottom } => {
-                Floor::Round { width: self.width_at(top, bottom, height) }
-            }
+            Shape::Round { top, bottom } => Floor::Round { width: self.width_at(top, bottom, height) },
             Shape::Box { length, width } => Floor::Rectangle { length, width },
         }
     }

@@ -101,7 +101,8 @@ pub fn fill(roots: u32, containers: &[Container], assumptions: &Assumptions) -> 
             })
             .fold(Litres(0.0), |sum, in_this| {
                 let top = height(in_this.div_ceil(per_layer), assumptions);
-                let volume = container.volume_to(top).0 - f64::from(in_this) * assumptions.root_volume_ml / 1000.0;
+                let volume =
+                    container.volume_to(top).0 - f64::from(in_this) * assumptions.root_volume_ml / 1000.0;
                 sum + Litres(volume.max(0.0))
             });
         let layers = here.min(capacity).div_ceil(per_layer);

@@ -119,7 +119,8 @@ fn rectangle_rows(root: &Root, length: f64, width: f64) -> Vec<Position> {
 /// A row of roots end to end at height `y`, spine ends at most `reach` from the middle.
 fn row_of(root: &Root, y: f64, reach: f64) -> impl Iterator<Item = Position> {
     let step = root.spine() + root.diameter.0 + root.gap.0;
-    let count = if reach < 0.0 { 0 } else { whole_down((2.0 * reach - root.spine()) / step + 1.0).min(MOST_ROWS) };
+    let count =
+        if reach < 0.0 { 0 } else { whole_down((2.0 * reach - root.spine()) / step + 1.0).min(MOST_ROWS) };
     let middle = (f64::from(count) - 1.0) / 2.0;
     (0..count).map(move |index| Position { x: (f64::from(index) - middle) * step, y, across: false })
 }
