@@ -1,0 +1,311 @@
+//! The command as its users meet it.
+
+use std::fs;
+use std::path::{Path, PathBuf};
+use std::process::{Command, Output};
+
+use kabla::data::{Data, Embedded};
+
+fn kabla(folder: &Path, arguments: &[&str]) -> Output {
+    Command::new(env!("CARGO_BIN_EXE_kabla")).current_dir(folder).args(arguments).output().unwrap()
+}
+
+fn out(output: &Output) -> String {
+    String::from_utf8(output.stdout.clone()).unwrap()
+}
+
+fn err(output: &Output) -> String {
+    String::from_utf8(output.stderr.clone()).unwrap()
+}
+
+fn example(name: &str) -> String {
+    PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("examples").join(name).display().to_string()
+}
+
+fn files(folder: &Path) -> Vec<String> {
+    let mut names: Vec<String> = fs::read_dir(folder)
+        .unwrap()
+        .map(|entry| entry.unwrap().file_name().into_string().unwrap())
+        .collect();
+    names.sort();
+    names
+}
+
+#[test]
+fn the_demo_needs_only_the_program() {
+    let folder = tempfile::tempdir().unwrap();
+    let output = kabla(folder.path(), &["demo"]);
+    assert!(output.status.success(), "{}", err(&output));
+    let made = files(&folder.path().join("kabla-demo"));
+    for tag in ["en", "sw"] {
+        for ending in ["plan.json", "sheet.pdf", "sheet.html", "sheet.txt"] {
+            let name = if ending == "plan.json" { ending.to_owned() } else { format!("{tag}-{ending}") };
+            assert!(made.contains(&name), "{name} in {made:?}");
+        }
+        let waves: Vec<_> =
+            made.iter().filter(|name| name.starts_with(tag) && name.ends_with(".wav")).collect();
+        assert!(!waves.is_empty(), "{made:?}");
+        for wave in waves {
+            let stem = wave.trim_end_matches(".wav");
+            assert!(
+                made.contains(&format!("{stem}.cue.txt")) && made.contains(&format!("{stem}.vtt")),
+                "{stem}"
+            );
+        }
+    }
+    let table = out(&output);
+    // Cue sheets and captions share the line of their sound.
+    for name in made.iter().filter(|name| !name.ends_with(".cue.txt") && !name.ends_with(".vtt")) {
+        assert!(table.contains(name.as_str()), "the table does not name {name}:\n{table}");
+    }
+    assert!(table.contains("stand-in voice"), "{table}");
+    assert!(!table.contains('\u{1b}') && !err(&output).contains('\u{1b}'), "no bar where nobody watches");
+}
+
+#[test]
+fn a_second_demo_makes_the_same_bytes() {
+    let folder = tempfile::tempdir().unwrap();
+    for name in ["a", "b"] {
+        assert!(kabla(folder.path(), &["demo", "--out", name]).status.success());
+    }
+    let (a, b) = (folder.path().join("a"), folder.path().join("b"));
+    assert_eq!(files(&a), files(&b));
+    for name in files(&a) {
+        assert!(fs::read(a.join(&name)).unwrap() == fs::read(b.join(&name)).unwrap(), "{name} differs");
+    }
+}
+
+#[test]
+fn data_from_a_folder_gives_the_same_as_the_program() {
+    let folder = tempfile::tempdir().unwrap();
+    let data = env!("CARGO_MANIFEST_DIR");
+    let case = example("farm.toml");
+    for arguments in [&["--out", "a.txt"][..], &["--out", "b.txt", "--data", data]] {
+        let output = kabla(
+            folder.path(),
+            &[&["sheet", &case, "--language", "en", "--as", "text"], arguments].concat(),
+        );
+        assert!(output.status.success(), "{}", err(&output));
+    }
+    assert_eq!(
+        fs::read(folder.path().join("a.txt")).unwrap(),
+        fs::read(folder.path().join("b.txt")).unwrap()
+    );
+}
+
+/// A translator's folder holds only what they work on; a part that it has is
+/// read from there alone.
+#[test]
+fn a_data_folder_may_hold_a_part_only() {
+    let folder = tempfile::tempdir().unwrap();
+    copy("locales/en", folder.path());
+    fs::rename(folder.path().join("locales/en"), folder.path().join("locales/xx")).unwrap();
+    let pack = folder.path().join("locales/xx/pack.toml");
+    fs::write(&pack, fs::read_to_string(&pack).unwrap().replace("tag = \"en\"", "tag = \"xx\"")).unwrap();
+    let case = example("farm.toml");
+    let sheet =
+        |tag: &str| kabla(folder.path(), &["sheet", &case, "--language", tag, "--as", "pdf", "--data", "."]);
+    assert!(sheet("xx").status.success(), "{}", err(&sheet("xx")));
+    assert_eq!(sheet("sw").status.code(), Some(2), "the folder has locales, and no sw among them");
+    fs::remove_file(folder.path().join("locales/xx/spoken.ftl")).unwrap();
+    let report = err(&sheet("xx"));
+    assert!(report.contains("locales/xx/spoken.ftl: is missing"), "{report}");
+}
+
+#[test]
+fn a_step_the_plan_does_not_have_is_said() {
+    let folder = tempfile::tempdir().unwrap();
+    let text = fs::read_to_string(example("farm.toml")).unwrap().replace("\"11-25\"", "2027-06-25");
+    fs::write(folder.path().join("short.toml"), text).unwrap();
+    let output = kabla(
+        folder.path(),
+        &[
+            "speak",
+            "short.toml",
+            "--language",
+            "en",
+            "--for",
+            "radio",
+            "--out",
+            "x",
+            "--topic",
+            "monthly-check",
+        ],
+    );
+    assert_eq!(output.status.code(), Some(2), "{}", err(&output));
+    assert!(err(&output).contains("no step monthly-check"), "{}", err(&output));
+}
+
+#[test]
+fn plans_in_json_and_in_words() {
+    let folder = tempfile::tempdir().unwrap();
+    for name in ["farm.toml", "group.toml", "zone.toml"] {
+        let json = kabla(folder.path(), &["plan", &example(name), "--json"]);
+        let plan: serde_json::Value = serde_json::from_str(&out(&json)).unwrap();
+        assert_eq!(plan["schema"], "kabla-plan/1");
+        let words = kabla(folder.path(), &["plan", &example(name), "--today", "2027-06-01"]);
+        let text = out(&words).replace(env!("CARGO_MANIFEST_DIR"), "");
+        for step in plan["steps"].as_array().unwrap() {
+            assert!(text.contains(step["from"].as_str().unwrap()), "{step}\n{text}");
+        }
+        insta::assert_snapshot!(format!("plan_{}", name.trim_end_matches(".toml")), text);
+    }
+    assert!(files(folder.path()).is_empty());
+}
+
+#[test]
+fn wrong_input_is_code_2_and_leaves_nothing_behind() {
+    let folder = tempfile::tempdir().unwrap();
+    let bad = folder.path().join("bad.toml");
+    fs::write(&bad, "name = 3\nharvest = 2027-04-31\n[field]\narea_m2 = nan\n").unwrap();
+    let bad = bad.display().to_string();
+    for arguments in [
+        &["plan", &bad][..],
+        &["sheet", &bad, "--language", "en", "--out", "x.pdf"],
+        &["speak", &bad, "--language", "en", "--for", "radio", "--out", "x"],
+        &["plan", "gone.toml"],
+        &["sheet", &example("farm.toml"), "--language", "xx", "--out", "x.pdf"],
+        &[
+            "speak",
+            &example("farm.toml"),
+            "--language",
+            "en",
+            "--voice",
+            "nobody",
+            "--for",
+            "radio",
+            "--out",
+            "x",
+        ],
+        &["clips", "script", "--language", "../en"],
+        &["sheet", &example("farm.toml"), "--data", "nowhere"],
+    ] {
+        let output = kabla(folder.path(), arguments);
+        assert_eq!(output.status.code(), Some(2), "{arguments:?}: {}", err(&output));
+        assert!(err(&output).contains("hint:"), "{arguments:?}: {}", err(&output));
+        assert!(out(&output).is_empty());
+        assert_eq!(files(folder.path()), ["bad.toml"], "{arguments:?}");
+    }
+    let report = err(&kabla(folder.path(), &["plan", &bad]));
+    for field in ["name", "harvest", "place.name", "season.rains_begin", "field.area_m2"] {
+        assert!(report.contains(&format!(" {field}: ")), "{field}:\n{report}");
+    }
+}
+
+#[test]
+fn folders_that_cannot_be_written_are_said() {
+    let folder = tempfile::tempdir().unwrap();
+    fs::write(folder.path().join("file"), "in the way").unwrap();
+    let output =
+        kabla(folder.path(), &["sheet", &example("farm.toml"), "--as", "text", "--out", "file/sheet.txt"]);
+    assert_eq!(output.status.code(), Some(1), "{}", err(&output));
+    assert!(err(&output).contains("cannot be written"), "{}", err(&output));
+    assert_eq!(fs::read_to_string(folder.path().join("file")).unwrap(), "in the way");
+}
+
+/// Copies the embedded files of a folder to disk.
+fn copy(from: &str, to: &Path) {
+    for name in Embedded.list(from) {
+        let path = format!("{from}/{name}");
+        match Embedded.read(&path) {
+            Some(bytes) => {
+                fs::create_dir_all(to.join(from)).unwrap();
+                fs::write(to.join(&path), bytes).unwrap();
+            }
+            None => copy(&path, to),
+        }
+    }
+}
+
+fn speak(folder: &Path, data: &Path, topic: &str) -> Output {
+    let (case, data) = (example("farm.toml"), data.display().to_string());
+    kabla(
+        folder,
+        &[
+            "speak",
+            &case,
+            "--language",
+            "en",
+            "--for",
+            "radio",
+            "--out",
+            "out",
+            "--topic",
+            topic,
+            "--data",
+            &data,
+        ],
+    )
+}
+
+/// A missing or stale clip never becomes silence: refused with code 3, the
+/// phrases named, no audio written.
+#[test]
+fn missing_and_stale_clips_are_refused() {
+    let folder = tempfile::tempdir().unwrap();
+    let data = folder.path().join("data");
+    for part in ["locales/en", "audio/en/stand-in"] {
+        copy(part, &data);
+    }
+    let work = folder.path().join("work");
+    fs::create_dir(&work).unwrap();
+
+    // The words change: what was recorded is stale.
+    let spoken = data.join("locales/en/spoken.ftl");
+    let text = fs::read_to_string(&spoken).unwrap();
+    fs::write(&spoken, text.replace("Put a stick beside each one.", "Put two sticks beside each one."))
+        .unwrap();
+    let stale = speak(&work, &data, "mark-plants");
+    assert_eq!(stale.status.code(), Some(3), "{}", err(&stale));
+    assert!(err(&stale).contains("Put two sticks beside each one"), "{}", err(&stale));
+    assert!(
+        err(&stale).contains("Put a stick beside each one"),
+        "the old words are named too: {}",
+        err(&stale)
+    );
+    assert!(files(&work).is_empty(), "{:?}", files(&work));
+
+    // Another topic is not touched by it.
+    assert!(speak(&work, &data, "harvest").status.success());
+
+    // All of the words are missing: all of them are named at once.
+    let bank = data.join("audio/en/stand-in/bank.toml");
+    let header: String = fs::read_to_string(&bank).unwrap().split("[[clip]]").next().unwrap().to_owned();
+    fs::write(&bank, header).unwrap();
+    fs::remove_dir_all(work.join("out")).unwrap();
+    let missing = speak(&work, &data, "mark-plants");
+    assert_eq!(missing.status.code(), Some(3), "{}", err(&missing));
+    for phrase in ["Choose your mother plants", "twenty", "April", "strong plants"] {
+        assert!(err(&missing).contains(phrase), "{phrase}: {}", err(&missing));
+    }
+    assert!(files(&work).is_empty());
+}
+
+#[test]
+fn the_script_lists_every_phrase() {
+    let folder = tempfile::tempdir().unwrap();
+    for tag in ["en", "sw"] {
+        let output = kabla(folder.path(), &["clips", "script", "--language", tag, "--json"]);
+        assert!(output.status.success(), "{}", err(&output));
+        let lines: Vec<serde_json::Value> =
+            out(&output).lines().map(|line| serde_json::from_str(line).unwrap()).collect();
+        let pack = kabla::language::Pack::load(&Embedded, tag).unwrap();
+        assert_eq!(lines.len(), pack.phrases().unwrap().len());
+        assert!(lines.iter().all(|line| line["words"].is_string() && line["intonation"].is_string()));
+    }
+}
+
+#[test]
+fn help_names_every_command() {
+    let folder = tempfile::tempdir().unwrap();
+    let help = out(&kabla(folder.path(), &["--help"]));
+    for command in ["demo", "plan", "sheet", "speak", "clips"] {
+        assert!(help.contains(command), "{command}:\n{help}");
+    }
+    assert_eq!(
+        kabla(folder.path(), &["speak", "x", "--for", "radio", "--out", "y", "--topic", "weeding"])
+            .status
+            .code(),
+        Some(2)
+    );
+}

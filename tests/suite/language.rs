@@ -1,0 +1,278 @@
+//! Packs, wording, and the phrases a speaker records.
+
+use std::collections::BTreeSet;
+
+use chrono::{Days, NaiveDate};
+use kabla::data::{Data, Embedded};
+use kabla::guidance::{Audience, Priority, Statement, Subject, Value, tell};
+use kabla::language::{Intonation, Pack, Pause, Piece};
+use kabla::plan::{DateSpan, make};
+use proptest::prelude::*;
+
+use crate::examples;
+
+fn pack(tag: &str) -> Pack {
+    Pack::load(&Embedded, tag).unwrap_or_else(|findings| panic!("{tag}: {findings:#?}"))
+}
+
+fn packs() -> Vec<Pack> {
+    let tags = Pack::tags(&Embedded);
+    assert!(tags.contains(&"en".to_owned()) && tags.contains(&"sw".to_owned()));
+    tags.iter().map(|tag| pack(tag)).collect()
+}
+
+/// Words as a recording is found by: in small letters, without the marks at their end.
+fn plain(text: &str) -> String {
+    text.trim_end_matches(['.', ',', '!', '?', ':', ';']).to_lowercase()
+}
+
+#[test]
+fn every_statement_of_every_example_is_worded() {
+    for pack in packs() {
+        for (name, case) in examples() {
+            for statement in tell(&case, &make(&case).unwrap()) {
+                let written = pack.write(&statement).unwrap();
+                assert!(!written.title.is_empty(), "{} {name} {:?}", pack.tag(), statement.subject);
+                let spoken = pack.say(&statement).unwrap();
+                assert!(matches!(spoken.last(), Some(Piece::Pause(Pause::Statement))));
+                for text in [&written.title, &written.text, &written.alt] {
+                    let private = text.chars().any(|c| ('\u{E000}'..='\u{F8FF}').contains(&c));
+                    assert!(!private && !text.contains('{'), "{}: {text}", pack.tag());
+                }
+            }
+        }
+    }
+}
+
+#[test]
+fn what_is_said_is_what_is_written() {
+    for tag in ["en", "sw"] {
+        let pack = pack(tag);
+        let (_, case) = examples().remove(0);
+        let mut said = String::new();
+        for statement in tell(&case, &make(&case).unwrap()) {
+            said.push_str(&format!("{}:", statement.subject.name()));
+            for piece in pack.say(&statement).unwrap() {
+                match piece {
+                    Piece::Words(words) => said.push_str(&format!(" {}", words.text)),
+                    Piece::Pause(Pause::Statement) => said.push('\n'),
+                    Piece::Pause(_) => {}
+                }
+            }
+        }
+        insta::assert_snapshot!(format!("spoken_{tag}"), said);
+    }
+}
+
+fn any_statement() -> impl Strategy<Value = Statement> {
+    let subjects: Vec<Subject> = Subject::all().collect();
+    let day = (0u64..20_000).prop_map(|days| NaiveDate::from_ymd_opt(2000, 1, 1).unwrap() + Days::new(days));
+    let names =
+        (prop::sample::select(vec!["farm", "group", "zone"]), prop::sample::select(vec!["ridges", "mounds"]));
+    (prop::sample::select(subjects), day, 0u64..90, prop::collection::vec(0u32..1_000_000, 24), names)
+        .prop_map(|(subject, from, length, numbers, (kind, layout))| {
+            const COUNTS: [&str; 24] = [
+                "cuttings",
+                "first_cuttings",
+                "roots",
+                "plants",
+                "plants_each",
+                "roots_per_layer",
+                "layers",
+                "containers",
+                "sand_l",
+                "sand_kg",
+                "loads",
+                "bed_length_m",
+                "bed_width_m",
+                "water_l",
+                "jerrycans",
+                "stem_cm",
+                "gap_cm",
+                "base_cm",
+                "layer_cm",
+                "top_cm",
+                "load_kg",
+                "spacing_cm",
+                "cutting_cm",
+                "nodes",
+            ];
+            let mut values: Vec<(&'static str, Value)> = COUNTS
+                .into_iter()
+                .zip(numbers)
+                .map(|(name, number)| match name {
+                    "bed_length_m" | "bed_width_m" if number % 10 != 0 => {
+                        (name, Value::Number(f64::from(number % 10_000) / 10.0, 1))
+                    }
+                    _ => (name, Value::Number(f64::from(number), 0)),
+                })
+                .collect();
+            for name in ["between_cm", "along_cm", "on_mound", "times"] {
+                values.push((name, Value::Number(f64::from(numbers_of(from)), 0)));
+            }
+            let to = from + Days::new(length);
+            values.extend([
+                ("kind", Value::Name(kind)),
+                ("layout", Value::Name(layout)),
+                ("when", Value::Span(DateSpan::new(from, to))),
+                ("first", Value::Date(from)),
+                ("rains", Value::Date(to)),
+                ("harvest", Value::Date(from)),
+            ]);
+            Statement {
+                subject,
+                values,
+                when: vec![DateSpan::new(from, to)],
+                audience: Audience::Farmers,
+                priority: Priority::Important,
+            }
+        })
+}
+
+fn numbers_of(day: NaiveDate) -> u32 {
+    u32::try_from((day - NaiveDate::from_ymd_opt(2000, 1, 1).unwrap()).num_days()).unwrap()
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(400))]
+
+    /// One source for text and recording: formatting can never say words that
+    /// are not on the list of phrases to record, in the intonation they need.
+    #[test]
+    fn nothing_is_said_that_is_not_on_the_list(statement in any_statement(), which in 0usize..2) {
+        thread_local! {
+            static LISTS: Vec<(Pack, BTreeSet<(String, Intonation)>)> = ["en", "sw"].map(|tag| {
+                let pack = pack(tag);
+                let list = pack.phrases().unwrap().into_iter().map(|phrase| (plain(&phrase.words), phrase.ending)).collect();
+                (pack, list)
+            }).into();
+        }
+        LISTS.with(|lists| {
+            let (pack, list) = &lists[which];
+            for piece in pack.say(&statement).unwrap() {
+                if let Piece::Words(words) = piece {
+                    let wanted = (plain(&words.text), words.ending);
+                    prop_assert!(list.contains(&wanted), "{} says {wanted:?}, which nobody records", pack.tag());
+                }
+            }
+            Ok(())
+        })?;
+    }
+}
+
+#[test]
+fn phrases_hold_nothing_that_cannot_be_read_aloud() {
+    for pack in packs() {
+        for phrase in pack.phrases().unwrap() {
+            let fine = |c: char| {
+                !c.is_numeric() && !"{}$%&/=*#_|<>".contains(c) && !('\u{E000}'..='\u{F8FF}').contains(&c)
+            };
+            assert!(!phrase.words.is_empty() && phrase.words.chars().all(fine), "{}: {phrase:?}", pack.tag());
+        }
+    }
+}
+
+/// The embedded files with one of them replaced.
+struct Changed(&'static str, String);
+
+impl Data for Changed {
+    fn read(&self, path: &str) -> Option<std::borrow::Cow<'_, [u8]>> {
+        if path == self.0 { Some(self.1.as_bytes().into()) } else { Embedded.read(path) }
+    }
+
+    fn list(&self, folder: &str) -> Vec<String> {
+        Embedded.list(folder)
+    }
+}
+
+fn changed(path: &'static str, from: &str, to: &str) -> Changed {
+    let text = String::from_utf8(Embedded.read(path).unwrap().into_owned()).unwrap();
+    assert!(text.contains(from), "{path} has no {from}");
+    Changed(path, text.replacen(from, to, 1))
+}
+
+#[test]
+fn broken_packs_are_reported_with_file_and_place() {
+    let findings_of = |data: &Changed| Pack::load(data, "sw").unwrap_err();
+    let spoken = "locales/sw/spoken.ftl";
+    let missing = findings_of(&changed(spoken, "\nclosing =", "\nclosed ="));
+    assert_eq!(missing[0].place.file.as_deref(), Some(spoken));
+    assert_eq!(missing[0].place.field.as_deref(), Some("closing"));
+    let syntax = findings_of(&changed(spoken, "\nclosing =", "\nclosing { ="));
+    assert!(syntax[0].place.line.is_some(), "{syntax:?}");
+    let double = findings_of(&changed(spoken, "\nclosing =", "\nclosing = Mwisho.\nclosing ="));
+    assert!(double[0].message.contains("twice"), "{double:?}");
+    let header = findings_of(&changed(
+        "locales/sw/pack.toml",
+        "status = \"draft\"",
+        "status = \"perfect\"\nmotto = \"haraka\"",
+    ));
+    assert_eq!(header.len(), 2, "{header:?}");
+    let numbers = findings_of(&changed("locales/sw/numbers.rbnf", "%cardinal", "%cardinal: >>;\n%cardinal"));
+    assert_eq!(numbers[0].place.file.as_deref(), Some("locales/sw/numbers.rbnf"));
+    assert!(Pack::load(&Embedded, "xx").unwrap_err()[0].hint.contains("sw"));
+}
+
+#[test]
+fn spoken_text_that_nobody_can_record_is_found() {
+    let spoken = "locales/en/spoken.ftl";
+    for (to, said) in [
+        ("closing = Ask at 9 in the morning.", "digit"),
+        ("closing = Ask { $roots } people.", "as it is"),
+        ("closing = Ask { SAY($roots, form: \"class-99\") } people.", "class-99"),
+        ("closing = Ask { closing }.", "without end"),
+        ("closing = Ask { \"somebody\" }.", "nobody can record"),
+    ] {
+        let data = changed(spoken, "closing = Your", &format!("{to}\nclosed = Your"));
+        let findings = Pack::load(&data, "en").unwrap().phrases().unwrap_err();
+        assert!(findings.iter().any(|finding| finding.message.contains(said)), "{to}: {findings:?}");
+    }
+}
+
+/// A number beyond the rules is an error that names language and number, never another language's word.
+#[test]
+fn nothing_falls_back() {
+    let (_, case) = examples().remove(0);
+    let statements = tell(&case, &make(&case).unwrap());
+    for pack in packs() {
+        let mut statement =
+            statements.iter().find(|statement| statement.subject.name() == "mark-plants").unwrap().clone();
+        statement.values.retain(|(name, _)| *name != "plants");
+        let missing = pack.say(&statement).unwrap_err();
+        assert!(missing.to_string().contains(&pack.tag()), "{missing}");
+        statement.values.push(("plants", Value::Number(7_000_000.0, 0)));
+        let beyond = pack.say(&statement).unwrap_err();
+        assert!(beyond.to_string().contains("7000000"), "{beyond}");
+    }
+}
+
+/// Swahili counts agree with what is counted (the pack's own nouns, table of the concord fixture).
+#[test]
+fn swahili_numbers_agree_with_their_nouns() {
+    let pack = pack("sw");
+    let (_, mut case) = examples().remove(0);
+    let mut said = Vec::new();
+    for containers in [1, 2] {
+        case.containers[0].count = Some(containers);
+        case.assumptions.survival_share = 0.9;
+        let statements = tell(&case, &make(&case).unwrap());
+        let fill = statements.iter().find(|statement| statement.subject.name() == "fill-container").unwrap();
+        let mut fill = fill.clone();
+        for (name, value) in &mut fill.values {
+            if *name == "containers" {
+                *value = Value::Number(f64::from(containers), 0);
+            }
+        }
+        let words: Vec<String> = pack
+            .say(&fill)
+            .unwrap()
+            .into_iter()
+            .filter_map(|piece| match piece {
+                Piece::Words(words) => Some(plain(&words.text)),
+                Piece::Pause(_) => None,
+            })
+            .collect();
+        said.push(words.join(" "));
+    }
+    assert!(said[0].contains("kimoja") && said[1].contains("viwili"), "{said:?}");
+}

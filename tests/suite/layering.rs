@@ -1,0 +1,141 @@
+//! The house's arrows: who may import whom.
+
+use std::collections::BTreeMap;
+use std::fs;
+use std::path::{Path, PathBuf};
+
+/// Rooms with what they may import. Findings, the error and the data trait are for all.
+const ARROWS: &[(&str, &[&str])] = &[
+    ("plan", &[]),
+    ("case", &["plan", "table"]),
+    ("guidance", &["plan"]),
+    ("language", &["guidance", "plan", "table"]),
+    ("sheet", &["language", "guidance"]),
+    ("voice", &["language", "guidance", "table"]),
+    ("app", &["case", "plan", "guidance", "language", "sheet", "voice"]),
+    ("cli", &["app"]),
+    ("table", &[]),
+    ("finding", &[]),
+    ("data", &[]),
+    ("error", &["language", "sheet", "voice"]),
+];
+const FOR_ALL: &[&str] = &["finding", "data", "error"];
+
+fn sources(folder: &Path) -> Vec<PathBuf> {
+    let mut found = Vec::new();
+    for entry in fs::read_dir(folder).unwrap() {
+        let path = entry.unwrap().path();
+        if path.is_dir() {
+            found.extend(sources(&path));
+        } else if path.extension().is_some_and(|extension| extension == "rs") {
+            found.push(path);
+        }
+    }
+    found
+}
+
+/// The first names after `crate::`, also inside braces.
+fn imports(text: &str) -> Vec<String> {
+    let mut found = Vec::new();
+    for (at, _) in text.match_indices("crate::") {
+        let rest = &text[at + "crate::".len()..];
+        let name =
+            |text: &str| text.chars().take_while(|c| c.is_alphanumeric() || *c == '_').collect::<String>();
+        if let Some(group) = rest.strip_prefix('{') {
+            let mut depth = 0;
+            let mut item = String::new();
+            for c in group.chars() {
+                match c {
+                    '{' => depth += 1,
+                    '}' if depth == 0 => break,
+                    '}' => depth -= 1,
+                    ',' if depth == 0 => found.push(name(std::mem::take(&mut item).trim())),
+                    _ => item.push(c),
+                }
+            }
+            found.push(name(item.trim()));
+        } else {
+            found.push(name(rest));
+        }
+    }
+    found.retain(|name| !name.is_empty());
+    found
+}
+
+/// Everything in `text` that `arrows` do not allow for `room`.
+fn strays(room: &str, text: &str, arrows: &BTreeMap<&str, &[&str]>) -> Vec<String> {
+    let code: String =
+        text.lines().filter(|line| !line.trim_start().starts_with("//")).collect::<Vec<_>>().join("\n");
+    let allowed = arrows.get(room).copied().unwrap_or_else(|| panic!("the room {room} has no arrows"));
+    let fine =
+        |name: &String| name == room || allowed.contains(&name.as_str()) || FOR_ALL.contains(&name.as_str());
+    imports(&code).into_iter().filter(|name| !fine(name)).collect()
+}
+
+#[test]
+fn imports_follow_the_arrows() {
+    let arrows: BTreeMap<&str, &[&str]> = ARROWS.iter().copied().collect();
+    let root = PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("src");
+    let mut wrong = Vec::new();
+    let mut seen = 0;
+    for path in sources(&root) {
+        let inside = path.strip_prefix(&root).unwrap();
+        let room = inside
+            .components()
+            .next()
+            .unwrap()
+            .as_os_str()
+            .to_str()
+            .unwrap()
+            .trim_end_matches(".rs")
+            .to_owned();
+        if matches!(room.as_str(), "lib" | "main") {
+            continue;
+        }
+        let text = fs::read_to_string(&path).unwrap();
+        seen += imports(&text).len();
+        wrong.extend(
+            strays(&room, &text, &arrows)
+                .into_iter()
+                .map(|name| format!("{} imports {name}", inside.display())),
+        );
+    }
+    assert!(wrong.is_empty(), "arrows point one way only:\n{}", wrong.join("\n"));
+    assert!(seen > 50, "only {seen} imports seen: the scan is broken");
+}
+
+#[test]
+fn a_stray_arrow_is_seen() {
+    let arrows: BTreeMap<&str, &[&str]> = ARROWS.iter().copied().collect();
+    assert_eq!(strays("plan", "use crate::language::Pack;", &arrows), ["language"]);
+    assert_eq!(strays("sheet", "use crate::{voice::Bank, language::{Pack, Status}};", &arrows), ["voice"]);
+    assert_eq!(strays("cli", "fn f(x: crate::plan::Plan) {}", &arrows), ["plan"]);
+    assert!(strays("plan", "// crate::voice\nuse crate::finding::Finding;", &arrows).is_empty());
+}
+
+/// Each library stands in one room only, so that it can be changed there.
+#[test]
+fn libraries_stay_in_their_rooms() {
+    let root = PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("src");
+    let rooms: [(&str, &str); 8] = [
+        ("fluent_bundle", "language/wording"),
+        ("fluent_syntax", "language/wording"),
+        ("tera::", "sheet"),
+        ("typst", "sheet"),
+        ("hound::", "voice"),
+        ("ebur128::", "voice"),
+        ("symphonia::", "voice"),
+        ("clap::", "cli"),
+    ];
+    for path in sources(&root) {
+        let inside = path.strip_prefix(&root).unwrap();
+        let text = fs::read_to_string(&path).unwrap();
+        for (library, room) in rooms {
+            assert!(
+                !text.contains(library) || inside.starts_with(room),
+                "{} names {library}, which belongs to {room}",
+                inside.display()
+            );
+        }
+    }
+}

@@ -1,0 +1,40 @@
+//! All integration tests in one binary: a module for each part of the house.
+
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing)]
+
+mod case;
+mod cli;
+mod expected;
+mod language;
+mod layering;
+mod numerals;
+mod outside;
+mod plan;
+mod season;
+mod seedbed;
+mod sheet;
+mod store;
+mod voice_bank;
+mod voice_choose;
+mod voice_join;
+mod voice_level;
+mod voice_write;
+
+use std::path::PathBuf;
+
+use kabla::plan::Case;
+
+/// The example cases that come with the project, the farm first.
+fn examples() -> Vec<(String, Case)> {
+    let folder = PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("examples");
+    ["farm", "group", "zone"]
+        .map(|name| {
+            let file = format!("{name}.toml");
+            let text = std::fs::read_to_string(folder.join(&file)).unwrap();
+            let (case, remarks) =
+                kabla::case::read(&file, &text, &|record| std::fs::read(folder.join(record))).unwrap();
+            assert!(remarks.is_empty(), "{file}: {remarks:?}");
+            (name.to_owned(), case)
+        })
+        .into()
+}

@@ -1,0 +1,250 @@
+//! What other people's programs say of our files. Where a program is not
+//! installed, its test says so and is skipped; `.ci/run` installs them all and
+//! sets `KABLA_OUTSIDE=required`, so that nothing is skipped there.
+
+use std::fs;
+use std::io::Write as _;
+use std::path::{Path, PathBuf};
+use std::process::Command;
+use std::sync::LazyLock;
+
+use kabla::data::Embedded;
+use kabla::guidance::tell;
+use kabla::language::Pack;
+use kabla::plan::make;
+use kabla::sheet::{Facts, Printer, html};
+
+use crate::examples;
+
+/// The program, or `None` after saying why the test is skipped.
+fn program(name: &str) -> Option<&str> {
+    let found = Command::new("sh")
+        .args(["-c", &format!("command -v {name}")])
+        .output()
+        .is_ok_and(|output| output.status.success());
+    if found {
+        return Some(name);
+    }
+    assert!(
+        std::env::var_os("KABLA_OUTSIDE").is_none(),
+        "{name} is not installed, and KABLA_OUTSIDE asks for it"
+    );
+    // Not eprintln!, which the test runner would swallow.
+    let _ = writeln!(std::io::stderr(), "skipped: a test that needs {name}, which is not installed");
+    None
+}
+
+/// One demo for all tests of this module.
+static DEMO: LazyLock<tempfile::TempDir> = LazyLock::new(|| {
+    let folder = tempfile::tempdir().unwrap();
+    let output = Command::new(env!("CARGO_BIN_EXE_kabla"))
+        .args(["demo", "--out"])
+        .arg(folder.path())
+        .output()
+        .unwrap();
+    assert!(output.status.success(), "{}", String::from_utf8_lossy(&output.stderr));
+    folder
+});
+
+fn demo_files(ending: &str) -> Vec<PathBuf> {
+    let mut files: Vec<PathBuf> = fs::read_dir(DEMO.path())
+        .unwrap()
+        .map(|entry| entry.unwrap().path())
+        .filter(|path| path.to_string_lossy().ends_with(ending))
+        .collect();
+    files.sort();
+    assert!(files.len() >= 2, "{files:?}");
+    files
+}
+
+fn number_after(text: &str, label: &str) -> f64 {
+    let at = text.rfind(label).unwrap_or_else(|| panic!("no {label} in {text}"));
+    text[at + label.len()..].split_whitespace().next().unwrap().parse().unwrap()
+}
+
+/// EBU R 128 as ffmpeg's ebur128 filter measures it, on every radio file.
+#[test]
+fn ffmpeg_measures_our_loudness() {
+    let Some(ffmpeg) = program("ffmpeg") else { return };
+    for wave in demo_files(".wav") {
+        let output = Command::new(ffmpeg)
+            .args(["-nostats", "-hide_banner", "-i"])
+            .arg(&wave)
+            .args(["-af", "ebur128=peak=true", "-f", "null", "-"])
+            .output()
+            .unwrap();
+        let said = String::from_utf8_lossy(&output.stderr).into_owned();
+        let (loudness, peak) = (number_after(&said, "I:"), number_after(&said, "Peak:"));
+        assert!((loudness + 23.0).abs() <= 0.3, "{}: {loudness} LUFS", wave.display());
+        assert!(peak <= -0.9, "{}: {peak} dBTP", wave.display());
+        assert!(said.contains("48000 Hz, mono") || said.contains("48000 Hz, 1 channels"), "{said}");
+        assert!(said.contains("pcm_s16le"), "{said}");
+    }
+}
+
+/// Captions as ffmpeg reads WebVTT: as many cues, ending within the sound.
+#[test]
+fn ffmpeg_reads_our_captions() {
+    let Some(ffmpeg) = program("ffmpeg") else { return };
+    for captions in demo_files(".vtt") {
+        let output = Command::new(ffmpeg)
+            .args(["-v", "error", "-i"])
+            .arg(&captions)
+            .args(["-f", "srt", "-"])
+            .output()
+            .unwrap();
+        assert!(
+            output.status.success() && output.stderr.is_empty(),
+            "{}: {}",
+            captions.display(),
+            String::from_utf8_lossy(&output.stderr)
+        );
+        let cues = String::from_utf8(output.stdout).unwrap().matches(" --> ").count();
+        let ours = fs::read_to_string(&captions).unwrap().matches(" --> ").count();
+        assert!(cues > 3 && cues == ours, "{}: {cues} of {ours} cues", captions.display());
+    }
+}
+
+fn text_of_pdf(pdftotext: &str, path: &Path) -> String {
+    let output = Command::new(pdftotext).arg(path).arg("-").output().unwrap();
+    assert!(output.status.success());
+    // A date may be broken over two lines.
+    String::from_utf8(output.stdout).unwrap().split_whitespace().collect::<Vec<_>>().join(" ")
+}
+
+/// pdftotext finds every date and every amount of every example's plan.
+#[test]
+fn pdftotext_finds_dates_and_amounts() {
+    let Some(pdftotext) = program("pdftotext") else { return };
+    let printer = Printer::new(&Embedded).unwrap();
+    let folder = tempfile::tempdir().unwrap();
+    for tag in Pack::tags(&Embedded) {
+        let pack = Pack::load(&Embedded, &tag).unwrap();
+        for (name, case) in examples() {
+            let plan = make(&case).unwrap();
+            let facts = Facts::of(&pack, &tell(&case, &plan)).unwrap();
+            let path = folder.path().join(format!("{tag}-{name}.pdf"));
+            fs::write(&path, printer.print(&facts).unwrap().bytes).unwrap();
+            let text = text_of_pdf(pdftotext, &path);
+            for step in &plan.steps {
+                for day in [step.when.from, step.when.to] {
+                    let date = pack.write_date(day).unwrap();
+                    assert!(text.contains(&date), "{tag} {name}: {date} of {}", step.topic.name());
+                }
+            }
+            let shown = text.split(' ').collect::<Vec<_>>();
+            for amount in plan.amounts.0.iter().filter(|amount| !UNPRINTED.contains(&amount.quantity.name()))
+            {
+                let decimals = if amount.value.fract() == 0.0 { 0 } else { 1 };
+                let digits = pack.write_number(amount.value, decimals);
+                let found =
+                    shown.iter().any(|word| word.trim_matches(|c: char| !c.is_ascii_digit()) == digits);
+                assert!(found, "{tag} {name}: {digits} ({})", amount.quantity.name());
+            }
+            for entry in facts.steps.iter().chain(&facts.cautions) {
+                assert!(text.contains(&entry.title), "{tag} {name}: {}", entry.title);
+            }
+            assert!(text.contains(&facts.status), "{tag} {name}");
+        }
+    }
+}
+
+/// The bed is printed by its sides; the season's cuttings are for those who plan.
+const UNPRINTED: [&str; 2] = ["bed_area_m2", "cuttings_over_season"];
+
+#[test]
+fn pdfinfo_says_tagged_with_title_and_language() {
+    let Some(pdfinfo) = program("pdfinfo") else { return };
+    for sheet in demo_files(".pdf") {
+        let output = Command::new(pdfinfo).arg(&sheet).output().unwrap();
+        let said = String::from_utf8_lossy(&output.stdout).into_owned();
+        let value = |label: &str| {
+            let line = said
+                .lines()
+                .find(|line| line.starts_with(label))
+                .unwrap_or_else(|| panic!("no {label}\n{said}"));
+            line[label.len()..].trim().to_owned()
+        };
+        assert_eq!(value("Tagged:"), "yes");
+        assert!(value("Title:").contains("Neema"), "{said}");
+        assert!(value("Page size:").contains("A4"), "{said}");
+        let fonts = Command::new("pdffonts").arg(&sheet).output().unwrap();
+        for line in String::from_utf8_lossy(&fonts.stdout).lines().skip(2) {
+            assert!(
+                line.contains("Andika") && line.contains(" yes yes "),
+                "a font that is not embedded: {line}"
+            );
+        }
+    }
+}
+
+fn chromium(arguments: &[&str]) -> std::process::Output {
+    let profile = tempfile::tempdir().unwrap();
+    let profile = format!("--user-data-dir={}", profile.path().display());
+    let quiet = [
+        "--headless",
+        "--no-sandbox",
+        "--disable-gpu",
+        "--no-first-run",
+        "--disable-background-networking",
+        "--disable-component-update",
+        "--disable-sync",
+    ];
+    Command::new("chromium").args(quiet).arg(profile).args(arguments).output().unwrap()
+}
+
+fn page(tag: &str) -> String {
+    let pack = Pack::load(&Embedded, tag).unwrap();
+    let (_, case) = examples().remove(0);
+    let facts = Facts::of(&pack, &tell(&case, &make(&case).unwrap())).unwrap();
+    String::from_utf8(html(&facts, &Embedded).unwrap()).unwrap()
+}
+
+/// On a phone 320 px wide nothing reaches beyond the screen.
+#[test]
+fn chromium_shows_the_page_on_a_small_phone() {
+    if program("chromium").is_none() {
+        return;
+    }
+    let folder = tempfile::tempdir().unwrap();
+    for tag in ["en", "sw"] {
+        let inside = page(tag).replace('&', "&amp;").replace('"', "&quot;");
+        let frame = format!(
+            "<!DOCTYPE html><title>waiting</title><iframe width=320 height=800 style=\"border:0\" srcdoc=\"{inside}\" onload=\"const e=this.contentDocument.documentElement;document.title='beyond '+(e.scrollWidth-e.clientWidth)+' height '+e.scrollHeight\"></iframe>"
+        );
+        let path = folder.path().join(format!("{tag}.html"));
+        fs::write(&path, frame).unwrap();
+        let output =
+            chromium(&["--dump-dom", "--virtual-time-budget=5000", &format!("file://{}", path.display())]);
+        let dom = String::from_utf8_lossy(&output.stdout).into_owned();
+        assert!(dom.contains("<title>beyond 0 height "), "{tag}: {}", &dom[..dom.len().min(200)]);
+        assert!(number_after(&dom[..dom.find("</title>").unwrap()], "height ") > 800.0);
+    }
+}
+
+/// Printed from a browser, the page holds the same steps as the sheet.
+#[test]
+fn chromium_prints_the_page() {
+    if program("chromium").is_none() {
+        return;
+    }
+    let Some(pdftotext) = program("pdftotext") else { return };
+    let folder = tempfile::tempdir().unwrap();
+    let (source, printed) = (folder.path().join("sheet.html"), folder.path().join("sheet.pdf"));
+    fs::write(&source, page("sw")).unwrap();
+    chromium(&[
+        "--no-pdf-header-footer",
+        &format!("--print-to-pdf={}", printed.display()),
+        &format!("file://{}", source.display()),
+    ]);
+    let text = text_of_pdf(pdftotext, &printed);
+    let pack = Pack::load(&Embedded, "sw").unwrap();
+    let (_, case) = examples().remove(0);
+    let facts = Facts::of(&pack, &tell(&case, &make(&case).unwrap())).unwrap();
+    for entry in facts.steps.iter().chain(&facts.cautions) {
+        assert!(text.contains(&entry.title), "{}", entry.title);
+        for when in &entry.when {
+            assert!(text.contains(when), "{when}");
+        }
+    }
+}

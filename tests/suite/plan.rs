@@ -1,0 +1,260 @@
+//! Plans as a whole.
+
+use chrono::{Days, NaiveDate};
+use kabla::plan::field::{Field, Spacing};
+use kabla::plan::multiply::Sizing;
+use kabla::plan::season::{MonthDay, Rains, Risk};
+use kabla::plan::{Assumptions, Case, Kind, Metres, Place, Plan, Quantity, SquareMetres, Topic, make};
+use proptest::prelude::*;
+
+use crate::expected::rows;
+
+fn date(text: &str) -> NaiveDate {
+    text.parse().unwrap()
+}
+
+/// A farm with a field that takes `area` × 3.33 cuttings.
+fn farm(area: f64) -> Case {
+    Case {
+        name: "a farm".to_owned(),
+        kind: Kind::Farm,
+        place: Place {
+            name: "a place".to_owned(),
+            latitude: -6.0,
+            longitude: 36.0,
+            elevation: Metres(1000.0),
+        },
+        rains: Rains::On(date("2027-11-25")),
+        risk: Risk::Early,
+        harvest: date("2027-05-24"),
+        field: Some(Field {
+            area: SquareMetres(area),
+            spacing: Spacing::Ridges { between: Metres(1.0), along: Metres(0.3) },
+        }),
+        sizing: Sizing::BedSeason,
+        containers: Vec::new(),
+        climate: None,
+        language: None,
+        today: None,
+        assumptions: Assumptions::default(),
+    }
+}
+
+fn amount(plan: &Plan, quantity: Quantity) -> f64 {
+    plan.amounts.get(quantity).unwrap()
+}
+
+/// Common practice: 25 plants marked, 40 roots, about 1,500 cuttings, 15 m² of bed.
+#[test]
+fn the_round_figures_of_common_practice() {
+    let zone = Case { kind: Kind::Zone, field: None, ..farm(1.0) };
+    for case in [farm(450.0), zone] {
+        let plan = make(&case).unwrap();
+        assert_eq!(amount(&plan, Quantity::PlantsToMark), 25.0);
+        assert_eq!(amount(&plan, Quantity::RootsToStore), 40.0);
+        assert_eq!(amount(&plan, Quantity::CuttingsOverSeason), 1500.0);
+        assert_eq!(amount(&plan, Quantity::BedArea), 15.0);
+        assert_eq!(amount(&plan, Quantity::BedLength) * amount(&plan, Quantity::BedWidth), 15.0);
+    }
+}
+
+#[test]
+fn densities_of_the_handbook() {
+    for row in rows("plant-density", "cases.csv") {
+        let number = |name: &str| row[name].parse::<f64>().unwrap();
+        let between = Metres(number("between_m"));
+        let spacing = match row["layout"].as_str() {
+            "ridges" => Spacing::Ridges { between, along: Metres(number("along_m")) },
+            _ => Spacing::Mounds { between, cuttings: number("cuttings_per_mound") },
+        };
+        assert!((spacing.density() * 10_000.0 - number("per_hectare")).abs() < 1.0, "{row:?}");
+    }
+}
+
+/// Dates of the farm above, counted on a calendar by hand.
+#[test]
+fn dates_are_counted_back_from_rains_and_harvest() {
+    let plan = make(&farm(450.0)).unwrap();
+    let when = |topic| {
+        let steps: Vec<_> =
+            plan.steps_of(topic).map(|step| (step.when.from.to_string(), step.when.to.to_string())).collect();
+        steps
+    };
+    let span = |from: &str, to: &str| (from.to_owned(), to.to_owned());
+    assert_eq!(when(Topic::MarkPlants), [span("2027-04-24", "2027-05-01")]);
+    assert_eq!(when(Topic::CheckPlants), [span("2027-05-19", "2027-05-21")]);
+    assert_eq!(when(Topic::CutVines), [span("2027-05-20", "2027-05-21")]);
+    assert_eq!(
+        when(Topic::MonthlyCheck),
+        [
+            span("2027-06-24", "2027-06-24"),
+            span("2027-07-24", "2027-07-24"),
+            span("2027-08-24", "2027-08-24")
+        ],
+        "24 September is six days before the last check and would only disturb the roots"
+    );
+    assert_eq!(when(Topic::LastCheck), [span("2027-09-30", "2027-09-30")]);
+    assert_eq!(when(Topic::PlantBed), [span("2027-09-30", "2027-10-14")]);
+    assert_eq!(when(Topic::PlantField), [span("2027-11-25", "2027-12-09")]);
+    assert_eq!(when(Topic::FirstHarvest), [span("2028-02-23", "2028-04-07")]);
+}
+
+#[test]
+fn rains_too_soon_are_answered_not_refused() {
+    let case = Case { rains: Rains::On(date("2027-06-10")), ..farm(450.0) };
+    let plan = make(&case).unwrap();
+    assert_eq!(plan.steps_of(Topic::MonthlyCheck).count(), 0);
+    let bed = plan.steps_of(Topic::PlantBed).next().unwrap().when;
+    assert!(bed.from > case.harvest);
+    assert!(plan.steps_of(Topic::CutForPlanting).next().unwrap().when.from >= bed.from + Days::new(30));
+    let said: Vec<_> = plan.findings.iter().map(|finding| finding.message.as_str()).collect();
+    assert!(said.iter().any(|message| message.contains("too soon after the harvest")), "{said:?}");
+    assert!(said.iter().any(|message| message.contains("after the onset")), "{said:?}");
+}
+
+#[test]
+fn usual_rains_are_the_first_after_the_harvest() {
+    for (harvest, rains) in
+        [("2027-05-24", "2027-11-25"), ("2027-11-25", "2028-11-25"), ("2027-12-31", "2028-11-25")]
+    {
+        let case = Case {
+            harvest: date(harvest),
+            rains: Rains::Usual(MonthDay::new(11, 25).unwrap()),
+            ..farm(450.0)
+        };
+        assert_eq!(make(&case).unwrap().rains, date(rains));
+    }
+}
+
+#[test]
+fn first_planting_stores_more() {
+    let season = make(&farm(450.0)).unwrap();
+    let first = make(&Case { sizing: Sizing::FirstPlanting, ..farm(450.0) }).unwrap();
+    assert!(
+        season.findings.iter().any(|finding| finding.hint.contains("store 57 roots")),
+        "1500 / (30 × 0.88) = 56.8"
+    );
+    assert_eq!(amount(&first, Quantity::RootsToStore), 57.0);
+    assert!(amount(&first, Quantity::CuttingsAtFirstCut) >= 1500.0);
+}
+
+#[test]
+fn the_json_has_its_promised_shape() {
+    let plan = serde_json::to_value(make(&farm(450.0)).unwrap()).unwrap();
+    assert_eq!(plan["schema"], "kabla-plan/1");
+    for name in [
+        "cuttings_needed",
+        "roots_to_store",
+        "plants_to_mark",
+        "roots_per_layer",
+        "layers",
+        "containers",
+        "sand_l",
+        "sand_kg",
+        "bed_area_m2",
+        "bed_length_m",
+        "bed_width_m",
+        "water_l_per_day",
+        "jerrycans_per_day",
+    ] {
+        let amount = &plan["amounts"][name];
+        assert!(amount["value"].is_number() && amount["unit"].is_string(), "{name}: {amount}");
+        assert!(!amount["why"].as_str().unwrap().is_empty(), "{name} has no reason");
+    }
+    let topics: Vec<_> =
+        plan["steps"].as_array().unwrap().iter().map(|step| step["topic"].as_str().unwrap()).collect();
+    for topic in Topic::ALL {
+        assert!(topics.contains(&topic.name()), "{} is missing", topic.name());
+    }
+    for step in plan["steps"].as_array().unwrap() {
+        assert!(step["from"].as_str().unwrap() <= step["to"].as_str().unwrap());
+        assert!(!step["why"].as_str().unwrap().is_empty());
+    }
+    let defaults = plan["defaults"].as_array().unwrap();
+    assert_eq!(defaults.len(), Assumptions::TABLE.len());
+    assert!(defaults.iter().all(|used| !used["source"].as_str().unwrap().is_empty()));
+}
+
+#[test]
+fn overridden_defaults_are_told_apart() {
+    let mut case = farm(450.0);
+    case.assumptions.roots_per_plant = 2.0;
+    let plan = make(&case).unwrap();
+    assert_eq!(amount(&plan, Quantity::PlantsToMark), 20.0);
+    let changed: Vec<_> =
+        plan.defaults.iter().filter(|used| used.basis.is_none()).map(|used| used.name).collect();
+    assert_eq!(changed, ["roots_per_plant"]);
+}
+
+/// Steps that must not come before another has begun.
+const DEPENDS: &[(Topic, Topic)] = &[
+    (Topic::CheckPlants, Topic::MarkPlants),
+    (Topic::CutVines, Topic::MarkPlants),
+    (Topic::Harvest, Topic::CutVines),
+    (Topic::Harvest, Topic::CheckPlants),
+    (Topic::FillContainer, Topic::Harvest),
+    (Topic::FillContainer, Topic::GatherSand),
+    (Topic::MonthlyCheck, Topic::FillContainer),
+    (Topic::LastCheck, Topic::FillContainer),
+    (Topic::PlantBed, Topic::LastCheck),
+    (Topic::PlantBed, Topic::PrepareBed),
+    (Topic::WaterBed, Topic::PlantBed),
+    (Topic::CutForPlanting, Topic::PlantBed),
+    (Topic::PlantField, Topic::CutForPlanting),
+    (Topic::FirstHarvest, Topic::PlantField),
+];
+
+fn any_case() -> impl Strategy<Value = Case> {
+    let day = (0u64..40_000).prop_map(|days| date("1950-01-01") + Days::new(days));
+    (day, 1u64..366, 0.1..20_000.0f64, -66.0..66.0f64, any::<bool>()).prop_map(
+        |(harvest, dry, area, latitude, first)| Case {
+            harvest,
+            rains: Rains::On(harvest + Days::new(dry)),
+            sizing: if first { Sizing::FirstPlanting } else { Sizing::BedSeason },
+            place: Place { latitude, ..farm(1.0).place },
+            ..farm(area)
+        },
+    )
+}
+
+proptest! {
+    #[test]
+    fn no_step_precedes_one_it_depends_on(case in any_case()) {
+        let plan = make(&case).unwrap();
+        for (later, earlier) in DEPENDS {
+            let begins = |topic| plan.steps_of(topic).map(|step| step.when.from).min();
+            if let (Some(later_day), Some(earlier_day)) = (begins(*later), begins(*earlier)) {
+                prop_assert!(later_day >= earlier_day, "{later:?} on {later_day} before {earlier:?} on {earlier_day}");
+            }
+        }
+        for pair in plan.steps.windows(2) {
+            prop_assert!(pair[0].when.from <= pair[1].when.from);
+        }
+    }
+
+    #[test]
+    fn more_field_never_needs_fewer(case in any_case(), more in 1.0..4.0f64) {
+        let larger = Case { field: Some(Field { area: SquareMetres(case.field.unwrap().area.0 * more), ..case.field.unwrap() }), ..case.clone() };
+        let (small, large) = (make(&case).unwrap(), make(&larger).unwrap());
+        for quantity in [Quantity::CuttingsNeeded, Quantity::RootsToStore, Quantity::PlantsToMark, Quantity::BedArea, Quantity::Containers] {
+            prop_assert!(amount(&large, quantity) >= amount(&small, quantity), "{quantity:?}");
+        }
+    }
+
+    #[test]
+    fn later_rains_never_give_an_earlier_bed(case in any_case(), later in 1u64..60) {
+        let Rains::On(rains) = case.rains else { unreachable!() };
+        let postponed = Case { rains: Rains::On(rains + Days::new(later)), ..case.clone() };
+        let bed = |case: &Case| make(case).unwrap().steps_of(Topic::PlantBed).next().unwrap().when;
+        prop_assert!(bed(&postponed).from >= bed(&case).from && bed(&postponed).to >= bed(&case).to);
+    }
+
+    #[test]
+    fn every_amount_is_a_number_that_can_be_told(case in any_case()) {
+        let plan = make(&case).unwrap();
+        for amount in &plan.amounts.0 {
+            prop_assert!(amount.value.is_finite() && amount.value >= 0.0, "{amount:?}");
+            prop_assert!(!amount.why.contains("NaN") && !amount.why.contains("inf"), "{amount:?}");
+        }
+    }
+}
