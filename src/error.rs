@@ -41,7 +41,9 @@ impl Error {
             Error::Input(_) => 2,
             Error::Voice(VoiceError::Missing { .. }) => 3,
             Error::Voice(VoiceError::Bank(_)) => 2,
-            Error::Sheet(SheetError::Template { .. } | SheetError::Missing(_)) => 2,
+            Error::Sheet(
+                SheetError::Template { .. } | SheetError::Missing(_) | SheetError::NoFont { .. },
+            ) => 2,
             _ => 1,
         }
     }

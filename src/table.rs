@@ -138,6 +138,9 @@ impl<'t> Table<'t> {
                 if text.is_empty() {
                     self.problem(key, "is empty", "write a text, or take the line out");
                     None
+                } else if text.chars().count() > LONGEST_TEXT {
+                    self.problem(key, "is very long", format!("write at most {LONGEST_TEXT} letters"));
+                    None
                 } else if let Some(bad) = text.chars().find(|c| c.is_control() || is_private_use(*c)) {
                     self.problem(
                         key,
@@ -344,6 +347,9 @@ impl<'t> Table<'t> {
         }
     }
 }
+
+/// The longest text that any field needs, in letters: a clip's words are the longest.
+const LONGEST_TEXT: usize = 400;
 
 /// The most fields that a hint still lists.
 const MOST_LISTED: usize = 16;

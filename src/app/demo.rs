@@ -28,7 +28,7 @@ pub fn demo(data: &dyn Data, out: &Path, progress: Progress<'_>) -> Result<Vec<M
         what: "plan: dates and amounts with their reasons".to_owned(),
         audience: "all, and programs",
         length: Length::Unmeasured,
-        remark: None,
+        remarks: Vec::new(),
     }];
     for (index, tag) in LANGUAGES.into_iter().enumerate() {
         let before = index * (FORMATS.len() + TOPICS.len());

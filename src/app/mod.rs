@@ -22,7 +22,7 @@ pub use sheets::{SheetFormat, SheetRequest, sheet};
 pub use speaking::{SpeakRequest, speak};
 
 use crate::guidance::{self, Statement};
-use crate::language::Pack;
+use crate::language::{Pack, Status};
 use crate::plan::Case;
 
 /// How far a long piece of work has come: done, all, and what it is at.
@@ -40,7 +40,7 @@ pub struct Made {
     /// How long it is.
     pub length: Length,
     /// What its user must know.
-    pub remark: Option<String>,
+    pub remarks: Vec<String>,
 }
 
 /// How long a file is to read or to hear.
@@ -127,4 +127,11 @@ impl ReadCase {
         };
         Pack::load(data, tag).map_err(Error::Input)
     }
+}
+
+/// What the users of anything in the pack's words must know.
+fn remarks_on(pack: &Pack) -> Vec<String> {
+    let draft = (pack.status() == Status::Draft)
+        .then(|| format!("{}: draft wording, no fluent speaker has read it", pack.name()));
+    draft.into_iter().collect()
 }

@@ -4,7 +4,6 @@ use std::path::{Path, PathBuf};
 
 use super::output::Output;
 use super::{Data, Error, Length, Made, ReadCase};
-use crate::language::Status;
 use crate::sheet::{self, Facts, Printer};
 
 /// How a sheet is made.
@@ -95,7 +94,6 @@ pub(super) fn make(
         what: format!("{what}, {}", pack.name()),
         audience: "extension worker",
         length,
-        remark: (pack.status() == Status::Draft)
-            .then(|| format!("{}: draft wording, no fluent speaker has read it", pack.name())),
+        remarks: super::remarks_on(&pack),
     })
 }

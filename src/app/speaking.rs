@@ -85,6 +85,11 @@ pub(super) fn make(
             finding.hint("the dry season of this case is too short for it; choose another topic"),
         ]));
     }
+    let mut remarks = super::remarks_on(&pack);
+    if bank.voice().status == Status::StandIn {
+        remarks
+            .push(format!("{}: a stand-in voice made by a machine, to be replaced by a person", pack.name()));
+    }
     let options = SpeakOptions { phrases: pack.phrases().map_err(Error::Input)?, ..SpeakOptions::default() };
     let mut missing: Vec<MissingPhrase> = Vec::new();
     let mut made = Vec::new();
@@ -109,9 +114,7 @@ pub(super) fn make(
             what: format!("radio message, with cue sheet (.cue.txt) and captions (.vtt), {}", pack.name()),
             audience: "radio producer",
             length: Length::Seconds(spoken.length().seconds()),
-            remark: (spoken.voice.status == Status::StandIn).then(|| {
-                format!("{}: a stand-in voice made by a machine, to be replaced by a person", pack.name())
-            }),
+            remarks: remarks.clone(),
         });
     }
     if missing.is_empty() {

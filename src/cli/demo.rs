@@ -38,7 +38,7 @@ pub(super) fn table(made: &[Made]) {
             format!("{file:<0$}  {what:<1$}  {audience:<2$}  {length}", widths[0], widths[1], widths[2]);
         println!("{}", line.trim_end());
     }
-    let remarks = made.iter().filter_map(|made| made.remark.as_deref());
+    let remarks = made.iter().flat_map(|made| made.remarks.iter().map(String::as_str));
     let mut seen = std::collections::BTreeSet::new();
     for remark in remarks.filter(|remark| seen.insert(*remark)) {
         println!("! {remark}");

@@ -138,7 +138,9 @@ pub fn run() -> ExitCode {
 }
 
 fn fail(error: &Error) -> ExitCode {
-    eprintln!("{error}");
+    // Findings say themselves how much they matter.
+    let prefix = if matches!(error, Error::Input(_)) { "" } else { "error: " };
+    eprintln!("{prefix}{error}");
     ExitCode::from(error.exit_code())
 }
 

@@ -18,7 +18,8 @@ pub(super) fn run(case: &Path, today: Option<NaiveDate>, json: bool) -> Result<(
 
 /// The plan as a short calendar, the amounts with their reasons, the remarks last.
 pub(crate) fn in_words(plan: &Plan) -> String {
-    let mut text = format!("{}, {}\nRains expected on {}\n\n", plan.name, plan.place, plan.rains);
+    let mut text =
+        format!("{}, {}\nRains expected on {}: {}\n\n", plan.name, plan.place, plan.rains, plan.rains_why);
     text.push_str("WHEN                      WEEKS TO RAINS  WHAT TO DO        WHY\n");
     for step in steps(plan) {
         let when = match step.last {

@@ -67,6 +67,14 @@ impl Caution {
         }
     }
 
+    /// Whom it concerns.
+    pub fn audience(self) -> Audience {
+        match self {
+            Caution::Rot | Caution::Riverbed | Caution::WaterChildren => Audience::Everyone,
+            _ => Audience::Farmers,
+        }
+    }
+
     /// The steps beside which it must be heard.
     pub fn topics(self) -> &'static [Topic] {
         match self {
@@ -118,10 +126,10 @@ impl Subject {
 /// Whom a statement is for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Audience {
-    /// Those who do the work, and all who speak to them.
+    /// Those who do the work.
     Farmers,
-    /// Only those who plan: producers and extension workers.
-    Communicators,
+    /// Also those who only live beside it: who cooks, who plays, who keeps animals.
+    Everyone,
 }
 
 /// How much a statement matters when not all fit.
@@ -190,7 +198,7 @@ pub fn tell(case: &Case, plan: &Plan) -> Vec<Statement> {
             ],
         ),
         when: Vec::new(),
-        audience: Audience::Farmers,
+        audience: Audience::Everyone,
         priority: Priority::Important,
     }];
     let mut topics: Vec<Topic> = Vec::new();
@@ -204,14 +212,14 @@ pub fn tell(case: &Case, plan: &Plan) -> Vec<Statement> {
         subject: Subject::Caution(caution),
         values: facts.clone(),
         when: Vec::new(),
-        audience: Audience::Farmers,
+        audience: caution.audience(),
         priority: Priority::Essential,
     }));
     statements.push(Statement {
         subject: Subject::Closing,
         values: facts,
         when: Vec::new(),
-        audience: Audience::Farmers,
+        audience: Audience::Everyone,
         priority: Priority::Essential,
     });
     statements

@@ -5,6 +5,8 @@
 
 use serde::Serialize;
 
+use super::season::OnsetRule;
+
 /// How well a default is founded.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "lowercase")]
@@ -76,6 +78,7 @@ macro_rules! assumptions {
 
 assumptions! {
     mark_days_before_harvest = 30.0, "days", 7..120, Practice, "common practice, no source";
+    mark_within_days = 7.0, "days", 1..30, Practice, "common practice, no source";
     check_days_before_harvest_first = 5.0, "days", 1..30, Practice, "common practice, no source";
     check_days_before_harvest_last = 3.0, "days", 0..30, Practice, "common practice, no source";
     cut_vines_days_before_harvest_first = 4.0, "days", 1..30, Practice, "common practice, no source";
@@ -84,6 +87,7 @@ assumptions! {
     gather_sand_days_before_harvest = 14.0, "days", 1..90, Practice, "common practice, no source: time to dry and to cool";
     fill_within_days = 1.0, "days", 0..7, Practice, "common practice, no source: after some hours in shade";
     check_every_months = 1.0, "months", 1..3, Practice, "common practice, no source";
+    least_days_between_checks = 14.0, "days", 0..60, Practice, "common practice, no source: a check so close to the next work only disturbs the roots";
     bed_weeks_before_rains_first = 8.0, "weeks", 2..26, Practice, "common practice, no source: 6 to 8 weeks";
     bed_weeks_before_rains_last = 6.0, "weeks", 1..26, Practice, "common practice, no source: 6 to 8 weeks";
     prepare_bed_days = 7.0, "days", 1..60, Practice, "common practice, no source";
@@ -132,4 +136,50 @@ assumptions! {
     onset_early_percent = 20.0, "%", 1..99, Memory, "20/50/80 % of the years, from memory";
     onset_middle_percent = 50.0, "%", 1..99, Memory, "20/50/80 % of the years, from memory";
     onset_late_percent = 80.0, "%", 1..99, Memory, "20/50/80 % of the years, from memory";
+}
+
+/// Rules for the onset of the rains, each with its source.
+impl OnsetRule {
+    /// 20 mm in 3 days, then no dry spell over 7 days in 30 (Sivakumar 1988, Agric. For. Meteorol. 42:295, second-hand).
+    pub const THREE_DAY: OnsetRule = OnsetRule::Total {
+        name: "three-day",
+        total_mm: 20.0,
+        days: 3,
+        rain_days: 1,
+        look_ahead: 30,
+        dry_spell: 7,
+        rain_day_mm: 1.0,
+    };
+    /// 20 mm in 3 days, no look-ahead (R-Instat Climatic Guide ch. 7).
+    pub const FIRST_TOTAL: OnsetRule = OnsetRule::Total {
+        name: "first-total",
+        total_mm: 20.0,
+        days: 3,
+        rain_days: 1,
+        look_ahead: 0,
+        dry_spell: 0,
+        rain_day_mm: 1.0,
+    };
+    /// 20 mm in 3 days, then no dry spell over 9 days in 21 (R-Instat Climatic Guide ch. 7).
+    pub const THREE_DAY_21: OnsetRule = OnsetRule::Total {
+        name: "three-day-21",
+        total_mm: 20.0,
+        days: 3,
+        rain_days: 1,
+        look_ahead: 21,
+        dry_spell: 9,
+        rain_day_mm: 1.0,
+    };
+    /// 25 mm in 5 days, at least 3 of them rain days (R-Instat Climatic Guide ch. 7).
+    pub const FIVE_DAY: OnsetRule = OnsetRule::Total {
+        name: "five-day",
+        total_mm: 25.0,
+        days: 5,
+        rain_days: 3,
+        look_ahead: 0,
+        dry_spell: 0,
+        rain_day_mm: 1.0,
+    };
+    /// 25 mm in a dekad, then 20 mm over the next two (attributed to FAO, found on a wiki).
+    pub const DEKAD: OnsetRule = OnsetRule::Dekad { total_mm: 25.0, next_two_mm: 20.0 };
 }

@@ -247,6 +247,8 @@ pub struct Plan {
     pub today: Option<NaiveDate>,
     /// The day the rains are expected.
     pub rains: NaiveDate,
+    /// Why then.
+    pub rains_why: String,
     /// The steps in order.
     pub steps: Vec<Step>,
     /// The amounts.
@@ -306,6 +308,7 @@ pub fn make(case: &Case) -> Result<Plan, Vec<Finding>> {
         place: case.place.name.clone(),
         today: case.today,
         rains: rains.onset,
+        rains_why: season::reason(&case.rains, case.risk, a),
         steps: timeline.steps,
         amounts,
         findings,

@@ -137,9 +137,6 @@ fn shift(date: NaiveDate, days: f64) -> NaiveDate {
     }
 }
 
-/// A check this close to filling or to the last one would only disturb the roots.
-const LEAST_DAYS_BETWEEN_CHECKS: i64 = 14;
-
 /// Lays out the season between `harvest` and the rains.
 ///
 /// However short the dry season, no step comes before one it depends on:
@@ -165,7 +162,7 @@ pub fn lay_out(harvest: NaiveDate, rains: ExpectedRains, assumptions: &Assumptio
         Topic::MarkPlants,
         DateSpan::new(
             before_harvest(a.mark_days_before_harvest),
-            before_harvest(a.mark_days_before_harvest - 7.0),
+            before_harvest(a.mark_days_before_harvest - a.mark_within_days),
         ),
         format!(
             "{} days before the harvest on {harvest}, while healthy and sick plants can still be told apart",
@@ -206,7 +203,7 @@ pub fn lay_out(harvest: NaiveDate, rains: ExpectedRains, assumptions: &Assumptio
     while let Some(date) =
         fill.from.checked_add_months(Months::new(check * a.check_every_months.round().max(1.0) as u32))
     {
-        if (bed_from - date).num_days() < LEAST_DAYS_BETWEEN_CHECKS || check > 24 {
+        if ((bed_from - date).num_days() as f64) < a.least_days_between_checks || check > 24 {
             break;
         }
         step(

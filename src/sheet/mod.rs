@@ -23,6 +23,16 @@ pub enum SheetError {
     /// A template, font or picture is missing.
     #[error("{0} is missing")]
     Missing(String),
+    /// Letters that no font has, which would print as boxes.
+    #[error(
+        "no font has {letters} as in \"{text}\"\n    hint: write it in other letters, or put a font that has them (.ttf or .otf) beside the others into a fonts folder and name its parent with --data"
+    )]
+    NoFont {
+        /// The letters.
+        letters: String,
+        /// The text they stand in.
+        text: String,
+    },
     /// A template cannot be read or does not fit the facts.
     #[error("{file}: {message}")]
     Template {

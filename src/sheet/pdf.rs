@@ -73,8 +73,13 @@ impl<'d> Printer<'d> {
     /// # Errors
     /// What the template, or the standard, finds wrong: with file and line.
     pub fn print(&self, facts: &Facts) -> Result<Pdf, SheetError> {
-        let facts = serde_json::to_vec(facts)
-            .map_err(|error| SheetError::Template { file: FACTS.to_owned(), message: error.to_string() })?;
+        let inner = |error: serde_json::Error| SheetError::Template {
+            file: FACTS.to_owned(),
+            message: error.to_string(),
+        };
+        let facts = serde_json::to_value(facts).map_err(inner)?;
+        self.check_letters(&facts)?;
+        let facts = serde_json::to_vec(&facts).map_err(inner)?;
         let desk = Desk { printer: self, facts: Bytes::new(facts), main: id(MAIN)? };
         let compiled = typst::compile::<PagedDocument>(&desk);
         let document = compiled.output.map_err(|errors| desk.broken(&errors))?;
@@ -95,6 +100,30 @@ impl<'d> Printer<'d> {
         // Sheets differ; what Typst remembers of old ones only takes memory.
         typst::comemo::evict(2);
         Ok(Pdf { bytes, pages: document.pages().len(), overflows })
+    }
+}
+
+impl Printer<'_> {
+    /// Finds the first text with letters that no font has.
+    fn check_letters(&self, facts: &serde_json::Value) -> Result<(), SheetError> {
+        match facts {
+            serde_json::Value::String(text) => {
+                let covered = |c: char| self.fonts.iter().any(|font| font.info().coverage.contains(c.into()));
+                let mut letters: Vec<char> =
+                    text.chars().filter(|c| !c.is_whitespace() && !covered(*c)).collect();
+                letters.dedup();
+                if letters.is_empty() {
+                    Ok(())
+                } else {
+                    Err(SheetError::NoFont { letters: letters.iter().collect(), text: text.clone() })
+                }
+            }
+            serde_json::Value::Array(items) => items.iter().try_for_each(|item| self.check_letters(item)),
+            serde_json::Value::Object(fields) => {
+                fields.values().try_for_each(|field| self.check_letters(field))
+            }
+            _ => Ok(()),
+        }
     }
 }
 

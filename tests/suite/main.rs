@@ -5,6 +5,7 @@
 mod case;
 mod cli;
 mod expected;
+mod guidance;
 mod language;
 mod layering;
 mod numerals;
@@ -18,6 +19,7 @@ mod voice_bank;
 mod voice_choose;
 mod voice_join;
 mod voice_level;
+mod voice_messages;
 mod voice_write;
 
 use std::path::PathBuf;

@@ -165,3 +165,24 @@ pub fn expect(
         }
     }
 }
+
+/// Why the rains are expected when they are.
+pub fn reason(rains: &Rains, risk: Risk, assumptions: &super::Assumptions) -> String {
+    match rains {
+        Rains::Usual(day) => {
+            format!("the first {day} (month-day) after the harvest, when the rains usually begin")
+        }
+        Rains::On(_) => "the date named in the case".to_owned(),
+        Rains::Observed(observed) => {
+            let with_onset = observed.years.iter().filter(|year| matches!(year.onset, Onset::On(_))).count();
+            format!(
+                "by then the rains had begun in {} % of {with_onset} years with an onset by the rule {}: {}, looked for from {} to {} (month-day)",
+                risk_percent(risk, assumptions),
+                observed.rule.name(),
+                observed.rule,
+                observed.window.from,
+                observed.window.until,
+            )
+        }
+    }
+}

@@ -60,49 +60,6 @@ pub enum OnsetRule {
 }
 
 impl OnsetRule {
-    /// 20 mm in 3 days, then no dry spell over 7 days in 30 (Sivakumar 1988, Agric. For. Meteorol. 42:295, second-hand).
-    pub const THREE_DAY: OnsetRule = OnsetRule::Total {
-        name: "three-day",
-        total_mm: 20.0,
-        days: 3,
-        rain_days: 1,
-        look_ahead: 30,
-        dry_spell: 7,
-        rain_day_mm: 1.0,
-    };
-    /// 20 mm in 3 days, no look-ahead (R-Instat Climatic Guide ch. 7).
-    pub const FIRST_TOTAL: OnsetRule = OnsetRule::Total {
-        name: "first-total",
-        total_mm: 20.0,
-        days: 3,
-        rain_days: 1,
-        look_ahead: 0,
-        dry_spell: 0,
-        rain_day_mm: 1.0,
-    };
-    /// 20 mm in 3 days, then no dry spell over 9 days in 21 (R-Instat Climatic Guide ch. 7).
-    pub const THREE_DAY_21: OnsetRule = OnsetRule::Total {
-        name: "three-day-21",
-        total_mm: 20.0,
-        days: 3,
-        rain_days: 1,
-        look_ahead: 21,
-        dry_spell: 9,
-        rain_day_mm: 1.0,
-    };
-    /// 25 mm in 5 days, at least 3 of them rain days (R-Instat Climatic Guide ch. 7).
-    pub const FIVE_DAY: OnsetRule = OnsetRule::Total {
-        name: "five-day",
-        total_mm: 25.0,
-        days: 5,
-        rain_days: 3,
-        look_ahead: 0,
-        dry_spell: 0,
-        rain_day_mm: 1.0,
-    };
-    /// 25 mm in a dekad, then 20 mm over the next two (attributed to FAO, found on a wiki).
-    pub const DEKAD: OnsetRule = OnsetRule::Dekad { total_mm: 25.0, next_two_mm: 20.0 };
-
     /// All rules by name.
     pub const ALL: [OnsetRule; 5] = [
         OnsetRule::THREE_DAY,

@@ -1,0 +1,68 @@
+//! Statements of a plan, before any language.
+
+use kabla::guidance::{Audience, Caution, Priority, Subject, Topic, Value, for_topic, tell};
+use kabla::plan::{Quantity, make};
+
+use crate::examples;
+
+#[test]
+fn statements_come_in_order_and_hold_the_plan() {
+    for (name, case) in examples() {
+        let plan = make(&case).unwrap();
+        let statements = tell(&case, &plan);
+        assert_eq!(statements.first().unwrap().subject, Subject::Opening);
+        assert_eq!(statements.last().unwrap().subject, Subject::Closing);
+        let steps: Vec<_> =
+            statements.iter().filter(|statement| matches!(statement.subject, Subject::Step(_))).collect();
+        assert!(steps.windows(2).all(|pair| pair[0].when[0].from <= pair[1].when[0].from), "{name}");
+        for statement in steps {
+            let Subject::Step(topic) = statement.subject else { unreachable!() };
+            let planned: Vec<_> = plan.steps_of(topic).map(|step| step.when).collect();
+            assert_eq!(statement.when, planned, "{name} {}", topic.name());
+        }
+        let roots = plan.amounts.get(Quantity::RootsToStore).unwrap();
+        assert!(
+            statements.iter().all(|statement| statement.value("roots") == Some(&Value::Number(roots, 0))),
+            "{name}"
+        );
+    }
+}
+
+/// Nothing that keeps people from harm may ever be left out for length.
+#[test]
+fn cautions_are_essential_and_reach_those_they_concern() {
+    let (_, case) = examples().remove(0);
+    let statements = tell(&case, &make(&case).unwrap());
+    for caution in Caution::ALL {
+        let told: Vec<_> =
+            statements.iter().filter(|statement| statement.subject == Subject::Caution(caution)).collect();
+        assert_eq!(told.len(), 1, "{}", caution.name());
+        assert_eq!(told[0].priority, Priority::Essential);
+        assert!(!caution.topics().is_empty(), "{} would never be heard", caution.name());
+    }
+    let everyone = [Caution::Rot, Caution::WaterChildren, Caution::Riverbed];
+    assert!(everyone.iter().all(|caution| caution.audience() == Audience::Everyone));
+}
+
+#[test]
+fn a_message_on_a_topic_has_its_cautions_and_no_others() {
+    let (_, case) = examples().remove(0);
+    let statements = tell(&case, &make(&case).unwrap());
+    let names = |topic| {
+        for_topic(&statements, topic).iter().map(|statement| statement.subject.name()).collect::<Vec<_>>()
+    };
+    assert_eq!(
+        names(Topic::GatherSand),
+        ["opening", "gather-sand", "caution-heavy-sand", "caution-riverbed", "closing"]
+    );
+    assert_eq!(
+        names(Topic::MonthlyCheck),
+        ["opening", "monthly-check", "caution-rot", "caution-store-dry", "closing"]
+    );
+    let none: Vec<_> = statements
+        .iter()
+        .filter(|statement| statement.subject != Subject::Step(Topic::Harvest))
+        .cloned()
+        .collect();
+    assert!(for_topic(&none, Topic::Harvest).is_empty(), "no opening and closing around nothing");
+}

@@ -1,0 +1,85 @@
+//! Whole messages with the voices that come with the project.
+
+use kabla::data::Embedded;
+use kabla::guidance::{Topic, for_topic, tell};
+use kabla::language::{Pack, Piece};
+use kabla::plan::make;
+use kabla::voice::level::measure;
+use kabla::voice::write::{WavOptions, wav};
+use kabla::voice::{Bank, Frames, SpeakOptions, Spoken, speak};
+
+use crate::examples;
+
+fn messages(tag: &str, see: impl Fn(&str, &Spoken)) {
+    let pack = Pack::load(&Embedded, tag).unwrap();
+    let bank = Bank::load(&Embedded, tag, pack.voice()).unwrap();
+    for (name, case) in examples() {
+        let statements = tell(&case, &make(&case).unwrap());
+        for topic in [Topic::MarkPlants, Topic::FillContainer, Topic::WaterBed, Topic::CutForPlanting] {
+            let chosen = for_topic(&statements, topic);
+            let pieces: Vec<Piece> =
+                chosen.iter().flat_map(|statement| pack.say(statement).unwrap()).collect();
+            let spoken = speak(&pieces, &bank, &SpeakOptions::default())
+                .unwrap_or_else(|error| panic!("{tag} {name}: {error}"));
+            see(&format!("{tag} {name} {}", topic.name()), &spoken);
+        }
+    }
+}
+
+fn largest_step(samples: &[f32]) -> f32 {
+    samples.windows(2).map(|pair| (pair[1] - pair[0]).abs()).fold(0.0, f32::max)
+}
+
+#[test]
+fn stand_in_voices_say_every_example_without_clicks() {
+    for tag in ["en", "sw"] {
+        messages(tag, |what, spoken| {
+            // Around each join the steps stay below what speech itself has.
+            let near = Frames::from_millis(10).0 as usize;
+            let speech = largest_step(&spoken.samples);
+            let mut inner = 0f32;
+            let mut joins = 0f32;
+            for line in &spoken.lines {
+                let (from, to) = (line.from.0 as usize, line.to.0 as usize);
+                if to - from > 4 * near {
+                    inner = inner.max(largest_step(&spoken.samples[from + near..to - near]));
+                }
+                for at in [from, to] {
+                    joins = joins.max(largest_step(
+                        &spoken.samples[at.saturating_sub(near)..(at + near).min(spoken.samples.len())],
+                    ));
+                }
+            }
+            assert!(
+                joins <= inner,
+                "{what}: a step of {joins} at a join, {inner} within clips, {speech} in all"
+            );
+        });
+    }
+}
+
+#[test]
+fn loudness_lengths_and_pauses_of_every_example() {
+    for tag in ["en", "sw"] {
+        messages(tag, |what, spoken| {
+            // Measured anew from the file as written, not taken from the message.
+            let bytes = wav(&spoken.samples, &WavOptions::default()).unwrap();
+            let reader = hound::WavReader::new(bytes.as_slice()).unwrap();
+            let spec = reader.spec();
+            assert_eq!((spec.channels, spec.sample_rate, spec.bits_per_sample), (1, 48_000, 16));
+            let written: Vec<f32> =
+                reader.into_samples::<i16>().map(|sample| f32::from(sample.unwrap()) / 32_768.0).collect();
+            assert_eq!(written.len() as u64, spoken.length().0);
+            let loudness = measure(&written).unwrap();
+            assert!((loudness.integrated_lufs + 23.0).abs() <= 0.2, "{what}: {loudness:?}");
+            assert!(loudness.true_peak_dbtp <= -1.0, "{what}: {loudness:?}");
+            // Nothing overlaps, nothing is out of order, nothing is digitally silent.
+            for pair in spoken.lines.windows(2) {
+                assert!(pair[0].from < pair[0].to && pair[0].to <= pair[1].from, "{what}: {pair:?}");
+            }
+            assert!(spoken.lines.last().unwrap().to <= spoken.length());
+            let longest_zero = written.chunk_by(|a, b| a == b && *a == 0.0).map(<[f32]>::len).max().unwrap();
+            assert!(longest_zero < 480, "{what}: {longest_zero} samples of digital silence");
+        });
+    }
+}
