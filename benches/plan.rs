@@ -15,10 +15,10 @@ fn plans(c: &mut Criterion) {
     let (case, _) = read("farm.toml", FARM, &nothing).expect("the example is right");
     c.bench_function("read a case", |b| b.iter(|| read("farm.toml", FARM, &nothing)));
     c.bench_function("make a plan", |b| b.iter(|| make(&case)));
-    let (record, _) = read_rain("rain.csv", RAIN);
+    let (record, _) = read_rain("rain.csv", RAIN, None);
     let day = |text: &str| text.parse().expect("a day of the year");
     let window = Window { from: day("09-20"), until: day("12-31") };
-    c.bench_function("read 20 years of rain", |b| b.iter(|| read_rain("rain.csv", RAIN)));
+    c.bench_function("read 20 years of rain", |b| b.iter(|| read_rain("rain.csv", RAIN, None)));
     c.bench_function("onsets of 20 years", |b| b.iter(|| record.onsets(&OnsetRule::THREE_DAY, &window)));
 }
 

@@ -3,6 +3,7 @@
 mod clips;
 mod demo;
 mod output;
+mod rains;
 mod sheets;
 mod speaking;
 
@@ -18,6 +19,7 @@ pub use crate::finding::{Finding, Severity};
 pub use crate::plan::{Plan, Quantity, Step, Topic};
 pub use clips::{PhraseToRecord, script};
 pub use demo::demo;
+pub use rains::{DateLayout, EndRule, MonthDay, OnsetRule, Rains, RainsRequest, Window, rains};
 pub use sheets::{SheetFormat, SheetRequest, sheet};
 pub use speaking::{SpeakRequest, speak};
 

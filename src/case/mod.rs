@@ -2,7 +2,7 @@
 
 mod rain_csv;
 
-pub use rain_csv::read_rain;
+pub use rain_csv::{DateLayout, read_rain};
 
 use std::io;
 
@@ -168,6 +168,8 @@ fn read_season(
     let path = season.text("rainfall_record");
     let rules = OnsetRule::ALL.map(|rule| (rule.name(), rule));
     let rule = season.choice("rule", &rules).unwrap_or(OnsetRule::THREE_DAY);
+    let layout = season
+        .choice("dates", &[("day-first", DateLayout::DayFirst), ("month-first", DateLayout::MonthFirst)]);
     let from = month_day(season, "window_from");
     let until = month_day(season, "window_until");
     let given = season.has("rains_begin");
@@ -205,7 +207,7 @@ fn read_season(
             return None;
         }
     };
-    let (record, findings) = read_rain(&path, &bytes);
+    let (record, findings) = read_rain(&path, &bytes, layout);
     let failed = findings.iter().any(Finding::is_error);
     for finding in findings {
         source.add_foreign(finding);

@@ -4,6 +4,7 @@
 mod demo;
 mod plan;
 mod progress;
+mod rains;
 mod script;
 mod sheet;
 mod speak;
@@ -47,6 +48,8 @@ enum Command {
         #[arg(long)]
         json: bool,
     },
+    /// Onset and end of the rains in each year of a daily record.
+    Rains(rains::Arguments),
     /// A step sheet of a case.
     Sheet {
         /// The case, a TOML file.
@@ -148,6 +151,7 @@ fn call(data: &dyn Data, command: Command) -> Result<(), Error> {
     match command {
         Command::Demo { out } => demo::run(data, &out),
         Command::Plan { case, today, json } => plan::run(&case, today, json),
+        Command::Rains(arguments) => rains::run(&arguments),
         Command::Sheet { case, language, format, out } => {
             sheet::run(data, &case, language.as_deref(), format, out.as_deref())
         }

@@ -5,7 +5,7 @@
 
 use serde::Serialize;
 
-use super::season::OnsetRule;
+use super::season::{EndRule, OnsetRule};
 
 /// How well a default is founded.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
@@ -140,6 +140,8 @@ assumptions! {
 
 /// Rules for the onset of the rains, each with its source.
 impl OnsetRule {
+    /// A rain day has at least 1 mm (common in climate services; one guide has 0.85 mm).
+    pub const RAIN_DAY_MM: f64 = 1.0;
     /// 20 mm in 3 days, then no dry spell over 7 days in 30 (Sivakumar 1988, Agric. For. Meteorol. 42:295, second-hand).
     pub const THREE_DAY: OnsetRule = OnsetRule::Total {
         name: "three-day",
@@ -182,4 +184,12 @@ impl OnsetRule {
     };
     /// 25 mm in a dekad, then 20 mm over the next two (attributed to FAO, found on a wiki).
     pub const DEKAD: OnsetRule = OnsetRule::Dekad { total_mm: 25.0, next_two_mm: 20.0 };
+}
+
+/// Rules for the end of the rains (R-Instat Climatic Guide ch. 7; Sivakumar 1988, second-hand).
+impl EndRule {
+    /// 20 rainless days.
+    pub const RAINLESS: EndRule = EndRule::Rainless { days: 20 };
+    /// A soil store of 100 mm that loses 5 mm a day.
+    pub const SOIL_STORE: EndRule = EndRule::SoilStore { capacity_mm: 100.0, loss_mm: 5.0 };
 }

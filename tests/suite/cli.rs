@@ -137,6 +137,40 @@ fn a_step_the_plan_does_not_have_is_said() {
 }
 
 #[test]
+fn rains_in_json_and_in_words() {
+    let folder = tempfile::tempdir().unwrap();
+    let record = example("rain-eastern-lowlands.csv");
+    let window = ["rains", &record, "--from", "09-20", "--until", "12-31", "--end-from", "12-01"];
+    let json = kabla(folder.path(), &[&window[..], &["--json"]].concat());
+    let rains: serde_json::Value = serde_json::from_str(&out(&json)).unwrap();
+    assert_eq!(rains["schema"], "kabla-rains/1");
+    assert_eq!(rains["years"].as_array().unwrap().len(), 19);
+    for key in ["p20", "p50", "p80", "none_share", "judged_years"] {
+        assert!(!rains["onset"][key].is_null(), "{key}");
+    }
+    for key in ["year", "onset", "end", "longest_dry_spell_days", "false_starts"] {
+        assert!(rains["years"][0].as_object().unwrap().contains_key(key), "{key}");
+    }
+    insta::assert_snapshot!("rains", out(&kabla(folder.path(), &window)));
+    // A later onset where more rain is asked for; the same as the case's own plan where it is not.
+    let plan = kabla(folder.path(), &["plan", &example("zone.toml"), "--json"]);
+    let plan: serde_json::Value = serde_json::from_str(&out(&plan)).unwrap();
+    assert!(plan["rains"].as_str().unwrap().ends_with(rains["onset"]["p20"].as_str().unwrap()));
+    let wetter = kabla(folder.path(), &[&window[..], &["--json", "--total", "45"]].concat());
+    let wetter: serde_json::Value = serde_json::from_str(&out(&wetter)).unwrap();
+    assert!(wetter["onset"]["p50"].as_str().unwrap() > rains["onset"]["p50"].as_str().unwrap());
+    for wrong in [
+        &["--rule", "monsoon"][..],
+        &["--total", "-3"],
+        &["--rule", "dekad", "--days", "4"],
+        &["--end-from", "02-30"],
+    ] {
+        let output = kabla(folder.path(), &[&window[..6], wrong].concat());
+        assert_eq!(output.status.code(), Some(2), "{wrong:?}: {}", err(&output));
+    }
+}
+
+#[test]
 fn plans_in_json_and_in_words() {
     let folder = tempfile::tempdir().unwrap();
     for name in ["farm.toml", "group.toml", "zone.toml"] {

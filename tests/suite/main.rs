@@ -11,6 +11,7 @@ mod layering;
 mod numerals;
 mod outside;
 mod plan;
+mod rain_record;
 mod season;
 mod seedbed;
 mod sheet;

@@ -1,7 +1,10 @@
 //! Onset of the rains.
 
 use chrono::NaiveDate;
-use kabla::plan::season::{MonthDay, Onset, OnsetRule, RainRecord, Window, percentile};
+use kabla::plan::season::{
+    EndRule, MonthDay, Onset, OnsetRule, RainRecord, SeasonRule, Window, longest_dry_spell, median_slope,
+    percentile,
+};
 
 use crate::expected::rows;
 
@@ -106,4 +109,146 @@ fn windows_may_cross_the_year() {
     assert_eq!((from.to_string(), until.to_string()), ("2023-11-15".to_owned(), "2024-02-28".to_owned()));
     assert_eq!(day("02-29").in_year(2023).unwrap().to_string(), "2023-02-28");
     assert!("02-30".parse::<MonthDay>().is_err());
+}
+
+fn seasons_of_seattle(end: EndRule) -> SeasonRule {
+    let window = Window { from: day("08-01"), until: day("12-31") };
+    SeasonRule { onset: OnsetRule::THREE_DAY, window, end, end_from: day("05-01") }
+}
+
+/// Ends, dry spells and false starts, against an independent reading in numpy.
+#[test]
+fn seasons_of_an_open_record() {
+    let record = seattle();
+    let rainless = seasons_of_seattle(EndRule::RAINLESS).seasons(&record);
+    let store = seasons_of_seattle(EndRule::SOIL_STORE).seasons(&record);
+    let text = |date: Option<NaiveDate>| date.map_or("none".to_owned(), |date| date.to_string());
+    for (row, (rainless, store)) in rows("rain-season", "seasons.csv").iter().zip(rainless.iter().zip(&store))
+    {
+        assert_eq!(rainless.year.to_string(), row["year"]);
+        assert_eq!(text(rainless.onset), row["onset"]);
+        assert_eq!(
+            rainless.false_starts.len().to_string(),
+            row["false_starts"],
+            "{:?}",
+            rainless.false_starts
+        );
+        let spell = rainless.longest_dry_spell_days.map_or("none".to_owned(), |days| days.to_string());
+        assert_eq!(spell, row["longest_dry_spell_days"]);
+        // A season that never began has no end; the table gives one all the same.
+        if rainless.onset.is_some() {
+            assert_eq!(text(rainless.end), row["end_rainless"]);
+            assert_eq!(text(store.end), row["end_soil_store"]);
+            assert_eq!(
+                rainless.length_days,
+                Some((rainless.end.unwrap() - rainless.onset.unwrap()).num_days())
+            );
+        }
+    }
+    let last = rainless.last().unwrap();
+    assert_eq!(
+        (last.year, last.onset.is_some(), last.end),
+        (2015, true, None),
+        "the record ends before the season"
+    );
+}
+
+/// Longest runs of days below 1 mm in each year, by xclim.
+#[test]
+fn dry_runs_of_an_open_record() {
+    let record = seattle();
+    for row in rows("rain-season", "dry_runs.csv") {
+        let first = NaiveDate::from_ymd_opt(row["year"].parse().unwrap(), 1, 1).unwrap();
+        let days = if first.leap_year() { 366 } else { 365 };
+        let longest = longest_dry_spell(&record, first, days, 1.0).unwrap();
+        assert_eq!(longest.to_string(), row["longest_dry_run_days"], "{}", row["year"]);
+    }
+}
+
+/// Median slopes, by scipy.
+#[test]
+fn trends_as_scipy_has_them() {
+    let mut checked = 0;
+    for row in rows("rain-season", "trend.csv") {
+        let numbers = |name: &str| row[name].split(' ').map(str::to_owned).collect::<Vec<_>>();
+        let points: Vec<(f64, f64)> = numbers("years")
+            .iter()
+            .zip(numbers("onset_days"))
+            .filter_map(|(year, days)| Some((year.parse().unwrap(), days.parse().ok()?)))
+            .collect();
+        let expected: f64 = row["slope_per_year"].parse().unwrap();
+        assert!((median_slope(&points).unwrap() - expected).abs() < 1e-6, "{}", row["series"]);
+        checked += 1;
+    }
+    assert!(checked >= 8);
+    assert_eq!(median_slope(&[(2001.0, 3.0)]), None);
+}
+
+/// "No dry spell over 7 days" allows 7 and forbids 8; the open record tells the two apart nowhere.
+#[test]
+fn a_dry_spell_may_be_as_long_as_the_rule_says() {
+    let first = NaiveDate::from_ymd_opt(2021, 10, 1).unwrap();
+    let window = Window { from: day("10-01"), until: day("10-01") };
+    for (dry, begins) in [(7, true), (8, false)] {
+        let rain = |offset: u64| {
+            if offset < 3 {
+                10.0
+            } else if offset < 3 + dry {
+                0.9
+            } else {
+                5.0
+            }
+        };
+        let record =
+            RainRecord::from_days((0..60).map(|offset| (first + chrono::Days::new(offset), rain(offset))));
+        let found = record.onsets(&OnsetRule::THREE_DAY, &window)[0].onset;
+        assert_eq!(found, if begins { Onset::On(first) } else { Onset::None }, "{dry} dry days");
+    }
+}
+
+#[test]
+fn outlooks_count_years_without_onset_and_leave_unknown_ones_out() {
+    let rule = seasons_of_seattle(EndRule::RAINLESS);
+    let mut seasons = rule.seasons(&seattle());
+    let outlook = rule.outlook(&seasons);
+    assert_eq!((outlook.judged_years, outlook.none_share), (4, Some(0.25)));
+    // Days 72, 73 and 70 after 1 August: 70.8, 72 and 72.6 by linear interpolation.
+    assert_eq!([outlook.p20, outlook.p50, outlook.p80].map(Option::unwrap), ["10-11", "10-12", "10-13"]);
+    assert_eq!(outlook.trend_days_per_decade, None, "three onsets make no trend");
+    seasons[1].onset_unknown = true;
+    let outlook = rule.outlook(&seasons);
+    assert_eq!((outlook.judged_years, outlook.none_share), (3, Some(0.0)));
+    assert_eq!(rule.outlook(&[]).none_share, None);
+}
+
+proptest::proptest! {
+    /// Any record has an answer: no panic, ends after onsets, spells within lengths.
+    #[test]
+    fn any_record_has_seasons(
+        rain in proptest::collection::vec(proptest::option::weighted(0.97, 0.0..40.0f64), 1..900),
+        start in 0u64..400,
+        which in 0usize..5,
+        soil in proptest::prelude::any::<bool>(),
+    ) {
+        let first = NaiveDate::from_ymd_opt(2019, 6, 1).unwrap() + chrono::Days::new(start);
+        let days = rain.iter().enumerate().filter_map(|(offset, mm)| Some((first + chrono::Days::new(offset as u64), (*mm)?)));
+        let record = RainRecord::from_days(days);
+        let rule = SeasonRule {
+            onset: OnsetRule::ALL[which],
+            window: Window { from: day("10-15"), until: day("02-10") },
+            end: if soil { EndRule::SOIL_STORE } else { EndRule::RAINLESS },
+            end_from: day("03-01"),
+        };
+        let seasons = rule.seasons(&record);
+        for season in &seasons {
+            if let (Some(onset), Some(end)) = (season.onset, season.end) {
+                proptest::prop_assert!(end > onset);
+                let spell = i64::from(season.longest_dry_spell_days.unwrap());
+                proptest::prop_assert!(spell < (end - onset).num_days());
+            }
+            proptest::prop_assert!(season.false_starts.iter().all(|start| season.onset.is_none_or(|onset| *start < onset)));
+        }
+        let outlook = rule.outlook(&seasons);
+        proptest::prop_assert!(outlook.none_share.is_none_or(|share| (0.0..=1.0).contains(&share)));
+    }
 }

@@ -1,8 +1,10 @@
 //! When the rains begin: from a stated day, or from a daily rainfall record.
 
+mod analysis;
 mod onset;
 mod record;
 
+pub use analysis::{EndRule, Outlook, Season, SeasonRule, longest_dry_spell, median_slope};
 pub use onset::{Onset, OnsetRule, Window, YearOnset, percentile};
 pub use record::RainRecord;
 

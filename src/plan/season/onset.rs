@@ -92,8 +92,27 @@ impl OnsetRule {
         Onset::None
     }
 
+    /// Least rain of a rain day, mm.
+    pub fn rain_day_mm(&self) -> f64 {
+        match self {
+            OnsetRule::Total { rain_day_mm, .. } => *rain_day_mm,
+            OnsetRule::Dekad { .. } => OnsetRule::RAIN_DAY_MM,
+        }
+    }
+
+    /// The rule without a look at the days after the wet window: what a false start fulfils.
+    #[must_use]
+    pub fn without_look_ahead(self) -> OnsetRule {
+        match self {
+            OnsetRule::Total { name, total_mm, days, rain_days, dry_spell, rain_day_mm, .. } => {
+                OnsetRule::Total { name, total_mm, days, rain_days, look_ahead: 0, dry_spell, rain_day_mm }
+            }
+            OnsetRule::Dekad { total_mm, .. } => OnsetRule::Dekad { total_mm, next_two_mm: 0.0 },
+        }
+    }
+
     /// Whether the rains begin on `day`; `None` where days needed for it are missing.
-    fn begins_on(&self, record: &RainRecord, day: NaiveDate) -> Option<bool> {
+    pub(super) fn begins_on(&self, record: &RainRecord, day: NaiveDate) -> Option<bool> {
         match *self {
             OnsetRule::Total { total_mm, days, rain_days, look_ahead, dry_spell, rain_day_mm, .. } => {
                 if record.on(day)? < rain_day_mm {
