@@ -136,13 +136,10 @@ fn seasons_of_an_open_record() {
         let spell = rainless.longest_dry_spell_days.map_or("none".to_owned(), |days| days.to_string());
         assert_eq!(spell, row["longest_dry_spell_days"]);
         // A season that never began has no end; the table gives one all the same.
-        if rainless.onset.is_some() {
+        if let Some(onset) = rainless.onset {
             assert_eq!(text(rainless.end), row["end_rainless"]);
             assert_eq!(text(store.end), row["end_soil_store"]);
-            assert_eq!(
-                rainless.length_days,
-                Some((rainless.end.unwrap() - rainless.onset.unwrap()).num_days())
-            );
+            assert_eq!(rainless.length_days, Some((rainless.end.unwrap() - onset).num_days()));
         }
     }
     let last = rainless.last().unwrap();
