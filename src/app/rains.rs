@@ -11,7 +11,7 @@ use crate::plan::season::SeasonRule;
 
 pub use crate::case::DateLayout;
 pub use crate::plan::season::{EndRule, MonthDay, OnsetRule, Window};
-use crate::plan::season::{Outlook, Season};
+use crate::plan::season::{Outlook, Season, TradeRow};
 
 /// What is asked of a record.
 #[derive(Debug, Clone, Copy)]
@@ -28,6 +28,8 @@ pub struct RainsRequest<'a> {
     pub end: EndRule,
     /// From when on that is looked for; the last day of the window where nothing is said.
     pub end_from: Option<MonthDay>,
+    /// Chances of an early, a usual and a late onset by a seasonal outlook.
+    pub terciles: Option<[f64; 3]>,
 }
 
 /// The seasons of a record.
@@ -41,6 +43,8 @@ pub struct Rains {
     pub years: Vec<Season>,
     /// What they say together.
     pub onset: Outlook,
+    /// What waiting costs and saves.
+    pub trade: Vec<TradeRow>,
     /// Remarks on the record.
     pub findings: Vec<Finding>,
 }
@@ -93,7 +97,8 @@ pub fn rains(request: &RainsRequest<'_>) -> Result<Rains, Error> {
             end: rule.end.name(),
             end_from: rule.end_from.to_string(),
         },
-        onset: rule.outlook(&years),
+        onset: rule.outlook(&years, request.terciles),
+        trade: rule.trade(&record),
         years,
         findings,
     })

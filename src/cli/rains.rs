@@ -41,6 +41,9 @@ pub(super) struct Arguments {
     /// From when on the end is looked for; the last day of the window if not given.
     #[arg(long, value_name = "MM-DD", value_parser = month_day)]
     end_from: Option<MonthDay>,
+    /// A seasonal outlook: the chances in percent of an early, a usual and a late onset, e.g. 20/30/50.
+    #[arg(long, value_name = "E/U/L", value_parser = terciles)]
+    outlook: Option<[f64; 3]>,
     /// How dates with the year last are read, where the rows do not tell.
     #[arg(long, value_enum)]
     dates: Option<Dates>,
@@ -79,6 +82,19 @@ fn millimetres(text: &str) -> Result<f64, String> {
         .ok()
         .filter(|mm| (0.0..=1000.0).contains(mm))
         .ok_or_else(|| "write millimetres from 0 to 1000".to_owned())
+}
+
+fn terciles(text: &str) -> Result<[f64; 3], String> {
+    let chances: Vec<f64> = text.split('/').filter_map(|part| part.trim().parse().ok()).collect();
+    let sum: f64 = chances.iter().sum();
+    match chances.try_into() {
+        Ok(chances)
+            if (99.0..=101.0).contains(&sum) && text.split('/').count() == 3 && !text.contains('-') =>
+        {
+            Ok(chances)
+        }
+        _ => Err("write three chances that add up to 100, e.g. 20/30/50".to_owned()),
+    }
 }
 
 impl Arguments {
@@ -128,6 +144,7 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Error> {
             End::SoilStore => EndRule::SOIL_STORE,
         },
         end_from: arguments.end_from,
+        terciles: arguments.outlook,
     })?;
     if arguments.json {
         println!("{:#}", serde_json::json!(rains));
@@ -182,7 +199,15 @@ fn in_words(rains: &Rains) -> String {
         let way = if trend < 0.0 { "earlier" } else { "later" };
         let _ = writeln!(text, "Trend: {:.1} days {way} in ten years.", trend.abs());
     }
-    let _ = writeln!(text, "Averages of past years are no forecast.");
+    let _ = writeln!(text, "\nPlanting on the first wet window from a day on, whatever comes after it:\n");
+    let _ = writeln!(text, "FROM   YEARS PLANTED  FALSE STARTS  DAYS LEFT (MEDIAN)");
+    for row in &rains.trade {
+        let share = row.false_start_share.map_or("–".to_owned(), |share| format!("{:.0} %", share * 100.0));
+        let left = row.median_days_left.map_or("–".to_owned(), |days| format!("{days:.0}"));
+        let planted = format!("{} of {}", row.planted_years, row.years);
+        let _ = writeln!(text, "{:<6} {planted:>13}  {share:>12}  {left:>18}", row.from);
+    }
+    let _ = writeln!(text, "\nAverages of past years are no forecast.");
     if !rains.findings.is_empty() {
         text.push('\n');
         for finding in &rains.findings {

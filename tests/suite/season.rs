@@ -3,7 +3,7 @@
 use chrono::NaiveDate;
 use kabla::plan::season::{
     EndRule, MonthDay, Onset, OnsetRule, RainRecord, SeasonRule, Window, longest_dry_spell, median_slope,
-    percentile,
+    percentile, weighted_percentile,
 };
 
 use crate::expected::rows;
@@ -207,15 +207,15 @@ fn a_dry_spell_may_be_as_long_as_the_rule_says() {
 fn outlooks_count_years_without_onset_and_leave_unknown_ones_out() {
     let rule = seasons_of_seattle(EndRule::RAINLESS);
     let mut seasons = rule.seasons(&seattle());
-    let outlook = rule.outlook(&seasons);
+    let outlook = rule.outlook(&seasons, None);
     assert_eq!((outlook.judged_years, outlook.none_share), (4, Some(0.25)));
     // Days 72, 73 and 70 after 1 August: 70.8, 72 and 72.6 by linear interpolation.
     assert_eq!([outlook.p20, outlook.p50, outlook.p80].map(Option::unwrap), ["10-11", "10-12", "10-13"]);
     assert_eq!(outlook.trend_days_per_decade, None, "three onsets make no trend");
     seasons[1].onset_unknown = true;
-    let outlook = rule.outlook(&seasons);
+    let outlook = rule.outlook(&seasons, None);
     assert_eq!((outlook.judged_years, outlook.none_share), (3, Some(0.0)));
-    assert_eq!(rule.outlook(&[]).none_share, None);
+    assert_eq!(rule.outlook(&[], None).none_share, None);
 }
 
 proptest::proptest! {
@@ -245,7 +245,47 @@ proptest::proptest! {
             }
             proptest::prop_assert!(season.false_starts.iter().all(|start| season.onset.is_none_or(|onset| *start < onset)));
         }
-        let outlook = rule.outlook(&seasons);
+        let outlook = rule.outlook(&seasons, None);
         proptest::prop_assert!(outlook.none_share.is_none_or(|share| (0.0..=1.0).contains(&share)));
     }
+}
+
+/// False starts and days left by the day one begins to plant, against numpy.
+#[test]
+fn waiting_trades_false_starts_for_length() {
+    let csv = include_bytes!("../../examples/rain-eastern-lowlands.csv");
+    let (record, findings) = kabla::case::read_rain("rain.csv", csv, None);
+    assert_eq!(findings, []);
+    let window = Window { from: day("09-20"), until: day("12-31") };
+    let rule =
+        SeasonRule { onset: OnsetRule::THREE_DAY, window, end: EndRule::RAINLESS, end_from: day("12-01") };
+    let trade = rule.trade(&record);
+    let expected = rows("rain-season", "trade.csv");
+    assert_eq!(trade.len(), expected.len());
+    for (row, expected) in trade.iter().zip(expected) {
+        assert_eq!((row.from.as_str(), row.years), (expected["from"].as_str(), 19));
+        assert_eq!(row.planted_years.to_string(), expected["planted_years"], "{}", row.from);
+        let failed = row.false_start_share.unwrap() * row.planted_years as f64;
+        assert!(
+            (failed - expected["false_starts"].parse::<f64>().unwrap()).abs() < 1e-9,
+            "{}: {failed}",
+            row.from
+        );
+        let left: f64 = expected["median_days_left"].parse().unwrap();
+        assert!((row.median_days_left.unwrap() - left).abs() < 1e-9, "{}", row.from);
+    }
+}
+
+/// Percentiles under the chances of a seasonal outlook, by numpy.
+#[test]
+fn outlooks_weigh_the_thirds_of_the_years() {
+    let numbers = |text: &str| text.split(';').map(|number| number.parse().unwrap()).collect::<Vec<f64>>();
+    let expected = rows("rain-season", "outlook.csv");
+    assert_eq!(expected.len(), 17);
+    for row in expected {
+        let chances: [f64; 3] = numbers(&row["chances"]).try_into().unwrap();
+        let found = weighted_percentile(&numbers(&row["values"]), chances, row["percent"].parse().unwrap());
+        assert_eq!(found, Some(row["expected"].parse().unwrap()), "{row:?}");
+    }
+    assert_eq!(weighted_percentile(&[], [1.0, 1.0, 1.0], 50.0), None);
 }

@@ -127,7 +127,7 @@ impl SeasonRule {
     }
 
     /// The day from which the end is looked for in the season whose window opens on `from`.
-    fn end_search(&self, from: NaiveDate) -> Option<NaiveDate> {
+    pub(super) fn end_search(&self, from: NaiveDate) -> Option<NaiveDate> {
         self.end_from.next_after(from - Days::new(1))
     }
 
@@ -178,8 +178,10 @@ impl SeasonRule {
         starts
     }
 
-    /// What the seasons say together.
-    pub fn outlook(&self, seasons: &[Season]) -> Outlook {
+    /// What the seasons say together. `terciles` are the chances, in any unit,
+    /// that a seasonal outlook gives to an early, a usual and a late onset: each
+    /// third of the years then counts as much as its chance.
+    pub fn outlook(&self, seasons: &[Season], terciles: Option<[f64; 3]>) -> Outlook {
         let offset = |season: &Season| {
             let opening = self.window.in_year(season.year)?.0;
             Some((f64::from(season.year), (season.onset? - opening).num_days() as f64))
@@ -189,7 +191,10 @@ impl SeasonRule {
         // Any year without a leap day will do to turn days back into a date.
         let opening = self.window.in_year(2001).map(|(from, _)| from);
         let on = |percent: f64| {
-            let days = percentile(&days, percent)?.round();
+            let days = match terciles {
+                Some(chances) => weighted_percentile(&days, chances, percent)?,
+                None => percentile(&days, percent)?.round(),
+            };
             Some(MonthDay::of(opening?.checked_add_days(Days::new(days as u64))?).to_string())
         };
         let judged = seasons.iter().filter(|season| !season.onset_unknown).count();
@@ -205,6 +210,34 @@ impl SeasonRule {
                 .map(|slope| slope * 10.0),
         }
     }
+}
+
+/// The least of the values below or at which lie `percent` of all weight, where
+/// the lower, middle and upper third of the values share the given chances
+/// (numpy's method "inverted_cdf" with weights). Of a number of values that
+/// thirds do not divide, the middle third is the one that differs.
+pub fn weighted_percentile(values: &[f64], chances: [f64; 3], percent: f64) -> Option<f64> {
+    let mut sorted = values.to_vec();
+    sorted.sort_by(f64::total_cmp);
+    let count = sorted.len();
+    let outer = ((count as f64) / 3.0).round() as usize;
+    let middle = count.checked_sub(2 * outer)?;
+    let [low, usual, high] = chances;
+    // A third without a value cannot take its chance: it falls to the others.
+    let weight = |index: usize| match index {
+        index if index < outer => low / outer as f64,
+        index if index < outer + middle => usual / middle as f64,
+        _ => high / outer as f64,
+    };
+    let all: f64 = (0..count).map(weight).sum();
+    let mut below = 0.0;
+    for (index, value) in sorted.iter().enumerate() {
+        below += weight(index);
+        if below >= percent / 100.0 * all - 1e-12 {
+            return Some(*value);
+        }
+    }
+    sorted.last().copied()
 }
 
 /// The longest run of days without a rain day among `days` days from `from`;

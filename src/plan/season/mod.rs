@@ -3,10 +3,14 @@
 mod analysis;
 mod onset;
 mod record;
+mod trade;
 
-pub use analysis::{EndRule, Outlook, Season, SeasonRule, longest_dry_spell, median_slope};
+pub use analysis::{
+    EndRule, Outlook, Season, SeasonRule, longest_dry_spell, median_slope, weighted_percentile,
+};
 pub use onset::{Onset, OnsetRule, Window, YearOnset, percentile};
 pub use record::RainRecord;
+pub use trade::TradeRow;
 
 use std::fmt;
 use std::str::FromStr;
