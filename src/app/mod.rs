@@ -56,12 +56,13 @@ pub enum Length {
     Seconds(f64),
 }
 
-/// The plan of a case; `today` goes before the case's own.
+/// The plan of a case; `today` and `sure_percent` go before the case's own.
 ///
 /// # Errors
 /// All problems of the case and of the records it names.
-pub fn plan(case: &Path, today: Option<NaiveDate>) -> Result<Plan, Error> {
+pub fn plan(case: &Path, today: Option<NaiveDate>, sure_percent: Option<f64>) -> Result<Plan, Error> {
     let mut read = ReadCase::from_disk(case)?;
+    read.case.sure_percent = sure_percent.or(read.case.sure_percent);
     read.case.today = today.or(read.case.today);
     read.plan()
 }

@@ -12,9 +12,11 @@ use crate::finding::Finding;
 use crate::plan::field::{Field, Spacing};
 use crate::plan::multiply::Sizing;
 use crate::plan::season::{MonthDay, ObservedRains, OnsetRule, Rains, Risk, Window};
-use crate::plan::seedbed::Climate;
+use crate::plan::seedbed::{Air, Climate};
 use crate::plan::store::{Container, Shape};
-use crate::plan::{Assumptions, Case, Celsius, Centimetres, Kind, Metres, Place, SquareMetres};
+use crate::plan::{
+    Assumptions, Case, Celsius, Centimetres, Kind, Metres, MetresPerSecond, Place, SquareMetres,
+};
 use crate::table::{self, Source, Table};
 
 /// Reads files that a case names, relative to the case.
@@ -90,6 +92,7 @@ fn read_root(source: &Source<'_>, root: &Table<'_>, open: Open<'_>) -> Option<Ca
     let sizing = field_table
         .choice("sizing", &[("bed-season", Sizing::BedSeason), ("first-planting", Sizing::FirstPlanting)])
         .unwrap_or_default();
+    let sure_percent = field_table.number("sure_percent", 1.0..=99.0);
     if matches!(kind, Some(Kind::Zone)) && field_table.is_given() {
         root.problem("field", "a zone has no field", "take [field] out, or write kind = \"farm\"");
     } else if matches!(kind, Some(Kind::Farm | Kind::Group { .. })) && !field_table.is_given() {
@@ -108,6 +111,7 @@ fn read_root(source: &Source<'_>, root: &Table<'_>, open: Open<'_>) -> Option<Ca
         harvest: harvest?,
         field,
         sizing,
+        sure_percent,
         containers,
         climate,
         language,
@@ -376,8 +380,24 @@ fn read_climate(table: Table<'_>) -> Option<Climate> {
             "check whether the two lines are swapped",
         );
     }
+    let air = read_air(&table);
     table.finish();
-    climate.map(|(tmax, tmin)| Climate { tmax: tmax.map(Celsius), tmin: tmin.map(Celsius) })
+    climate.map(|(tmax, tmin)| Climate { tmax: tmax.map(Celsius), tmin: tmin.map(Celsius), air })
+}
+
+/// Humidity, wind and sunshine: all three, or none.
+fn read_air(table: &Table<'_>) -> Option<Air> {
+    const FIELDS: [&str; 3] = ["humidity_percent", "wind_m_s", "sunshine_h"];
+    let humidity = table.monthly("humidity_percent", 1.0..=100.0);
+    let wind = table.monthly("wind_m_s", 0.0..=20.0);
+    let sunshine_hours = table.monthly("sunshine_h", 0.0..=24.0);
+    if FIELDS.iter().any(|field| table.has(field)) {
+        for field in FIELDS.iter().filter(|field| !table.has(field)) {
+            let hint = "Penman–Monteith needs humidity_percent, wind_m_s (2 m above ground) and sunshine_h; take them out for Hargreaves";
+            table.missing(field, hint);
+        }
+    }
+    Some(Air { humidity: humidity?, wind: wind?.map(MetresPerSecond), sunshine_hours: sunshine_hours? })
 }
 
 fn read_assumptions(root: &Table<'_>) -> Assumptions {

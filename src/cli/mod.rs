@@ -44,6 +44,9 @@ enum Command {
         /// Count from this day (year-month-day), not from the case's own.
         #[arg(long, value_name = "DATE")]
         today: Option<NaiveDate>,
+        /// Store so many roots that the cuttings suffice in this many of 100 seasons.
+        #[arg(long, value_name = "PERCENT", value_parser = percent)]
+        sure: Option<f64>,
         /// Print JSON.
         #[arg(long)]
         json: bool,
@@ -123,6 +126,13 @@ fn topic(name: &str) -> Result<Topic, String> {
     Topic::ALL.into_iter().find(|topic| topic.name() == name).ok_or_else(|| format!("topics are {}", known()))
 }
 
+fn percent(text: &str) -> Result<f64, String> {
+    text.parse()
+        .ok()
+        .filter(|percent| (1.0..=99.0).contains(percent))
+        .ok_or_else(|| "write a percentage from 1 to 99".to_owned())
+}
+
 /// Runs the command line of this process.
 pub fn run() -> ExitCode {
     let arguments = Arguments::parse();
@@ -150,7 +160,7 @@ fn fail(error: &Error) -> ExitCode {
 fn call(data: &dyn Data, command: Command) -> Result<(), Error> {
     match command {
         Command::Demo { out } => demo::run(data, &out),
-        Command::Plan { case, today, json } => plan::run(&case, today, json),
+        Command::Plan { case, today, sure, json } => plan::run(&case, today, sure, json),
         Command::Rains(arguments) => rains::run(&arguments),
         Command::Sheet { case, language, format, out } => {
             sheet::run(data, &case, language.as_deref(), format, out.as_deref())

@@ -6,8 +6,8 @@ use chrono::NaiveDate;
 
 use crate::app::{self, Error, Plan, Step, Topic};
 
-pub(super) fn run(case: &Path, today: Option<NaiveDate>, json: bool) -> Result<(), Error> {
-    let plan = app::plan(case, today)?;
+pub(super) fn run(case: &Path, today: Option<NaiveDate>, sure: Option<f64>, json: bool) -> Result<(), Error> {
+    let plan = app::plan(case, today, sure)?;
     if json {
         println!("{:#}", serde_json::json!(plan));
     } else {

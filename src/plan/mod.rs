@@ -12,7 +12,10 @@ mod units;
 
 pub use defaults::{Assumptions, Basis, Default};
 pub use timeline::{DateSpan, Step, Timeline, Topic, lay_out};
-pub use units::{Celsius, Centimetres, Kilograms, Litres, Megajoules, Metres, Millimetres, SquareMetres};
+pub use units::{
+    Celsius, Centimetres, Kilograms, Kilopascals, Litres, Megajoules, Metres, MetresPerSecond, Millimetres,
+    SquareMetres,
+};
 
 use chrono::NaiveDate;
 use serde::ser::SerializeMap;
@@ -71,6 +74,8 @@ pub struct Case {
     pub field: Option<Field>,
     /// What the roots are sized for.
     pub sizing: Sizing,
+    /// How sure, in percent, the cuttings are to suffice; the usual losses count where nothing is said.
+    pub sure_percent: Option<f64>,
     /// Containers at hand; empty where the case names none.
     pub containers: Vec<Container>,
     /// Temperatures, where the case gives them.
@@ -379,7 +384,20 @@ fn size(case: &Case, amounts: &mut Amounts, findings: &mut Vec<Finding>) -> u32 
                 }
             };
             add(Quantity::CuttingsNeeded, f64::from(needed), format!("{} of field, {spaced}", field.area));
-            let roots = multiply::roots_for(needed, case.sizing, a);
+            let usual = multiply::roots_for(needed, case.sizing, a);
+            let sure = case.sure_percent.and_then(|percent| {
+                Some((percent, multiply::roots_to_be_sure(needed, percent / 100.0, case.sizing, a)?))
+            });
+            if let (Some(percent), None) = (case.sure_percent, sure) {
+                findings.push(
+                    Finding::warning(format!(
+                        "no number of roots makes {percent} % sure with so wide a spread of survival"
+                    ))
+                    .field("field.sure_percent")
+                    .hint("ask for less, or give a smaller survival_spread in [assumptions]"),
+                );
+            }
+            let roots = sure.map_or(usual, |(_, roots)| roots);
             let why = match case.sizing {
                 Sizing::BedSeason => format!(
                     "{needed} cuttings; a stored root gives about {} over the bed season, usual losses included",
@@ -390,6 +408,13 @@ fn size(case: &Case, amounts: &mut Amounts, findings: &mut Vec<Finding>) -> u32 
                     (a.survival_share * 100.0).round(),
                     a.cuttings_per_root_first_cut
                 ),
+            };
+            let why = match sure {
+                Some((percent, _)) => format!(
+                    "enough in {percent} of 100 such seasons, where {usual} are enough with the usual losses: {why}; survival differs by about {} of 100 roots from season to season",
+                    (a.survival_spread * 100.0).round()
+                ),
+                None => why,
             };
             add(Quantity::RootsToStore, f64::from(roots), why);
             roots
@@ -570,15 +595,16 @@ fn water(case: &Case, roots: u32, steps: &[Step], amounts: &mut Amounts, finding
     let span =
         steps.iter().find(|step| step.topic == Topic::WaterBed).map(|step| (step.when.from, step.when.to));
     if let Some(span) = span {
-        let watering = seedbed::watering(&bed, case.place.latitude, climate, span, a);
+        let watering = seedbed::watering(&bed, &case.place, climate, span, a);
         add(
             Quantity::WaterPerDay,
             watering.daily.0,
             format!(
-                "{} m² × {} × {:.1} mm a day (ET₀ by Hargreaves), {:.0} of 100 litres reach the roots, no rain counted on",
+                "{} m² × {} × {:.1} mm a day (ET₀ by {}), {:.0} of 100 litres reach the roots, no rain counted on",
                 bed.area.0,
                 a.bed_kc,
                 watering.et0.0,
+                climate.method(),
                 a.watering_efficiency * 100.0
             ),
         );

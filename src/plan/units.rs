@@ -51,6 +51,10 @@ units! {
     Millimetres, "mm";
     /// Temperature in degrees Celsius.
     Celsius, "°C";
+    /// Pressure in kilopascals.
+    Kilopascals, "kPa";
+    /// Speed in metres per second.
+    MetresPerSecond, "m/s";
     /// Energy in megajoules per square metre and day.
     Megajoules, "MJ/m²/day";
 }

@@ -125,6 +125,19 @@ fn the_thirty_first_of_april_is_no_date() {
 }
 
 #[test]
+fn humidity_wind_and_sunshine_come_together() {
+    let climate = |more: &str| format!("{GOOD}\n[climate]\ntmax_c = 30\ntmin_c = 20\n{more}");
+    assert!(good(&climate("")).climate.unwrap().air.is_none());
+    let all = climate("humidity_percent = 60\nwind_m_s = 2\nsunshine_h = [8,8,8,8,8,8,8,8,8,8,8,9]\n");
+    assert_eq!(good(&all).climate.unwrap().air.unwrap().sunshine_hours[11], 9.0);
+    let fields: Vec<_> = problems(&climate("wind_m_s = 2\n"))
+        .into_iter()
+        .map(|finding| finding.place.field.unwrap())
+        .collect();
+    assert_eq!(fields, ["climate.humidity_percent", "climate.sunshine_h"]);
+}
+
+#[test]
 fn broken_syntax_is_reported_and_the_rest_still_read() {
     let text = GOOD.replace("latitude = -6.2", "latitude = = -6.2").replace("area_m2 = 450", "area_m2 = -1");
     let findings = problems(&text);

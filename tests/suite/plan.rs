@@ -2,7 +2,7 @@
 
 use chrono::{Days, NaiveDate};
 use kabla::plan::field::{Field, Spacing};
-use kabla::plan::multiply::Sizing;
+use kabla::plan::multiply::{Sizing, at_least, roots_to_be_sure};
 use kabla::plan::season::{MonthDay, Rains, Risk};
 use kabla::plan::{Assumptions, Case, Kind, Metres, Place, Plan, Quantity, SquareMetres, Topic, make};
 use proptest::prelude::*;
@@ -32,6 +32,7 @@ fn farm(area: f64) -> Case {
             spacing: Spacing::Ridges { between: Metres(1.0), along: Metres(0.3) },
         }),
         sizing: Sizing::BedSeason,
+        sure_percent: None,
         containers: Vec::new(),
         climate: None,
         language: None,
@@ -257,4 +258,42 @@ proptest! {
             prop_assert!(!amount.why.contains("NaN") && !amount.why.contains("inf"), "{amount:?}");
         }
     }
+}
+
+#[test]
+fn chances_of_survivors_as_scipy_has_them() {
+    for row in rows("beta-binomial", "cases.csv") {
+        let number = |name: &str| row[name].parse::<f64>().unwrap();
+        let found = at_least(number("n") as u32, number("k") as u32, number("alpha"), number("beta"));
+        assert!((found - number("at_least_k")).abs() < 1e-9, "{row:?}: {found}");
+    }
+}
+
+proptest! {
+    /// The store for a chance is the smallest one: one root fewer is not sure enough.
+    #[test]
+    fn sure_stores_are_enough_and_no_larger(cuttings in 1u32..20_000, sure in 5u32..99, first in any::<bool>()) {
+        let a = Assumptions::default();
+        let sizing = if first { Sizing::FirstPlanting } else { Sizing::BedSeason };
+        let roots = roots_to_be_sure(cuttings, f64::from(sure) / 100.0, sizing, &a).unwrap();
+        let per_root = if first { 30.0 } else { 37.5 / 0.88 };
+        let survivors = (f64::from(cuttings) / per_root - 1e-9).ceil() as u32;
+        // The beta distribution with mean 0.88 and deviation 0.055.
+        let size = 0.88 * 0.12 / (0.055 * 0.055) - 1.0;
+        let chance = |roots| at_least(roots, survivors, 0.88 * size, 0.12 * size);
+        prop_assert!(chance(roots) >= f64::from(sure) / 100.0);
+        prop_assert!(roots == survivors || chance(roots - 1) < f64::from(sure) / 100.0);
+        let surer = roots_to_be_sure(cuttings, f64::from(sure + 1).min(99.0) / 100.0, sizing, &a).unwrap();
+        prop_assert!(surer >= roots);
+    }
+}
+
+#[test]
+fn being_sure_takes_more_roots_and_says_why() {
+    let usual = amount(&make(&farm(450.0)).unwrap(), Quantity::RootsToStore);
+    let plan = make(&Case { sure_percent: Some(90.0), ..farm(450.0) }).unwrap();
+    let sure = amount(&plan, Quantity::RootsToStore);
+    assert!(sure > usual, "{sure} against {usual}");
+    let why = &plan.amounts.0.iter().find(|amount| amount.quantity == Quantity::RootsToStore).unwrap().why;
+    assert!(why.contains("90 of 100") && why.contains("40 are enough"), "{why}");
 }

@@ -5,32 +5,65 @@ pub mod et0;
 use chrono::{Datelike, Days, NaiveDate};
 
 use super::units::{round_up, whole_up};
-use super::{Assumptions, Celsius, Litres, Metres, Millimetres, SquareMetres};
+use super::{Assumptions, Celsius, Litres, Metres, MetresPerSecond, Millimetres, Place, SquareMetres};
 
-/// Temperatures of a place.
+/// The usual weather of a place.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Climate {
     /// Mean daily greatest temperature, one a month from January.
     pub tmax: [Celsius; 12],
     /// Mean daily least temperature, one a month from January.
     pub tmin: [Celsius; 12],
+    /// Humidity, wind and sunshine, where they are known.
+    pub air: Option<Air>,
+}
+
+/// What Penman–Monteith needs besides temperatures, one value a month from January.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Air {
+    /// Mean relative humidity, %.
+    pub humidity: [f64; 12],
+    /// Mean wind 2 m above ground.
+    pub wind: [MetresPerSecond; 12],
+    /// Mean hours of bright sunshine a day.
+    pub sunshine_hours: [f64; 12],
 }
 
 impl Climate {
     /// The same temperatures all year.
     pub fn constant(tmax: Celsius, tmin: Celsius) -> Climate {
-        Climate { tmax: [tmax; 12], tmin: [tmin; 12] }
+        Climate { tmax: [tmax; 12], tmin: [tmin; 12], air: None }
     }
 
-    /// Reference evapotranspiration of a day by Hargreaves.
-    fn et0_on(&self, day: NaiveDate, latitude: f64) -> Millimetres {
+    /// How reference evapotranspiration is computed with what is known.
+    pub fn method(&self) -> &'static str {
+        if self.air.is_some() { "Penman–Monteith" } else { "Hargreaves" }
+    }
+
+    /// Reference evapotranspiration of a day: by Penman–Monteith where
+    /// humidity, wind and sunshine are known, by Hargreaves elsewhere.
+    pub fn et0_on(&self, day: NaiveDate, place: &Place) -> Millimetres {
+        fn pick<T: Copy + Default>(of: &[T; 12], month: usize) -> T {
+            of.get(month).copied().unwrap_or_default()
+        }
         let month = day.month0() as usize;
-        let pick = |of: &[Celsius; 12]| of.get(month).copied().unwrap_or_default();
-        et0::hargreaves(
-            pick(&self.tmax),
-            pick(&self.tmin),
-            et0::extraterrestrial_radiation(latitude, day.ordinal()),
-        )
+        let before = (month + 11) % 12;
+        let (tmax, tmin) = (pick(&self.tmax, month), pick(&self.tmin, month));
+        let extraterrestrial = et0::extraterrestrial_radiation(place.latitude, day.ordinal());
+        let Some(air) = &self.air else { return et0::hargreaves(tmax, tmin, extraterrestrial) };
+        let mean = |month: usize| Celsius((pick(&self.tmax, month).0 + pick(&self.tmin, month).0) / 2.0);
+        let daylight = et0::daylight_hours(place.latitude, day.ordinal());
+        let weather = et0::Weather {
+            tmax,
+            tmin,
+            vapour_pressure: et0::vapour_pressure_of_mean(tmax, tmin, pick(&air.humidity, month)),
+            wind: pick(&air.wind, month),
+            extraterrestrial,
+            solar: et0::solar_radiation(pick(&air.sunshine_hours, month), daylight, extraterrestrial),
+            soil_heat: et0::soil_heat_of_month(mean(month), mean(before)),
+            elevation: place.elevation,
+        };
+        weather.penman_monteith()
     }
 }
 
@@ -73,7 +106,7 @@ pub struct Watering {
 /// Water the bed needs a day between `from` and `to`, no rain counted on.
 pub fn watering(
     bed: &Bed,
-    latitude: f64,
+    place: &Place,
     climate: &Climate,
     (from, to): (NaiveDate, NaiveDate),
     assumptions: &Assumptions,
@@ -81,7 +114,7 @@ pub fn watering(
     let days = (to - from).num_days().max(0) as u64;
     let sum: f64 = (0..=days)
         .filter_map(|day| from.checked_add_days(Days::new(day)))
-        .map(|day| climate.et0_on(day, latitude).0)
+        .map(|day| climate.et0_on(day, place).0)
         .sum();
     let et0 = Millimetres(sum / (days + 1) as f64);
     let daily = bed.area.0 * assumptions.bed_kc * et0.0 / assumptions.watering_efficiency;
