@@ -11,6 +11,7 @@ use chrono::NaiveDate;
 use crate::finding::Finding;
 use crate::plan::field::{Field, Spacing};
 use crate::plan::multiply::Sizing;
+use crate::plan::progress::Check;
 use crate::plan::season::{MonthDay, ObservedRains, OnsetRule, Rains, Risk, Window};
 use crate::plan::seedbed::{Air, Climate};
 use crate::plan::store::{Container, Shape};
@@ -100,6 +101,7 @@ fn read_root(source: &Source<'_>, root: &Table<'_>, open: Open<'_>) -> Option<Ca
     }
     field_table.finish();
 
+    let kept = read_kept(root, harvest);
     let containers: Vec<_> = root.tables("container").into_iter().filter_map(read_container).collect();
     let climate = read_climate(root.table("climate"));
     Some(Case {
@@ -112,6 +114,7 @@ fn read_root(source: &Source<'_>, root: &Table<'_>, open: Open<'_>) -> Option<Ca
         field,
         sizing,
         sure_percent,
+        kept,
         containers,
         climate,
         language,
@@ -351,6 +354,50 @@ fn read_container(table: Table<'_>) -> Option<Container> {
     };
     table.finish();
     Some(Container { shape: shape?, depth: Centimetres(depth?), count })
+}
+
+/// The checks of the store: each after the one before, with no more roots.
+fn read_kept(root: &Table<'_>, harvest: Option<NaiveDate>) -> Vec<Check> {
+    let mut kept: Vec<Check> = Vec::new();
+    for table in root.tables("kept") {
+        let date =
+            required(&table, "date", "write the day of the check: date = 2027-06-24", table.date("date"));
+        let healthy = required(
+            &table,
+            "healthy",
+            "write how many healthy roots were packed again",
+            table.whole("healthy", 0..=10_000_000),
+        );
+        let thrown_away = table.whole("thrown_away", 0..=10_000_000);
+        let sprouted = table.whole("sprouted", 0..=10_000_000);
+        if let (Some(date), Some(healthy)) = (date, healthy) {
+            let before = kept.last();
+            let earliest = before.map(|check| check.date).or(harvest);
+            if earliest.is_some_and(|earliest| date <= earliest) {
+                table.problem(
+                    "date",
+                    format!("{date} does not come after the harvest and the check before"),
+                    "write the checks in order of date",
+                );
+            }
+            if let Some(before) = before
+                && healthy + thrown_away.unwrap_or(0) > before.healthy
+            {
+                let message = format!("more roots than the {} of the check before", before.healthy);
+                table.problem("healthy", message, "count again, or mend the check before");
+            }
+            if sprouted.is_some_and(|sprouted| sprouted > healthy) {
+                table.problem(
+                    "sprouted",
+                    "more roots than are healthy",
+                    "count the healthy roots with sprouts",
+                );
+            }
+            kept.push(Check { date, healthy, thrown_away, sprouted });
+        }
+        table.finish();
+    }
+    kept
 }
 
 fn read_climate(table: Table<'_>) -> Option<Climate> {

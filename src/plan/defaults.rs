@@ -104,6 +104,8 @@ assumptions! {
     cuttings_per_root_season = 37.5, "cuttings", 1..200, Practice, "common practice, no source: 40 roots stored give about 1,500 cuttings over the bed season, losses included";
     cuttings_per_root_first_cut = 30.0, "cuttings", 1..200, Practice, "30 to 40 over three harvests found elsewhere; contradictory, 30 a surviving root taken for the first cut";
     survival_share = 0.88, "", 0.01..1, Found, "81 to 95 % in sand over a season, southern Ethiopia (participatory validation study, abstract); middle of the range";
+    survival_low = 0.81, "", 0.01..1, Found, "81 to 95 % in sand over a season, southern Ethiopia (participatory validation study, abstract); low end of the range";
+    survival_months = 4.0, "months", 1..12, Computed, "the season of these shares is taken to last 4 months: 1.3 to 5.1 % lost a month";
     survival_spread = 0.055, "", 0.001..0.3, Computed, "81 to 95 % taken as the middle 80 % of seasons: half the range over 1.28 is one standard deviation";
 
     root_length_mm = 111.0, "mm", 40..300, Found, "physical-properties study of one orange-fleshed variety: 111 ± 25 mm";

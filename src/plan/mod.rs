@@ -4,6 +4,7 @@
 mod defaults;
 pub mod field;
 pub mod multiply;
+pub mod progress;
 pub mod season;
 pub mod seedbed;
 pub mod store;
@@ -76,6 +77,8 @@ pub struct Case {
     pub sizing: Sizing,
     /// How sure, in percent, the cuttings are to suffice; the usual losses count where nothing is said.
     pub sure_percent: Option<f64>,
+    /// What the checks of the store have found, by date.
+    pub kept: Vec<progress::Check>,
     /// Containers at hand; empty where the case names none.
     pub containers: Vec<Container>,
     /// Temperatures, where the case gives them.
@@ -103,6 +106,14 @@ pub enum Quantity {
     PlantsToMark,
     /// Plants each member of a group marks.
     PlantsPerMember,
+    /// Healthy roots at the last check.
+    RootsLeft,
+    /// Roots to be expected in the bed after the last check.
+    RootsAtBed,
+    /// Cuttings they give at the first cut.
+    CuttingsExpected,
+    /// Cuttings that are short of the field at the first cut.
+    CuttingsShort,
     /// Roots in one layer.
     RootsPerLayer,
     /// Layers in the fullest container.
@@ -137,6 +148,10 @@ impl Quantity {
             Quantity::RootsToStore => "roots_to_store",
             Quantity::PlantsToMark => "plants_to_mark",
             Quantity::PlantsPerMember => "plants_per_member",
+            Quantity::RootsLeft => "roots_left",
+            Quantity::RootsAtBed => "roots_at_bed",
+            Quantity::CuttingsExpected => "cuttings_expected",
+            Quantity::CuttingsShort => "cuttings_short",
             Quantity::RootsPerLayer => "roots_per_layer",
             Quantity::Layers => "layers",
             Quantity::Containers => "containers",
@@ -163,7 +178,10 @@ impl Quantity {
             Quantity::CuttingsNeeded | Quantity::CuttingsAtFirstCut | Quantity::CuttingsOverSeason => {
                 "cuttings"
             }
-            Quantity::RootsToStore | Quantity::RootsPerLayer => "roots",
+            Quantity::CuttingsExpected | Quantity::CuttingsShort => "cuttings",
+            Quantity::RootsToStore | Quantity::RootsPerLayer | Quantity::RootsLeft | Quantity::RootsAtBed => {
+                "roots"
+            }
             Quantity::PlantsToMark | Quantity::PlantsPerMember => "plants",
             Quantity::Layers => "layers",
             Quantity::Containers => "containers",
@@ -258,6 +276,9 @@ pub struct Plan {
     pub steps: Vec<Step>,
     /// The amounts.
     pub amounts: Amounts,
+    /// The checks of the store beside what was to be expected.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub kept: Vec<progress::Judged>,
     /// What somebody should know or look at.
     pub findings: Vec<Finding>,
     /// The values it rests on.
@@ -306,7 +327,8 @@ pub fn make(case: &Case) -> Result<Plan, Vec<Finding>> {
     let mut amounts = Amounts::default();
     let roots = size(case, &mut amounts, &mut findings);
     let store = contain(case, roots, &mut amounts, &mut findings)?;
-    water(case, roots, &timeline.steps, &mut amounts, &mut findings);
+    let (kept, in_bed) = replan(case, roots, &timeline.steps, &mut amounts, &mut findings);
+    water(case, in_bed, &timeline.steps, &mut amounts, &mut findings);
     Ok(Plan {
         schema: Plan::SCHEMA,
         name: case.name.clone(),
@@ -316,12 +338,91 @@ pub fn make(case: &Case) -> Result<Plan, Vec<Finding>> {
         rains_why: season::reason(&case.rains, case.risk, a),
         steps: timeline.steps,
         amounts,
+        kept,
         findings,
         defaults: used(a),
         store,
         assumptions: a.clone(),
         kind: case.kind,
     })
+}
+
+/// From what the checks found to what the bed will give, and what can still be
+/// done. Returns the judged checks, and the roots that the bed is made for.
+fn replan(
+    case: &Case,
+    roots: u32,
+    steps: &[Step],
+    amounts: &mut Amounts,
+    findings: &mut Vec<Finding>,
+) -> (Vec<progress::Judged>, u32) {
+    let a = &case.assumptions;
+    let day = |topic| steps.iter().find(|step| step.topic == topic).map(|step| step.when.from);
+    let (Some(filled), Some(bed)) = (day(Topic::FillContainer), day(Topic::PlantBed)) else {
+        return (Vec::new(), roots);
+    };
+    let Some(progress) = progress::assess(&case.kept, (filled, roots), bed, a) else {
+        return (Vec::new(), roots);
+    };
+    findings.extend(progress.findings);
+    let mut add = |quantity, value: u32, why: String| {
+        amounts.0.push(Amount { quantity, value: f64::from(value), why });
+    };
+    let first = units::whole_down(f64::from(progress.at_bed) * a.cuttings_per_root_first_cut);
+    let season = units::whole_down(f64::from(progress.at_bed) * multiply::per_survivor(Sizing::BedSeason, a));
+    add(Quantity::RootsLeft, progress.left, "healthy at the last check".to_owned());
+    add(
+        Quantity::RootsAtBed,
+        progress.at_bed,
+        format!("what is left of {} on {bed}, losses as usual or as so far", progress.left),
+    );
+    add(
+        Quantity::CuttingsExpected,
+        first,
+        format!(
+            "{} roots, about {} cuttings from each at the first cut",
+            progress.at_bed, a.cuttings_per_root_first_cut
+        ),
+    );
+    if let Some(field) = &case.field {
+        let needed = field.cuttings();
+        let short = needed.saturating_sub(first);
+        add(
+            Quantity::CuttingsShort,
+            short,
+            format!("{needed} needed for the whole field, {first} expected at the first cut"),
+        );
+        let area = |cuttings: u32| f64::from(cuttings) / field.spacing.density();
+        if short == 0 {
+            findings.push(
+                Finding::note(format!(
+                    "enough: the first cut plants the whole field, with about {} cuttings to spare",
+                    first - needed
+                ))
+                .field("kept"),
+            );
+        } else {
+            let rest = if season >= needed {
+                format!(
+                    "wait {} to {} days for the next cut, which plants the rest",
+                    a.next_cut_days_first, a.next_cut_days_last
+                )
+            } else {
+                format!(
+                    "wait {} to {} days for later cuts, which leave about {} short",
+                    a.next_cut_days_first,
+                    a.next_cut_days_last,
+                    needed - season
+                )
+            };
+            findings.push(
+                Finding::warning(format!("the first cut will be about {short} cuttings short of the {needed} for the whole field"))
+                    .field("kept")
+                    .hint(format!("plant {:.0} m² at the onset instead of {:.0} m²; or {rest}; or get about {short} vines from neighbours or a vine grower", area(first), field.area.0)),
+            );
+        }
+    }
+    (progress.checks, progress.at_bed)
 }
 
 fn used(assumptions: &Assumptions) -> Vec<UsedDefault> {
@@ -466,7 +567,8 @@ fn size(case: &Case, amounts: &mut Amounts, findings: &mut Vec<Finding>) -> u32 
     }
     if let Some(field) = &case.field {
         let needed = field.cuttings();
-        if first < needed {
+        // Once checks are known, what they say goes before what was expected.
+        if first < needed && case.kept.is_empty() {
             let at_once = f64::from(first) / field.spacing.density();
             findings.push(
                 Finding::note(format!(

@@ -24,7 +24,7 @@ pub fn roots_for(cuttings: u32, sizing: Sizing, assumptions: &Assumptions) -> u3
 }
 
 /// Cuttings that a root gives which survives in store.
-fn per_survivor(sizing: Sizing, assumptions: &Assumptions) -> f64 {
+pub fn per_survivor(sizing: Sizing, assumptions: &Assumptions) -> f64 {
     match sizing {
         // The season's figure counts roots stored, usual losses included.
         Sizing::BedSeason => assumptions.cuttings_per_root_season / assumptions.survival_share,

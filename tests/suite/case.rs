@@ -125,6 +125,30 @@ fn the_thirty_first_of_april_is_no_date() {
 }
 
 #[test]
+fn checks_come_in_order_and_never_grow() {
+    let kept = |checks: &str| format!("{GOOD}\n{checks}");
+    let fine = kept(
+        "[[kept]]\ndate = 2027-06-24\nhealthy = 38\nthrown_away = 2\n[[kept]]\ndate = 2027-07-24\nhealthy = 37\nsprouted = 30\n",
+    );
+    assert_eq!(good(&fine).kept.len(), 2);
+    let wrong = kept(
+        "[[kept]]\ndate = 2027-05-01\nhealthy = 38\n[[kept]]\ndate = 2027-07-24\nhealthy = 39\nsprouted = 41\nrotten = 3\n[[kept]]\nhealthy = -1\n",
+    );
+    let fields: Vec<_> = problems(&wrong).into_iter().map(|finding| finding.place.field.unwrap()).collect();
+    assert_eq!(
+        fields,
+        [
+            "kept[1].date",
+            "kept[2].healthy",
+            "kept[2].sprouted",
+            "kept[2].rotten",
+            "kept[3].date",
+            "kept[3].healthy"
+        ]
+    );
+}
+
+#[test]
 fn humidity_wind_and_sunshine_come_together() {
     let climate = |more: &str| format!("{GOOD}\n[climate]\ntmax_c = 30\ntmin_c = 20\n{more}");
     assert!(good(&climate("")).climate.unwrap().air.is_none());

@@ -3,6 +3,7 @@
 use chrono::{Days, NaiveDate};
 use kabla::plan::field::{Field, Spacing};
 use kabla::plan::multiply::{Sizing, at_least, roots_to_be_sure};
+use kabla::plan::progress::Check;
 use kabla::plan::season::{MonthDay, Rains, Risk};
 use kabla::plan::{Assumptions, Case, Kind, Metres, Place, Plan, Quantity, SquareMetres, Topic, make};
 use proptest::prelude::*;
@@ -33,6 +34,7 @@ fn farm(area: f64) -> Case {
         }),
         sizing: Sizing::BedSeason,
         sure_percent: None,
+        kept: Vec::new(),
         containers: Vec::new(),
         climate: None,
         language: None,
@@ -296,4 +298,82 @@ fn being_sure_takes_more_roots_and_says_why() {
     assert!(sure > usual, "{sure} against {usual}");
     let why = &plan.amounts.0.iter().find(|amount| amount.quantity == Quantity::RootsToStore).unwrap().why;
     assert!(why.contains("90 of 100") && why.contains("40 are enough"), "{why}");
+}
+
+fn check(day: &str, healthy: u32, thrown_away: Option<u32>, sprouted: Option<u32>) -> Check {
+    Check { date: date(day), healthy, thrown_away, sprouted }
+}
+
+fn kept(checks: &[Check]) -> Plan {
+    make(&Case { kept: checks.to_vec(), ..farm(450.0) }).unwrap()
+}
+
+/// By hand: 0.88 over 4 months is 0.88^(31/121.75) = 0.968 after 31 days, so 38 of 40; the worst on record,
+/// 0.81^(31/121.75) = 0.948, leaves 37. From 38 on 24 June to the bed on 30 September are 98 days:
+/// 38 × 0.88^(98/121.75) = 34.3.
+#[test]
+fn usual_losses_go_on_as_usual() {
+    let plan = kept(&[check("2027-06-24", 38, Some(2), None)]);
+    assert_eq!((plan.kept[0].expected, plan.kept[0].fast_loss), (38, false));
+    assert_eq!(amount(&plan, Quantity::RootsLeft), 38.0);
+    assert_eq!(amount(&plan, Quantity::RootsAtBed), 34.0);
+    assert_eq!(amount(&plan, Quantity::CuttingsExpected), 34.0 * 30.0);
+    assert_eq!(amount(&plan, Quantity::CuttingsShort), 1500.0 - 34.0 * 30.0);
+    assert_eq!(amount(&plan, Quantity::BedArea), 34.0 * 0.375, "the bed is made for the roots there are");
+    let said: Vec<_> =
+        plan.findings.iter().map(|finding| format!("{} {}", finding.message, finding.hint)).collect();
+    assert!(
+        said.iter().any(|said| said.contains("480 cuttings short") && said.contains("306 m²")),
+        "{said:?}"
+    );
+}
+
+/// By hand: 34 of 40 after 31 days are fewer than the 37 at the worst on record, and 34 × 0.85^(98/31) = 20.3.
+#[test]
+fn fast_losses_are_flagged_where_they_show_and_go_on() {
+    let plan = kept(&[check("2027-06-24", 34, Some(6), None)]);
+    assert!(plan.kept[0].fast_loss);
+    assert_eq!(amount(&plan, Quantity::RootsAtBed), 20.0);
+    let later = kept(&[check("2027-06-24", 38, Some(2), None), check("2027-07-24", 30, None, None)]);
+    assert_eq!(later.kept.iter().map(|check| check.fast_loss).collect::<Vec<_>>(), [false, true]);
+    assert!(
+        later
+            .findings
+            .iter()
+            .any(|finding| finding.message.contains("2027-07-24") && finding.hint.contains("damp"))
+    );
+}
+
+#[test]
+fn the_last_check_counts_sprouts_and_may_be_enough() {
+    let last = |sprouted| {
+        kept(&[check("2027-06-24", 55, Some(2), None), check("2027-09-30", 53, None, Some(sprouted))])
+    };
+    assert_eq!(amount(&last(40), Quantity::CuttingsExpected), 1200.0, "roots without sprouts give none");
+    let enough = last(52);
+    assert_eq!(amount(&enough, Quantity::CuttingsShort), 0.0);
+    assert!(enough.findings.iter().any(|finding| finding.message.contains("enough")));
+}
+
+#[test]
+fn a_store_that_is_lost_has_a_plan_all_the_same() {
+    let plan = kept(&[check("2027-06-24", 0, Some(40), None)]);
+    assert_eq!(amount(&plan, Quantity::RootsAtBed), 0.0);
+    assert_eq!(amount(&plan, Quantity::CuttingsShort), 1500.0);
+    assert!(plan.amounts.0.iter().all(|amount| amount.value.is_finite()));
+}
+
+proptest! {
+    #[test]
+    fn more_healthy_roots_never_give_fewer_cuttings(first in 0u32..60, lost in 0u32..60, days in 20u64..120) {
+        let second = first.saturating_sub(lost);
+        let plan = |second| kept(&[
+            check("2027-06-01", first, None, None),
+            Check { date: date("2027-06-01") + Days::new(days), healthy: second, thrown_away: None, sprouted: None },
+        ]);
+        let fewer = plan(second);
+        let more = plan((second + 1).min(first));
+        prop_assert!(amount(&more, Quantity::CuttingsExpected) >= amount(&fewer, Quantity::CuttingsExpected));
+        prop_assert!(amount(&fewer, Quantity::RootsAtBed) <= f64::from(second));
+    }
 }

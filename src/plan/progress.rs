@@ -1,0 +1,102 @@
+//! What the monthly checks found, and what it means for the rest of the season.
+
+use chrono::NaiveDate;
+use serde::Serialize;
+
+use super::units::whole_down;
+use super::{Assumptions, Finding};
+
+/// What was found when the roots were taken out and packed again.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Check {
+    /// When.
+    pub date: NaiveDate,
+    /// Healthy roots that were kept.
+    pub healthy: u32,
+    /// Roots that were thrown away, where somebody counted them.
+    pub thrown_away: Option<u32>,
+    /// Kept roots with sprouts, where somebody counted them: at the last check.
+    pub sprouted: Option<u32>,
+}
+
+/// A check beside what was to be expected.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Judged {
+    /// When.
+    pub date: NaiveDate,
+    /// Healthy roots.
+    pub healthy: u32,
+    /// Healthy roots to be expected from the check before, usual losses taken off.
+    pub expected: u32,
+    /// Whether more were lost than the evidence knows of.
+    pub fast_loss: bool,
+}
+
+/// Where the store stands.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Progress {
+    /// All checks, each judged by the one before.
+    pub checks: Vec<Judged>,
+    /// Healthy roots at the last check.
+    pub left: u32,
+    /// Roots to be expected in the bed.
+    pub at_bed: u32,
+    /// What should be known of the checks.
+    pub findings: Vec<Finding>,
+}
+
+const DAYS_A_MONTH: f64 = 365.25 / 12.0;
+
+/// The share that survives from one day to another when `share` survives a season.
+fn surviving(share: f64, from: NaiveDate, to: NaiveDate, assumptions: &Assumptions) -> f64 {
+    let months = (to - from).num_days().max(0) as f64 / DAYS_A_MONTH;
+    share.powf(months / assumptions.survival_months)
+}
+
+/// Judges the checks of a store that was filled with `stored` roots on
+/// `filled`, and looks ahead to the bed. `None` where nothing was checked yet.
+///
+/// From the last check on the roots are taken to be lost at the usual rate, or
+/// at the rate so far where that is worse.
+pub fn assess(
+    checks: &[Check],
+    (filled, stored): (NaiveDate, u32),
+    bed: NaiveDate,
+    assumptions: &Assumptions,
+) -> Option<Progress> {
+    let last = checks.last()?;
+    let first = checks.first()?;
+    // Who counted what was thrown away at the first check knows better than the plan what was stored.
+    let stored = first.thrown_away.map_or(stored, |thrown| first.healthy + thrown);
+    let mut findings = Vec::new();
+    let mut judged = Vec::new();
+    let (mut before, mut roots) = (filled, stored);
+    for check in checks {
+        let after =
+            |share: f64| whole_down(f64::from(roots) * surviving(share, before, check.date, assumptions));
+        let (expected, worst) = (after(assumptions.survival_share), after(assumptions.survival_low));
+        let fast_loss = check.healthy < worst;
+        if fast_loss {
+            findings.push(
+                Finding::warning(format!(
+                    "on {} only {} of {roots} roots were healthy; {expected} were to be expected, {worst} at the worst on record",
+                    check.date, check.healthy
+                ))
+                .field("kept")
+                .hint("look for the reason: damp or warm sand, wounded roots, roots that touch, weevils; change the sand, and check again in two weeks"),
+            );
+        }
+        judged.push(Judged { date: check.date, healthy: check.healthy, expected, fast_loss });
+        (before, roots) = (check.date, check.healthy);
+    }
+    let so_far = if stored > 0 { f64::from(last.healthy) / f64::from(stored) } else { 0.0 };
+    let usual_so_far = surviving(assumptions.survival_share, filled, last.date, assumptions);
+    let usual_ahead = surviving(assumptions.survival_share, last.date, bed, assumptions);
+    let days_so_far = (last.date - filled).num_days().max(1) as f64;
+    let days_ahead = (bed - last.date).num_days().max(0) as f64;
+    // Of few roots one more or less is chance: as many as whole roots can be expected is as usual.
+    let as_usual = last.healthy >= whole_down(f64::from(stored) * usual_so_far);
+    let ahead = if as_usual { usual_ahead } else { so_far.powf(days_ahead / days_so_far) };
+    let at_bed = last.sprouted.unwrap_or_else(|| whole_down(f64::from(last.healthy) * ahead));
+    Some(Progress { checks: judged, left: last.healthy, at_bed, findings })
+}
