@@ -64,7 +64,7 @@ fill-container = Lay the roots in sand { SPAN($when) }. Use a basin, a pot, a bu
  } End with { MEASURE($top_cm, unit: "centimetre") } of sand. It keeps out rats, insects and fowl. Put no lid on it.
 monthly-check = Check the roots every month, first on { DAY($first) }. Take out every root and look at it. Bury deep, or burn, what is rotten, mouldy or bored. Rub off the sprouts. Pack the good roots again in the same way, and write down how many are left. Between checks leave them alone.
 prepare-bed = Make the seedbed { SPAN($when) }. Make it { MEASURE($bed_length_m, unit: "metre") } long and { MEASURE($bed_width_m, unit: "metre") } wide, close to water. Loosen the soil well. Fence it against goats and chickens.
-last-check = Check the roots for the last time on { DAY($first) }. Bury deep, or burn, what is rotten, mouldy or bored. This time leave the sprouts on. These roots go to the bed now.
+last-check = Check the roots for the last time on { DAY($first) }. Bury deep, or burn, what is rotten, mouldy or bored. This time leave the sprouts on. The good roots go to the bed now.
 plant-bed = Plant the roots in the bed { SPAN($when) }. Lay them in rows, about { MEASURE($spacing_cm, unit: "centimetre") } apart, and cover them lightly with soil.
 water-bed = Water the bed { SPAN($when) }. When it is full of leaves, give { MEASURE($water_l, unit: "litre") } every day. That is { SAY($jerrycans, form: "cardinal") } { $jerrycans ->
     [one] jerrycan.
