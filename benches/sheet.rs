@@ -2,17 +2,15 @@
 
 #![allow(clippy::expect_used, missing_docs)]
 
+mod common;
+
 use criterion::{Criterion, criterion_group, criterion_main};
 use kabla::data::Embedded;
-use kabla::guidance::tell;
 use kabla::language::Pack;
 use kabla::sheet::{Facts, Printer, html, text};
 
 fn sheets(c: &mut Criterion) {
-    let nothing = |_: &str| Err(std::io::Error::from(std::io::ErrorKind::NotFound));
-    let (case, _) = kabla::case::read("farm.toml", include_str!("../examples/farm.toml"), &nothing)
-        .expect("a right case");
-    let statements = tell(&case, &kabla::plan::make(&case).expect("a plan"));
+    let statements = common::statements();
     let pack = Pack::load(&Embedded, "sw").expect("a right pack");
     let facts = Facts::of(&pack, &statements).expect("words for all");
     let printer = Printer::new(&Embedded).expect("fonts");

@@ -2,9 +2,11 @@
 
 #![allow(clippy::expect_used, missing_docs)]
 
+mod common;
+
 use criterion::{Criterion, criterion_group, criterion_main};
 use kabla::data::Embedded;
-use kabla::guidance::{Topic, for_topic, tell};
+use kabla::guidance::{Topic, for_topic};
 use kabla::language::{Pack, Piece};
 use kabla::voice::choose::choose;
 use kabla::voice::level::{LevelOptions, to_target};
@@ -12,10 +14,7 @@ use kabla::voice::write::{WavOptions, wav};
 use kabla::voice::{Bank, SpeakOptions, speak};
 
 fn voices(c: &mut Criterion) {
-    let nothing = |_: &str| Err(std::io::Error::from(std::io::ErrorKind::NotFound));
-    let (case, _) = kabla::case::read("farm.toml", include_str!("../examples/farm.toml"), &nothing)
-        .expect("a right case");
-    let statements = tell(&case, &kabla::plan::make(&case).expect("a plan"));
+    let statements = common::statements();
     let pack = Pack::load(&Embedded, "en").expect("a right pack");
     let message = for_topic(&statements, Topic::FillContainer);
     let pieces: Vec<Piece> =

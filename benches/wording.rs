@@ -2,16 +2,14 @@
 
 #![allow(clippy::expect_used, missing_docs)]
 
+mod common;
+
 use criterion::{Criterion, criterion_group, criterion_main};
 use kabla::data::Embedded;
-use kabla::guidance::tell;
 use kabla::language::Pack;
 
 fn wordings(c: &mut Criterion) {
-    let nothing = |_: &str| Err(std::io::Error::from(std::io::ErrorKind::NotFound));
-    let (case, _) = kabla::case::read("farm.toml", include_str!("../examples/farm.toml"), &nothing)
-        .expect("a right case");
-    let statements = tell(&case, &kabla::plan::make(&case).expect("a plan"));
+    let statements = common::statements();
     for tag in ["en", "sw"] {
         let pack = Pack::load(&Embedded, tag).expect("a right pack");
         c.bench_function(&format!("load pack {tag}"), |b| b.iter(|| Pack::load(&Embedded, tag)));

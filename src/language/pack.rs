@@ -139,12 +139,7 @@ pub struct WordingError {
 #[derive(Debug)]
 pub struct Pack {
     tag: LanguageIdentifier,
-    name: String,
-    direction: Direction,
-    status: Status,
-    voice: String,
-    group: String,
-    decimal: String,
+    header: Header,
     written: Messages,
     spoken: Messages,
     numerals: Numerals,
@@ -210,18 +205,9 @@ impl Pack {
         findings.extend(missing(&written, &written_file, written_wanted()));
         findings.extend(missing(&spoken, &spoken_file, spoken_wanted()));
         match (header, numerals) {
-            (Some(header), Ok(numerals)) if findings.is_empty() => Ok(Pack {
-                tag: language,
-                name: header.name,
-                direction: header.direction,
-                status: header.status,
-                voice: header.voice,
-                group: header.group,
-                decimal: header.decimal,
-                written,
-                spoken,
-                numerals,
-            }),
+            (Some(header), Ok(numerals)) if findings.is_empty() => {
+                Ok(Pack { tag: language, header, written, spoken, numerals })
+            }
             _ => Err(findings),
         }
     }
@@ -233,22 +219,22 @@ impl Pack {
 
     /// The language's name in itself.
     pub fn name(&self) -> &str {
-        &self.name
+        &self.header.name
     }
 
     /// Which way the script runs.
     pub fn direction(&self) -> Direction {
-        self.direction
+        self.header.direction
     }
 
     /// How far the pack may be trusted.
     pub fn status(&self) -> Status {
-        self.status
+        self.header.status
     }
 
     /// The voice that speaks the language when none is named.
     pub fn voice(&self) -> &str {
-        &self.voice
+        &self.header.voice
     }
 
     /// The number rules.
@@ -280,11 +266,11 @@ impl Pack {
         let mut grouped = String::with_capacity(plain.len() + 4);
         for (index, digit) in digits.chars().enumerate() {
             if index > 0 && (digits.len() - index).is_multiple_of(3) {
-                grouped.push_str(&self.group);
+                grouped.push_str(&self.header.group);
             }
             grouped.push(digit);
         }
-        let point = if fraction.is_empty() { "" } else { &self.decimal };
+        let point = if fraction.is_empty() { "" } else { &self.header.decimal };
         format!("{sign}{grouped}{point}{fraction}")
     }
 
@@ -373,6 +359,7 @@ impl Pack {
 }
 
 /// What `pack.toml` says.
+#[derive(Debug)]
 struct Header {
     name: String,
     direction: Direction,
