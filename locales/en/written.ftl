@@ -1,5 +1,5 @@
 ### English, as printed on sheets.
-### Values a message may use are listed in the README, "Adding a language".
+### Values a message may use are listed in the README, "If you translate".
 
 ## Words of the sheet itself
 

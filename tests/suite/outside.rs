@@ -149,6 +149,31 @@ fn pdftotext_finds_dates_and_amounts() {
     }
 }
 
+/// A name prints as itself: every letter of it is in the PDF, unbroken, whatever markup it looks like.
+#[test]
+fn pdftotext_finds_hostile_names_as_they_are() {
+    let Some(pdftotext) = program("pdftotext") else { return };
+    let printer = Printer::new(&Embedded).unwrap();
+    let folder = tempfile::tempdir().unwrap();
+    let (_, case) = examples().remove(0);
+    for tag in ["en", "sw"] {
+        let pack = Pack::load(&Embedded, tag).unwrap();
+        for name in [
+            "#panic()",
+            "<script>alert(1)</script>",
+            "{{ 7 * 7 }}",
+            "$x^2$ *bold* _it_",
+            "Mwanakijiji-Mshamba wa Kijiji",
+        ] {
+            let case = kabla::plan::Case { name: name.to_owned(), ..case.clone() };
+            let facts = Facts::of(&pack, &tell(&case, &make(&case).unwrap())).unwrap();
+            let path = folder.path().join("sheet.pdf");
+            fs::write(&path, printer.print(&facts).unwrap().bytes).unwrap();
+            assert!(text_of_pdf(pdftotext, &path).contains(name), "{tag}: {name}");
+        }
+    }
+}
+
 /// The bed is printed by its sides; the season's cuttings are for those who plan.
 const UNPRINTED: [&str; 2] = ["bed_area_m2", "cuttings_over_season"];
 
