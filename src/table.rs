@@ -118,6 +118,12 @@ impl<'t> Table<'t> {
         self.source.add_at(offset, finding);
     }
 
+    /// Notes something about a field that is no mistake.
+    pub(crate) fn note(&self, key: &'static str, message: impl Into<String>, hint: impl Into<String>) {
+        let offset = self.entry(key).map_or(self.offset, |value| value.span().start);
+        self.source.add_at(offset, Finding::note(message).field(self.field(key)).hint(hint));
+    }
+
     fn wrong_type(&self, key: &'static str, wanted: &str, found: &DeValue<'_>) {
         self.problem(
             key,
@@ -262,6 +268,17 @@ impl<'t> Table<'t> {
             );
         }
         numbers.try_into().ok()
+    }
+
+    /// A list of numbers.
+    pub(crate) fn numbers(&self, key: &'static str, range: RangeInclusive<f64>) -> Option<Vec<f64>> {
+        let value = self.entry(key)?;
+        let DeValue::Array(values) = value.get_ref() else {
+            self.wrong_type(key, "a list of numbers in [ ]", value.get_ref());
+            return None;
+        };
+        let numbers: Vec<_> = values.iter().filter_map(|value| self.number_of(key, value, &range)).collect();
+        (numbers.len() == values.len()).then_some(numbers)
     }
 
     pub(crate) fn date(&self, key: &'static str) -> Option<NaiveDate> {

@@ -4,7 +4,7 @@ use std::path::Path;
 
 use super::output::Output;
 use super::{
-    Data, Error, Length, Made, Progress, ReadCase, SheetFormat, SpeakRequest, Topic, sheets, speaking,
+    Data, Error, Length, Made, Overrides, Progress, ReadCase, SheetFormat, SpeakRequest, Topic, sheets, speaking,
 };
 
 const CASE: &str = "examples/farm.toml";
@@ -38,7 +38,7 @@ pub fn demo(data: &dyn Data, out: &Path, progress: Progress<'_>) -> Result<Vec<M
             made.push(sheets::make(data, &read, Some(tag), format, &mut output, place)?);
         }
         let request =
-            SpeakRequest { case: Path::new(CASE), language: Some(tag), voice: None, topics: &TOPICS, out };
+            SpeakRequest { case: Path::new(CASE), overrides: Overrides::default(), language: Some(tag), voice: None, topics: &TOPICS, out };
         let messages = speaking::make(data, &read, &request, &mut output, &mut |done, _, what| {
             progress(before + FORMATS.len() + done, steps, &format!("{tag}: {what}"));
         })?;

@@ -16,16 +16,18 @@ use chrono::NaiveDate;
 pub use crate::data::{Data, Embedded, Folder};
 pub use crate::error::Error;
 pub use crate::finding::{Finding, Severity};
+pub use crate::plan::season::Risk;
 pub use crate::plan::{Plan, Quantity, Step, Topic};
 pub use clips::{PhraseToRecord, script};
 pub use demo::demo;
-pub use rains::{DateLayout, EndRule, MonthDay, OnsetRule, Rains, RainsRequest, Window, rains};
+pub use rains::{Chances, DateLayout, EndRule, MonthDay, OnsetRule, Rains, RainsRequest, TradeRow, Window, rains};
 pub use sheets::{SheetFormat, SheetRequest, sheet};
 pub use speaking::{SpeakRequest, speak};
 
 use crate::guidance::{self, Statement};
 use crate::language::{Pack, Status};
 use crate::plan::Case;
+use crate::plan::season::Rains as CaseRains;
 
 /// How far a long piece of work has come: done, all, and what it is at.
 pub type Progress<'a> = &'a mut dyn FnMut(usize, usize, &str);
@@ -56,15 +58,25 @@ pub enum Length {
     Seconds(f64),
 }
 
-/// The plan of a case; `today` and `sure_percent` go before the case's own.
+/// What is asked for on the spot and goes before what the case says.
+#[derive(Debug, Clone, Copy, Default)]
+pub struct Overrides {
+    /// The day it is.
+    pub today: Option<NaiveDate>,
+    /// The last step that is done.
+    pub done: Option<Topic>,
+    /// Which part of the onsets times the plan.
+    pub risk: Option<Risk>,
+    /// How sure, in percent, the cuttings are to suffice.
+    pub sure_percent: Option<f64>,
+}
+
+/// The plan of a case.
 ///
 /// # Errors
 /// All problems of the case and of the records it names.
-pub fn plan(case: &Path, today: Option<NaiveDate>, sure_percent: Option<f64>) -> Result<Plan, Error> {
-    let mut read = ReadCase::from_disk(case)?;
-    read.case.sure_percent = sure_percent.or(read.case.sure_percent);
-    read.case.today = today.or(read.case.today);
-    read.plan()
+pub fn plan(case: &Path, overrides: Overrides) -> Result<Plan, Error> {
+    ReadCase::from_disk(case)?.with(overrides)?.plan()
 }
 
 /// A case as it was read.
@@ -106,6 +118,28 @@ impl ReadCase {
     fn from_text(name: String, text: &str, open: crate::case::Open<'_>) -> Result<ReadCase, Error> {
         let (case, remarks) = crate::case::read(&name, text, open).map_err(Error::Input)?;
         Ok(ReadCase { name, case, remarks })
+    }
+
+    fn with(mut self, overrides: Overrides) -> Result<ReadCase, Error> {
+        let case = &mut self.case;
+        case.today = overrides.today.or(case.today);
+        case.done = overrides.done.or(case.done);
+        case.risk = overrides.risk.unwrap_or(case.risk);
+        case.sure_percent = overrides.sure_percent.or(case.sure_percent);
+        let refused = |message: &str, field: &str, hint: &str| {
+            Err(Error::Input(vec![Finding::error(message).file(&self.name).field(field).hint(hint)]))
+        };
+        if overrides.risk.is_some() && !matches!(case.rains, CaseRains::Observed(_)) {
+            return refused(
+                "the case has no rainfall record, so there is no risk to choose",
+                "--risk",
+                "name a rainfall_record in [season], or take --risk out",
+            );
+        }
+        if case.done.is_some() && case.today.is_none() {
+            return refused("what is done tells nothing without a day", "--done", "give --today as well");
+        }
+        Ok(self)
     }
 
     fn plan(&self) -> Result<Plan, Error> {

@@ -7,11 +7,10 @@ use serde::Serialize;
 
 use super::{Error, Finding};
 use crate::case::read_rain;
-use crate::plan::season::SeasonRule;
-
 pub use crate::case::DateLayout;
-pub use crate::plan::season::{EndRule, MonthDay, OnsetRule, Window};
-use crate::plan::season::{Outlook, Season, TradeRow};
+pub use crate::plan::season::{Chances, EndRule, MonthDay, OnsetRule, Window};
+pub use crate::plan::season::TradeRow;
+use crate::plan::season::{Outlook, Season, SeasonRule, WetSeason, wet_seasons};
 
 /// What is asked of a record.
 #[derive(Debug, Clone, Copy)]
@@ -22,14 +21,16 @@ pub struct RainsRequest<'a> {
     pub layout: Option<DateLayout>,
     /// When the rains have begun.
     pub onset: OnsetRule,
-    /// Where that is looked for.
-    pub window: Window,
+    /// Where that is looked for; found from the record's mean year where nothing is said.
+    pub window: Option<Window>,
+    /// Which of the seasons found, from 1 in order of the calendar; the one with most rain where nothing is said.
+    pub season: Option<u32>,
     /// When they have ended.
     pub end: EndRule,
     /// From when on that is looked for; the last day of the window where nothing is said.
     pub end_from: Option<MonthDay>,
-    /// Chances of an early, a usual and a late onset by a seasonal outlook.
-    pub terciles: Option<[f64; 3]>,
+    /// Chances by a seasonal outlook.
+    pub outlook: Option<Chances>,
 }
 
 /// The seasons of a record.
@@ -39,6 +40,9 @@ pub struct Rains {
     pub schema: &'static str,
     /// The rules in words.
     pub rule: RuleInWords,
+    /// The rainy seasons of the mean year, where the window was not named.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub seasons_found: Vec<WetSeason>,
     /// One entry a year.
     pub years: Vec<Season>,
     /// What they say together.
@@ -76,17 +80,43 @@ pub fn rains(request: &RainsRequest<'_>) -> Result<Rains, Error> {
         let finding = Finding::error(format!("cannot be read: {error}")).file(&name);
         Error::Input(vec![finding.hint("check the name and the folder")])
     })?;
-    let (record, findings) = read_rain(&name, &bytes, request.layout);
+    let (record, mut findings) = read_rain(&name, &bytes, request.layout);
     if findings.iter().any(Finding::is_error) {
         return Err(Error::Input(findings));
     }
+    let mut seasons_found = Vec::new();
+    let window = match request.window {
+        Some(window) => window,
+        None => {
+            seasons_found = wet_seasons(&record);
+            let chosen = match request.season {
+                Some(season) => seasons_found.get((season as usize).saturating_sub(1)),
+                None => seasons_found.iter().max_by(|one, other| one.mm.total_cmp(&other.mm)),
+            };
+            let hint = "name the first and last day of the year on which the rains may begin: --from, --until";
+            let Some(chosen) = chosen else {
+                let message = match seasons_found.len() {
+                    0 => "the record is too short or too dry to tell its rainy seasons".to_owned(),
+                    found => format!("the record has {found} rainy season a year only"),
+                };
+                return Err(Error::Input(vec![Finding::error(message).file(&name).hint(hint)]));
+            };
+            let other = if seasons_found.len() > 1 { "choose with --season 1 or 2, or " } else { "" };
+            let note = Finding::note(chosen.in_words(&seasons_found)).file(&name);
+            findings.push(note.hint(format!("{other}{hint}")));
+            chosen.window
+        }
+    };
     let rule = SeasonRule {
         onset: request.onset,
-        window: request.window,
+        window,
         end: request.end,
-        end_from: request.end_from.unwrap_or(request.window.until),
+        end_from: request.end_from.unwrap_or(window.until),
     };
     let years = rule.seasons(&record);
+    let weights = request
+        .outlook
+        .map(|outlook| rule.weights(&record, &record.onsets(&rule.onset, &rule.window), outlook));
     Ok(Rains {
         schema: "kabla-rains/1",
         rule: RuleInWords {
@@ -97,8 +127,9 @@ pub fn rains(request: &RainsRequest<'_>) -> Result<Rains, Error> {
             end: rule.end.name(),
             end_from: rule.end_from.to_string(),
         },
-        onset: rule.outlook(&years, request.terciles),
+        onset: rule.outlook(&years, weights.as_deref()),
         trade: rule.trade(&record),
+        seasons_found,
         years,
         findings,
     })

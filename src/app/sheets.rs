@@ -3,7 +3,7 @@
 use std::path::{Path, PathBuf};
 
 use super::output::Output;
-use super::{Data, Error, Length, Made, ReadCase};
+use super::{Data, Error, Length, Made, Overrides, ReadCase};
 use crate::sheet::{self, Facts, Printer};
 
 /// How a sheet is made.
@@ -33,6 +33,8 @@ impl SheetFormat {
 pub struct SheetRequest<'a> {
     /// The case's file.
     pub case: &'a Path,
+    /// What goes before the case's own.
+    pub overrides: Overrides,
     /// Its language; the case's own where none is named.
     pub language: Option<&'a str>,
     /// Its format.
@@ -46,7 +48,7 @@ pub struct SheetRequest<'a> {
 /// # Errors
 /// Problems of the case, the pack or the templates; nothing is written then.
 pub fn sheet(data: &dyn Data, request: SheetRequest<'_>) -> Result<Made, Error> {
-    let read = ReadCase::from_disk(request.case)?;
+    let read = ReadCase::from_disk(request.case)?.with(request.overrides)?;
     let stem = request.case.file_stem().unwrap_or_default().to_string_lossy().into_owned();
     let mut output = Output::default();
     let made = make(data, &read, request.language, request.format, &mut output, |tag| {

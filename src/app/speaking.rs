@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
 
 use super::output::Output;
-use super::{Data, Error, Finding, Length, Made, Progress, ReadCase, Topic};
+use super::{Data, Error, Finding, Length, Made, Overrides, Progress, ReadCase, Topic};
 use crate::guidance::{Statement, for_topic};
 use crate::language::{Pack, Piece, WordingError};
 use crate::voice::write::{CueLabels, CueOptions, VttOptions, WavOptions, cue_sheet, wav, webvtt};
@@ -15,6 +15,8 @@ use crate::voice::{self, Bank, MissingPhrase, SpeakOptions, Spoken, Status, Voic
 pub struct SpeakRequest<'a> {
     /// The case's file.
     pub case: &'a Path,
+    /// What goes before the case's own.
+    pub overrides: Overrides,
     /// Their language; the case's own where none is named.
     pub language: Option<&'a str>,
     /// The recorded voice; the pack's own where none is named.
@@ -31,7 +33,7 @@ pub struct SpeakRequest<'a> {
 /// Problems of the case, the pack or the bank, and every phrase without a
 /// fresh recording; nothing is written then.
 pub fn speak(data: &dyn Data, request: SpeakRequest<'_>, progress: Progress<'_>) -> Result<Vec<Made>, Error> {
-    let read = ReadCase::from_disk(request.case)?;
+    let read = ReadCase::from_disk(request.case)?.with(request.overrides)?;
     let mut output = Output::default();
     let made = make(data, &read, &request, &mut output, progress)?;
     output.commit()?;

@@ -13,9 +13,9 @@ use std::path::PathBuf;
 use std::process::ExitCode;
 
 use chrono::NaiveDate;
-use clap::{Parser, Subcommand, ValueEnum};
+use clap::{Args, Parser, Subcommand, ValueEnum};
 
-use crate::app::{Data, Embedded, Error, Folder, Topic};
+use crate::app::{Data, Embedded, Error, Folder, Overrides, Risk, Topic};
 
 /// Counts a sweet potato season back from the rains, and says it on paper and
 /// aloud in the farmer's language.
@@ -41,12 +41,8 @@ enum Command {
     Plan {
         /// The case, a TOML file.
         case: PathBuf,
-        /// Count from this day (year-month-day), not from the case's own.
-        #[arg(long, value_name = "DATE")]
-        today: Option<NaiveDate>,
-        /// Store so many roots that the cuttings suffice in this many of 100 seasons.
-        #[arg(long, value_name = "PERCENT", value_parser = percent)]
-        sure: Option<f64>,
+        #[command(flatten)]
+        instead: Instead,
         /// Print JSON.
         #[arg(long)]
         json: bool,
@@ -60,6 +56,8 @@ enum Command {
         /// Language tag, e.g. sw; the case's own where none is given.
         #[arg(long, value_name = "TAG")]
         language: Option<String>,
+        #[command(flatten)]
+        instead: Instead,
         /// What to make.
         #[arg(long = "as", value_enum, default_value_t = Format::Pdf)]
         format: Format,
@@ -74,6 +72,8 @@ enum Command {
         /// Language tag, e.g. sw; the case's own where none is given.
         #[arg(long, value_name = "TAG")]
         language: Option<String>,
+        #[command(flatten)]
+        instead: Instead,
         /// What the sound is for.
         #[arg(long = "for", value_enum)]
         channel: Channel,
@@ -90,6 +90,29 @@ enum Command {
     /// What a speaker records.
     #[command(subcommand)]
     Clips(Clips),
+}
+
+/// What goes before the case's own.
+#[derive(Debug, Args)]
+struct Instead {
+    /// Count from this day (year-month-day), not from the case's own.
+    #[arg(long, value_name = "DATE")]
+    today: Option<NaiveDate>,
+    /// The last step that is done: what is overdue after it is planned anew from today.
+    #[arg(long, value_name = "STEP", value_parser = topic)]
+    done: Option<Topic>,
+    /// Time the plan by this part of the years' onsets: early, middle, late, or a percentage.
+    #[arg(long, value_name = "RISK", value_parser = risk)]
+    risk: Option<Risk>,
+    /// Store so many roots that the cuttings suffice in this many of 100 seasons.
+    #[arg(long, value_name = "PERCENT", value_parser = percent)]
+    sure: Option<f64>,
+}
+
+impl From<Instead> for Overrides {
+    fn from(of: Instead) -> Overrides {
+        Overrides { today: of.today, done: of.done, risk: of.risk, sure_percent: of.sure }
+    }
 }
 
 #[derive(Debug, Subcommand)]
@@ -126,6 +149,17 @@ fn topic(name: &str) -> Result<Topic, String> {
     Topic::ALL.into_iter().find(|topic| topic.name() == name).ok_or_else(|| format!("topics are {}", known()))
 }
 
+fn risk(text: &str) -> Result<Risk, String> {
+    match text {
+        "early" => Ok(Risk::Early),
+        "middle" => Ok(Risk::Middle),
+        "late" => Ok(Risk::Late),
+        other => percent(other)
+            .map(Risk::Percentile)
+            .map_err(|_| "write early, middle, late, or per cents from 1 to 99".to_owned()),
+    }
+}
+
 fn percent(text: &str) -> Result<f64, String> {
     text.parse()
         .ok()
@@ -160,13 +194,13 @@ fn fail(error: &Error) -> ExitCode {
 fn call(data: &dyn Data, command: Command) -> Result<(), Error> {
     match command {
         Command::Demo { out } => demo::run(data, &out),
-        Command::Plan { case, today, sure, json } => plan::run(&case, today, sure, json),
+        Command::Plan { case, instead, json } => plan::run(&case, instead.into(), json),
         Command::Rains(arguments) => rains::run(&arguments),
-        Command::Sheet { case, language, format, out } => {
-            sheet::run(data, &case, language.as_deref(), format, out.as_deref())
+        Command::Sheet { case, language, instead, format, out } => {
+            sheet::run(data, (&case, instead.into()), language.as_deref(), format, out.as_deref())
         }
-        Command::Speak { case, language, channel: Channel::Radio, voice, topics, out } => {
-            speak::run(data, &case, language.as_deref(), voice.as_deref(), &topics, &out)
+        Command::Speak { case, language, instead, channel: Channel::Radio, voice, topics, out } => {
+            speak::run(data, (&case, instead.into()), language.as_deref(), voice.as_deref(), &topics, &out)
         }
         Command::Clips(Clips::Script { language, json }) => script::run(data, &language, json),
     }

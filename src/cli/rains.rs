@@ -5,7 +5,7 @@ use std::path::PathBuf;
 
 use clap::{Args, ValueEnum};
 
-use crate::app::{self, DateLayout, EndRule, Error, MonthDay, OnsetRule, Rains, RainsRequest, Window};
+use crate::app::{self, Chances, DateLayout, EndRule, Error, MonthDay, OnsetRule, Rains, RainsRequest, TradeRow, Window};
 
 #[derive(Debug, Args)]
 pub(super) struct Arguments {
@@ -14,18 +14,24 @@ pub(super) struct Arguments {
     /// When the rains have begun.
     #[arg(long, value_name = "NAME", default_value = "three-day", value_parser = rule)]
     rule: OnsetRule,
-    /// First day of the year on which the rains may begin (month-day).
-    #[arg(long, value_name = "MM-DD", value_parser = month_day)]
-    from: MonthDay,
+    /// First day of the year on which the rains may begin (month-day); found from the record if not given.
+    #[arg(long, value_name = "MM-DD", value_parser = month_day, requires = "until")]
+    from: Option<MonthDay>,
     /// Last day of the year on which they may begin.
-    #[arg(long, value_name = "MM-DD", value_parser = month_day)]
-    until: MonthDay,
+    #[arg(long, value_name = "MM-DD", value_parser = month_day, requires = "from")]
+    until: Option<MonthDay>,
+    /// Which of the seasons found, in order of the calendar; the one with most rain if not given.
+    #[arg(long, value_name = "N", conflicts_with = "from", value_parser = clap::value_parser!(u32).range(1..=2))]
+    season: Option<u32>,
     /// Another total of the wet window, mm.
     #[arg(long, value_name = "MM", value_parser = millimetres)]
     total: Option<f64>,
     /// Another length of the wet window, days.
     #[arg(long, value_name = "N", value_parser = clap::value_parser!(u32).range(1..=60))]
     days: Option<u32>,
+    /// Another least number of rain days in the wet window.
+    #[arg(long, value_name = "N", value_parser = clap::value_parser!(u32).range(1..=60))]
+    rain_days: Option<u32>,
     /// Other days to look ahead.
     #[arg(long, value_name = "N", value_parser = clap::value_parser!(u32).range(0..=120))]
     look_ahead: Option<u32>,
@@ -44,6 +50,9 @@ pub(super) struct Arguments {
     /// A seasonal outlook: the chances in percent of an early, a usual and a late onset, e.g. 20/30/50.
     #[arg(long, value_name = "E/U/L", value_parser = terciles)]
     outlook: Option<[f64; 3]>,
+    /// A seasonal outlook: the chances of little, usual and much rain in the three months from the window's opening, e.g. 40/35/25.
+    #[arg(long, value_name = "B/N/A", value_parser = terciles, conflicts_with = "outlook")]
+    outlook_rain: Option<[f64; 3]>,
     /// How dates with the year last are read, where the rows do not tell.
     #[arg(long, value_enum)]
     dates: Option<Dates>,
@@ -107,7 +116,7 @@ impl Arguments {
                     name,
                     total_mm: self.total.unwrap_or(total_mm),
                     days: self.days.unwrap_or(days),
-                    rain_days,
+                    rain_days: self.rain_days.unwrap_or(rain_days),
                     look_ahead: self.look_ahead.unwrap_or(look_ahead),
                     dry_spell: self.dry_spell.unwrap_or(dry_spell),
                     rain_day_mm: self.rain_day.unwrap_or(rain_day_mm),
@@ -115,11 +124,12 @@ impl Arguments {
             }
             OnsetRule::Dekad { total_mm, next_two_mm } => {
                 let other = self.days.is_some()
+                    || self.rain_days.is_some()
                     || self.look_ahead.is_some()
                     || self.dry_spell.is_some()
                     || self.rain_day.is_some();
                 if other {
-                    return Err("the rule dekad has a total only: take --days, --look-ahead, --dry-spell and --rain-day out".to_owned());
+                    return Err("the rule dekad has a total only: take --days, --rain-days, --look-ahead, --dry-spell and --rain-day out".to_owned());
                 }
                 Ok(OnsetRule::Dekad { total_mm: self.total.unwrap_or(total_mm), next_two_mm })
             }
@@ -138,13 +148,17 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Error> {
             Dates::MonthFirst => DateLayout::MonthFirst,
         }),
         onset,
-        window: Window { from: arguments.from, until: arguments.until },
+        window: arguments.from.zip(arguments.until).map(|(from, until)| Window { from, until }),
+        season: arguments.season,
         end: match arguments.end {
             End::Rainless => EndRule::RAINLESS,
             End::SoilStore => EndRule::SOIL_STORE,
         },
         end_from: arguments.end_from,
-        terciles: arguments.outlook,
+        outlook: arguments
+            .outlook
+            .map(Chances::OfOnset)
+            .or(arguments.outlook_rain.map(Chances::OfTotal)),
     })?;
     if arguments.json {
         println!("{:#}", serde_json::json!(rains));
@@ -179,7 +193,7 @@ fn in_words(rains: &Rains) -> String {
         let _ = writeln!(text, "{}", line.trim_end());
     }
     let onset = &rains.onset;
-    let day = |day: &Option<String>| day.clone().unwrap_or_else(|| "–".to_owned());
+    let day = |day: &Option<MonthDay>| day.map_or("–".to_owned(), |day| day.to_string());
     let _ = writeln!(
         text,
         "\nThe rains had begun by {} in 20 %, by {} in 50 % and by {} in 80 % of the years with an onset.",
@@ -199,14 +213,8 @@ fn in_words(rains: &Rains) -> String {
         let way = if trend < 0.0 { "earlier" } else { "later" };
         let _ = writeln!(text, "Trend: {:.1} days {way} in ten years.", trend.abs());
     }
-    let _ = writeln!(text, "\nPlanting on the first wet window from a day on, whatever comes after it:\n");
-    let _ = writeln!(text, "FROM   YEARS PLANTED  FALSE STARTS  DAYS LEFT (MEDIAN)");
-    for row in &rains.trade {
-        let share = row.false_start_share.map_or("–".to_owned(), |share| format!("{:.0} %", share * 100.0));
-        let left = row.median_days_left.map_or("–".to_owned(), |days| format!("{days:.0}"));
-        let planted = format!("{} of {}", row.planted_years, row.years);
-        let _ = writeln!(text, "{:<6} {planted:>13}  {share:>12}  {left:>18}", row.from);
-    }
+    text.push('\n');
+    trade_table(&rains.trade, &mut text);
     let _ = writeln!(text, "\nAverages of past years are no forecast.");
     if !rains.findings.is_empty() {
         text.push('\n');
@@ -215,4 +223,25 @@ fn in_words(rains: &Rains) -> String {
         }
     }
     text
+}
+
+/// What waiting costs and saves, as a table with bars.
+pub(super) fn trade_table(trade: &[TradeRow], text: &mut String) {
+    const BAR: f64 = 20.0;
+    let _ = writeln!(text, "Planting on the first wet window from a day on, whatever comes after it:\n");
+    let _ = writeln!(text, "FROM   YEARS PLANTED  FALSE STARTS                  DAYS OF RAIN LEFT (MEDIAN)");
+    let most = trade.iter().filter_map(|row| row.median_days_left).fold(1.0, f64::max);
+    let bar = |share: f64| "█".repeat((share * BAR).round() as usize);
+    for row in trade {
+        let share = row.false_start_share.map_or("–".to_owned(), |share| format!("{:.0} %", share * 100.0));
+        let left = row.median_days_left.map_or("–".to_owned(), |days| format!("{days:.0}"));
+        let planted = format!("{} of {}", row.planted_years, row.years);
+        let line = format!(
+            "{:<6} {planted:>13}  {share:>6} {:<20}  {left:>4} {}",
+            row.from.to_string(),
+            bar(row.false_start_share.unwrap_or(0.0)),
+            bar(row.median_days_left.unwrap_or(0.0) / most)
+        );
+        let _ = writeln!(text, "{}", line.trim_end());
+    }
 }

@@ -3,11 +3,11 @@
 use std::path::Path;
 
 use super::Format;
-use crate::app::{self, Data, Error, SheetFormat, SheetRequest};
+use crate::app::{self, Data, Error, Overrides, SheetFormat, SheetRequest};
 
 pub(super) fn run(
     data: &dyn Data,
-    case: &Path,
+    (case, overrides): (&Path, Overrides),
     language: Option<&str>,
     format: Format,
     out: Option<&Path>,
@@ -17,7 +17,7 @@ pub(super) fn run(
         Format::Html => SheetFormat::Html,
         Format::Text => SheetFormat::Text,
     };
-    let made = app::sheet(data, SheetRequest { case, language, format, out })?;
+    let made = app::sheet(data, SheetRequest { case, overrides, language, format, out })?;
     super::demo::table(&[made]);
     Ok(())
 }

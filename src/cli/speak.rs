@@ -3,18 +3,19 @@
 use std::path::Path;
 
 use super::progress::Bar;
-use crate::app::{self, Data, Error, SpeakRequest, Topic};
+use crate::app::{self, Data, Error, Overrides, SpeakRequest, Topic};
 
 pub(super) fn run(
     data: &dyn Data,
-    case: &Path,
+    (case, overrides): (&Path, Overrides),
     language: Option<&str>,
     voice: Option<&str>,
     topics: &[Topic],
     out: &Path,
 ) -> Result<(), Error> {
     let mut bar = Bar::new();
-    let made = app::speak(data, SpeakRequest { case, language, voice, topics, out }, &mut bar.callback())?;
+    let request = SpeakRequest { case, overrides, language, voice, topics, out };
+    let made = app::speak(data, request, &mut bar.callback())?;
     drop(bar);
     super::demo::table(&made);
     Ok(())

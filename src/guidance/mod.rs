@@ -275,7 +275,7 @@ fn facts(case: &Case, plan: &Plan) -> Values {
     for (name, value) in assumed(a) {
         facts.push((name, number(value, 1)));
     }
-    let (layout, between, along, on_mound) = match case.field.map(|field| field.spacing) {
+    let (layout, between, along, on_mound) = match Some(case.spacing()) {
         Some(Spacing::Ridges { between, along }) => ("ridges", between.0, along.0, a.cuttings_per_mound),
         Some(Spacing::Mounds { between, cuttings }) => ("mounds", between.0, a.plant_spacing_m, cuttings),
         None => ("ridges", a.ridge_spacing_m, a.plant_spacing_m, a.cuttings_per_mound),

@@ -36,6 +36,9 @@ pub struct Default {
     /// Greatest sensible value.
     #[serde(skip)]
     pub greatest: f64,
+    /// From least to most of what is found in practice or print, where it is known to differ.
+    #[serde(skip)]
+    pub range: Option<(f64, f64)>,
     /// How well it is founded.
     pub basis: Basis,
     /// Where it comes from.
@@ -43,7 +46,7 @@ pub struct Default {
 }
 
 macro_rules! assumptions {
-    ($($name:ident = $value:literal, $unit:literal, $least:literal..$greatest:literal, $basis:ident, $source:literal;)*) => {
+    ($($name:ident = $value:literal, $unit:literal, $least:literal..$greatest:literal, $(($low:literal..$high:literal),)? $basis:ident, $source:literal;)*) => {
         /// The values one plan rests on: the defaults, where the case says nothing else.
         #[derive(Debug, Clone, PartialEq)]
         pub struct Assumptions {
@@ -60,7 +63,7 @@ macro_rules! assumptions {
             /// The table of defaults.
             pub const TABLE: &'static [Default] = &[$(Default {
                 name: stringify!($name), value: $value, unit: $unit, least: $least as f64, greatest: $greatest as f64,
-                basis: Basis::$basis, source: $source,
+                range: assumptions!(@range $($low, $high)?), basis: Basis::$basis, source: $source,
             },)*];
 
             /// The value of the assumption called `name`.
@@ -72,8 +75,15 @@ macro_rules! assumptions {
             pub fn set(&mut self, name: &str, value: f64) -> Option<()> {
                 match name { $(stringify!($name) => { self.$name = value; Some(()) })* _ => None }
             }
+
+            /// The values in the order of the table.
+            pub fn values(&self) -> impl Iterator<Item = f64> + use<> {
+                [$(self.$name),*].into_iter()
+            }
         }
     };
+    (@range) => { None };
+    (@range $low:literal, $high:literal) => { Some(($low, $high)) };
 }
 
 assumptions! {
@@ -91,43 +101,72 @@ assumptions! {
     bed_weeks_before_rains_first = 8.0, "weeks", 2..26, Practice, "common practice, no source: 6 to 8 weeks";
     bed_weeks_before_rains_last = 6.0, "weeks", 1..26, Practice, "common practice, no source: 6 to 8 weeks";
     prepare_bed_days = 7.0, "days", 1..60, Practice, "common practice, no source";
-    first_cut_days_after_bed = 30.0, "days", 14..120, Found, "FAO Better Farming 16 (1977): about 30 to 56 days from bed to first cutting";
+    first_cut_days_after_bed = 30.0, "days", 14..120, (30.0..56.0), Found, "FAO Better Farming 16 (1977): about 30 to 56 days from bed to first cutting";
     next_cut_days_first = 28.0, "days", 7..90, Memory, "4 to 6 weeks between cuts, from memory";
     next_cut_days_last = 42.0, "days", 7..120, Memory, "4 to 6 weeks between cuts, from memory";
     planting_window_days = 14.0, "days", 1..60, Practice, "common practice, no source";
     first_harvest_days_first = 90.0, "days", 60..300, Found, "orange-fleshed varieties 3 to 4 months (HarvestChoice and others)";
     first_harvest_days_last = 120.0, "days", 60..365, Found, "orange-fleshed varieties 3 to 4 months (HarvestChoice and others)";
+    early_maturity_days_first = 90.0, "days", 60..300, Memory, "early varieties 90 to 105 days, from memory";
+    early_maturity_days_last = 105.0, "days", 60..365, Memory, "early varieties 90 to 105 days, from memory";
+    medium_maturity_days_first = 120.0, "days", 60..300, Memory, "medium varieties 120 to 135 days, from memory";
+    medium_maturity_days_last = 135.0, "days", 60..365, Memory, "medium varieties 120 to 135 days, from memory";
+    late_maturity_days_first = 150.0, "days", 60..300, Memory, "late varieties 150 to 180 days, from memory";
+    late_maturity_days_last = 180.0, "days", 60..365, Memory, "late varieties 150 to 180 days, from memory";
+    harvest_within_days = 30.0, "days", 0..180, Practice, "common practice, no source: weevil damage grows from 3 % at 3.5 months to 73 % at 9.5 (found: Uganda trials, 1997)";
+    zone_span_days = 7.0, "days", 1..60, Practice, "common practice, no source: in a zone nobody works on the same day";
     storage_evidence_days = 150.0, "days", 30..365, Found, "participatory validation study, southern Ethiopia: one dry season, here taken as 5 months at most";
 
     roots_per_plant = 1.6, "roots", 0.2..20, Practice, "common practice, no source: 25 plants for 40 roots";
+    sick_share = 0.0, "", 0..0.9, Practice, "common practice, no source: the roots a plant already allow for plants given up; give what is found sick here";
     zone_roots = 40.0, "roots", 1..10000, Practice, "common practice, no source: 40 roots as the unit of a zone's plan";
-    cuttings_per_root_season = 37.5, "cuttings", 1..200, Practice, "common practice, no source: 40 roots stored give about 1,500 cuttings over the bed season, losses included";
-    cuttings_per_root_first_cut = 30.0, "cuttings", 1..200, Practice, "30 to 40 over three harvests found elsewhere; contradictory, 30 a surviving root taken for the first cut";
-    survival_share = 0.88, "", 0.01..1, Found, "81 to 95 % in sand over a season, southern Ethiopia (participatory validation study, abstract); middle of the range";
+    cuttings_per_root_season = 37.5, "cuttings", 1..200, (30.0..40.0), Practice, "common practice, no source: 40 roots stored give about 1,500 cuttings over the bed season, losses included";
+    cuttings_per_root_first_cut = 30.0, "cuttings", 1..200, (30.0..40.0), Practice, "30 to 40 over three harvests found elsewhere; contradictory, 30 a surviving root taken for the first cut";
+    cuts = 3.0, "cuts", 1..6, Found, "30 to 40 cuttings a root over three harvests of the bed";
+    sprout_share = 1.0, "", 0.05..1, (0.5..1.0), Found, "strongly varietal, one variety left half of its roots unsprouted (CIP dataset doi:10.21223/P3/BYYGSK); the cuttings a root already count roots that do not sprout";
+    gap_share = 0.0, "", 0..0.5, Practice, "common practice, no source: no share of cuttings that fail is published; give what is usual here";
+    cuttings_per_bundle = 300.0, "cuttings", 10..2000, Computed, "a bundle is local; 300 cuttings plant 90 m² at 33,333 a hectare";
+    survival_share = 0.88, "", 0.01..1, (0.81..0.95), Found, "81 to 95 % in sand over a season, southern Ethiopia (participatory validation study, abstract); middle of the range";
     survival_low = 0.81, "", 0.01..1, Found, "81 to 95 % in sand over a season, southern Ethiopia (participatory validation study, abstract); low end of the range";
+    survival_high = 0.95, "", 0.01..1, Found, "81 to 95 % in sand over a season, southern Ethiopia (participatory validation study, abstract); high end of the range";
     survival_months = 4.0, "months", 1..12, Computed, "the season of these shares is taken to last 4 months: 1.3 to 5.1 % lost a month";
     survival_spread = 0.055, "", 0.001..0.3, Computed, "81 to 95 % taken as the middle 80 % of seasons: half the range over 1.28 is one standard deviation";
 
-    root_length_mm = 111.0, "mm", 40..300, Found, "physical-properties study of one orange-fleshed variety: 111 ± 25 mm";
-    root_diameter_mm = 61.0, "mm", 15..200, Found, "physical-properties study of one orange-fleshed variety: 61 ± 8 mm";
-    root_volume_ml = 188.0, "ml", 10..3000, Found, "physical-properties study of one orange-fleshed variety: 188 ± 74 ml";
+    root_length_mm = 111.0, "mm", 40..300, (86.0..136.0), Found, "physical-properties study of one orange-fleshed variety: 111 ± 25 mm";
+    root_diameter_mm = 61.0, "mm", 15..200, (53.0..69.0), Found, "physical-properties study of one orange-fleshed variety: 61 ± 8 mm";
+    root_volume_ml = 188.0, "ml", 10..3000, (114.0..262.0), Found, "physical-properties study of one orange-fleshed variety: 188 ± 74 ml";
     root_gap_cm = 2.0, "cm", 0.5..10, Practice, "common practice, no source: roots touch neither each other nor the side";
-    base_sand_cm = 3.0, "cm", 1..20, Practice, "common practice, no source: 2 to 3 cm";
-    layer_sand_cm = 2.0, "cm", 0.5..20, Practice, "common practice, no source: enough to cover the roots";
+    base_sand_cm = 3.0, "cm", 1..20, (2.0..3.0), Practice, "common practice, no source: 2 to 3 cm";
+    layer_sand_cm = 2.0, "cm", 0.5..20, (2.0..5.0), Practice, "common practice, no source: enough to cover the roots";
     top_sand_cm = 10.0, "cm", 2..50, Practice, "common practice, no source";
-    sand_density_kg_per_l = 1.442, "kg/L", 1..2.2, Found, "web tables of bulk density: dry sand, loose, 1,442 kg/m³";
+    sand_density_kg_per_l = 1.442, "kg/L", 1..2.2, (1.442..1.602), Found, "web tables of bulk density: dry sand, loose, 1,442 kg/m³";
     load_limit_kg = 15.0, "kg", 5..25, Found, "ILO Occupational Safety and Health Series 59: 15 kg for occasional lifting, women aged 19 to 45";
     container_width_cm = 50.0, "cm", 10..300, Practice, "common practice, no source: a wide basin, where the case names none";
     container_depth_cm = 25.0, "cm", 10..200, Practice, "common practice, no source: a wide basin, where the case names none";
 
     bed_area_per_root_m2 = 0.375, "m²", 0.05..2, Practice, "common practice, no source: 3 m × 5 m for 40 roots";
     bed_width_m = 3.0, "m", 0.3..20, Practice, "common practice, no source: 3 m × 5 m for 40 roots";
-    bed_root_spacing_cm = 50.0, "cm", 10..100, Memory, "CIP training-of-trainers manual vol. 3 (2013), from memory: 50 × 50 cm, 30 to 50";
-    bed_kc = 1.15, "", 0.3..1.5, Found, "FAO Irrigation and Drainage Paper 56, Table 12: sweet potato, mid season; also the bound of wet bare soil";
+    bed_root_spacing_cm = 50.0, "cm", 10..100, (30.0..50.0), Memory, "CIP training-of-trainers manual vol. 3 (2013), from memory: 50 × 50 cm, 30 to 50";
+    kc_initial = 0.5, "", 0.1..1.5, Found, "FAO Irrigation and Drainage Paper 56, Table 12: sweet potato, initial stage";
+    kc_middle = 1.15, "", 0.3..1.5, Found, "FAO Irrigation and Drainage Paper 56, Table 12: sweet potato, mid season";
+    kc_end = 0.65, "", 0.1..1.5, Found, "FAO Irrigation and Drainage Paper 56, Table 12: sweet potato, end of the late season";
+    kc_initial_days = 15.0, "days", 1..90, Found, "FAO Irrigation and Drainage Paper 56, Table 11: sweet potato, tropics";
+    kc_development_days = 30.0, "days", 1..120, Found, "FAO Irrigation and Drainage Paper 56, Table 11: sweet potato, tropics";
+    kc_middle_days = 50.0, "days", 1..200, Found, "FAO Irrigation and Drainage Paper 56, Table 11: sweet potato, tropics";
+    kc_late_days = 30.0, "days", 1..120, Found, "FAO Irrigation and Drainage Paper 56, Table 11: sweet potato, tropics";
+    wet_soil_kc = 1.15, "", 0.5..1.3, Memory, "bare wet soil loses at most 1.15 ET₀ (FAO-56, annex 7, from memory)";
+    water_every_days = 1.0, "days", 1..14, Practice, "common practice, no source: the bed is watered every day";
+    litres_per_trip = 15.0, "L", 1..1000, Computed, "a load of 15 kg; more where a cart or a bicycle carries it";
     watering_efficiency = 0.8, "", 0.2..1, Practice, "common practice, no source: a fifth runs off or evaporates when watering by hand";
     dry_season_tmax_c = 32.0, "°C", -10..50, Practice, "common practice, no source: used only where the case gives no temperatures";
     dry_season_tmin_c = 18.0, "°C", -20..40, Practice, "common practice, no source: used only where the case gives no temperatures";
     jerrycan_l = 20.0, "L", 1..50, Practice, "common practice, no source";
+
+    yield_low_t_per_ha = 4.5, "t/ha", 0..60, Found, "about 4.5 t/ha in farmers' fields, Uganda";
+    yield_high_t_per_ha = 9.0, "t/ha", 0..100, (9.0..18.0), Found, "good practice gives 2 to 4 times the 4.5 t/ha of farmers' fields; the lower end";
+    carotene_per_rae_ug = 12.0, "µg", 1..30, Found, "12 µg of β-carotene are 1 µg of retinol activity equivalents (IOM)";
+    carotene_kept_share = 0.78, "", 0.1..1, Found, "78 % kept on boiling (J. Food Comp. Anal. 2008)";
+    serving_g = 125.0, "g", 10..1000, Computed, "a serving for a child, by which the figures are told";
 
     ridge_spacing_m = 1.0, "m", 0.3..3, Found, "CIP manual and others: ridges 1.0 × 0.3 m, 33,333 cuttings a hectare";
     plant_spacing_m = 0.3, "m", 0.1..2, Found, "CIP manual and others: ridges 1.0 × 0.3 m, 33,333 cuttings a hectare";

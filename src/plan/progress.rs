@@ -3,6 +3,7 @@
 use chrono::NaiveDate;
 use serde::Serialize;
 
+use super::multiply::{months_between, surviving};
 use super::units::whole_down;
 use super::{Assumptions, Finding};
 
@@ -41,16 +42,15 @@ pub struct Progress {
     pub left: u32,
     /// Roots to be expected in the bed.
     pub at_bed: u32,
+    /// Roots of those that give cuttings.
+    pub sprouting: u32,
     /// What should be known of the checks.
     pub findings: Vec<Finding>,
 }
 
-const DAYS_A_MONTH: f64 = 365.25 / 12.0;
-
 /// The share that survives from one day to another when `share` survives a season.
-fn surviving(share: f64, from: NaiveDate, to: NaiveDate, assumptions: &Assumptions) -> f64 {
-    let months = (to - from).num_days().max(0) as f64 / DAYS_A_MONTH;
-    share.powf(months / assumptions.survival_months)
+fn left(share: f64, from: NaiveDate, to: NaiveDate, assumptions: &Assumptions) -> f64 {
+    surviving(share, months_between(from, to), assumptions)
 }
 
 /// Judges the checks of a store that was filled with `stored` roots on
@@ -73,7 +73,7 @@ pub fn assess(
     let (mut before, mut roots) = (filled, stored);
     for check in checks {
         let after =
-            |share: f64| whole_down(f64::from(roots) * surviving(share, before, check.date, assumptions));
+            |share: f64| whole_down(f64::from(roots) * left(share, before, check.date, assumptions));
         let (expected, worst) = (after(assumptions.survival_share), after(assumptions.survival_low));
         let fast_loss = check.healthy < worst;
         if fast_loss {
@@ -90,13 +90,15 @@ pub fn assess(
         (before, roots) = (check.date, check.healthy);
     }
     let so_far = if stored > 0 { f64::from(last.healthy) / f64::from(stored) } else { 0.0 };
-    let usual_so_far = surviving(assumptions.survival_share, filled, last.date, assumptions);
-    let usual_ahead = surviving(assumptions.survival_share, last.date, bed, assumptions);
+    let usual_so_far = left(assumptions.survival_share, filled, last.date, assumptions);
+    let usual_ahead = left(assumptions.survival_share, last.date, bed, assumptions);
     let days_so_far = (last.date - filled).num_days().max(1) as f64;
     let days_ahead = (bed - last.date).num_days().max(0) as f64;
     // Of few roots one more or less is chance: as many as whole roots can be expected is as usual.
     let as_usual = last.healthy >= whole_down(f64::from(stored) * usual_so_far);
     let ahead = if as_usual { usual_ahead } else { so_far.powf(days_ahead / days_so_far) };
     let at_bed = last.sprouted.unwrap_or_else(|| whole_down(f64::from(last.healthy) * ahead));
-    Some(Progress { checks: judged, left: last.healthy, at_bed, findings })
+    let sprouting =
+        last.sprouted.unwrap_or_else(|| whole_down(f64::from(at_bed) * assumptions.sprout_share));
+    Some(Progress { checks: judged, left: last.healthy, at_bed, sprouting, findings })
 }

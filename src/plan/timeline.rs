@@ -137,48 +137,109 @@ fn shift(date: NaiveDate, days: f64) -> NaiveDate {
     }
 }
 
-/// Lays out the season between `harvest` and the rains.
+/// What the dates of a season hang on.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Frame {
+    /// When the old field is dug: a day, or in a zone the days of all its farms.
+    pub harvest: DateSpan,
+    /// When the rains are expected.
+    pub rains: ExpectedRains,
+    /// When they began, where they have.
+    pub began: Option<NaiveDate>,
+    /// Days from planting to the first ripe roots and to the last.
+    pub maturity: (f64, f64),
+    /// Whether many farms follow the same dates: then no step is one day.
+    pub spread: bool,
+    /// How far the work has come, where somebody says.
+    pub standing: Option<Standing>,
+}
+
+/// How far the work has come.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Standing {
+    /// The day it is.
+    pub today: NaiveDate,
+    /// The last step that is done; `None` where none is.
+    pub done: Option<Topic>,
+}
+
+impl Frame {
+    /// A step that is not done cannot lie in the past.
+    fn open(&self, topic: Topic) -> Option<NaiveDate> {
+        self.standing.filter(|standing| standing.done.is_none_or(|done| topic > done)).map(|at| at.today)
+    }
+
+    fn no_earlier(&self, topic: Topic, when: DateSpan) -> DateSpan {
+        match self.open(topic) {
+            Some(today) => DateSpan::new(when.from.max(today), when.to.max(today)),
+            None => when,
+        }
+    }
+}
+
+/// Lays out the season between the harvest and the rains.
 ///
-/// However short the dry season, no step comes before one it depends on:
-/// where the usual dates would, they are moved and a finding says so.
-pub fn lay_out(harvest: NaiveDate, rains: ExpectedRains, assumptions: &Assumptions) -> Timeline {
+/// However short the dry season, and however late the work, no step comes before one
+/// it depends on: where the usual dates would, they are moved and a finding says so.
+pub fn lay_out(frame: &Frame, assumptions: &Assumptions) -> Timeline {
     let a = assumptions;
     let mut findings = Vec::new();
-    let mut steps = Vec::new();
+    let mut steps = Vec::with_capacity(20);
     let mut step = |topic, when, why: String| steps.push(Step { topic, when, why });
-    let before_harvest = |days: f64| shift(harvest, -days);
-    let onset = rains.onset;
+    let spread = |day: NaiveDate| {
+        DateSpan::new(day, if frame.spread { shift(day, a.zone_span_days - 1.0) } else { day })
+    };
 
-    let fill = DateSpan::new(harvest, shift(harvest, a.fill_within_days));
-    let bed_wanted = shift(onset, -7.0 * a.bed_weeks_before_rains_first);
-    let bed_from = bed_wanted.max(fill.to);
-    let bed_to = shift(onset, -7.0 * a.bed_weeks_before_rains_last).max(bed_from);
+    let harvest = frame.no_earlier(Topic::Harvest, frame.harvest);
+    // In a zone the first farms begin early and the last ones late.
+    let before_harvest = |topic, first: f64, last: f64| {
+        let usual = DateSpan::new(shift(harvest.from, -first), shift(harvest.to, -last));
+        let when = frame.no_earlier(topic, usual);
+        DateSpan::new(when.from.min(harvest.from), when.to.min(harvest.to))
+    };
+    let fill = frame.no_earlier(
+        Topic::FillContainer,
+        DateSpan::new(harvest.from, shift(harvest.to, a.fill_within_days)),
+    );
+    let expected = frame.rains.onset;
+    let onset = frame.began.unwrap_or(expected);
+    let late = frame.began.unwrap_or(frame.rains.late);
+    // Once the rains are there, nothing is gained by waiting with the bed.
+    let before_rains = |weeks: f64| shift(expected, -7.0 * weeks).min(onset);
+    let bed_wanted = before_rains(a.bed_weeks_before_rains_first);
+    let bed_usual = bed_wanted.max(fill.to);
+    let bed_from = frame.open(Topic::PlantBed).map_or(bed_usual, |today| bed_usual.max(today));
+    let bed_to = before_rains(a.bed_weeks_before_rains_last).max(bed_from);
     let bed = DateSpan::new(bed_from, bed_to);
     let first_cut = shift(bed_from, a.first_cut_days_after_bed);
     let cut_from = onset.max(first_cut);
-    let cut = DateSpan::new(cut_from, shift(rains.late.max(cut_from), a.planting_window_days));
+    let cut_from = frame.open(Topic::CutForPlanting).map_or(cut_from, |today| cut_from.max(today));
+    let cut = DateSpan::new(cut_from, shift(late.max(cut_from), a.planting_window_days));
 
+    let harvest_day = harvest.from;
     step(
         Topic::MarkPlants,
-        DateSpan::new(
-            before_harvest(a.mark_days_before_harvest),
-            before_harvest(a.mark_days_before_harvest - a.mark_within_days),
+        before_harvest(
+            Topic::MarkPlants,
+            a.mark_days_before_harvest,
+            a.mark_days_before_harvest - a.mark_within_days,
         ),
         format!(
-            "{} days before the harvest on {harvest}, while healthy and sick plants can still be told apart",
+            "{} days before the harvest on {harvest_day}, while healthy and sick plants can still be told apart",
             a.mark_days_before_harvest
         ),
     );
     step(
         Topic::GatherSand,
-        DateSpan::new(before_harvest(a.gather_sand_days_before_harvest), before_harvest(1.0)),
+        before_harvest(Topic::GatherSand, a.gather_sand_days_before_harvest, 1.0),
         "before the harvest, so that the sand is dry and cool when the roots are there".to_owned(),
     );
     step(
         Topic::CheckPlants,
-        DateSpan::new(
-            before_harvest(a.check_days_before_harvest_first),
-            before_harvest(a.check_days_before_harvest_last),
+        before_harvest(
+            Topic::CheckPlants,
+            a.check_days_before_harvest_first,
+            a.check_days_before_harvest_last,
         ),
         format!(
             "{} to {} days before the harvest: sickness may have shown since the marking",
@@ -187,68 +248,62 @@ pub fn lay_out(harvest: NaiveDate, rains: ExpectedRains, assumptions: &Assumptio
     );
     step(
         Topic::CutVines,
-        DateSpan::new(
-            before_harvest(a.cut_vines_days_before_harvest_first),
-            before_harvest(a.cut_vines_days_before_harvest_last),
+        before_harvest(
+            Topic::CutVines,
+            a.cut_vines_days_before_harvest_first,
+            a.cut_vines_days_before_harvest_last,
         ),
         format!(
             "{} to {} days before the harvest, so that the skin toughens",
             a.cut_vines_days_before_harvest_last, a.cut_vines_days_before_harvest_first
         ),
     );
-    step(Topic::Harvest, DateSpan::day(harvest), "the harvest date of the case".to_owned());
+    step(Topic::Harvest, harvest, "the harvest date of the case".to_owned());
     step(Topic::FillContainer, fill, "after some hours in shade, before the roots dry out".to_owned());
 
-    let mut check = 1;
-    while let Some(date) =
-        fill.from.checked_add_months(Months::new(check * a.check_every_months.round().max(1.0) as u32))
-    {
-        if ((bed_from - date).num_days() as f64) < a.least_days_between_checks || check > 24 {
-            break;
-        }
-        step(
-            Topic::MonthlyCheck,
-            DateSpan::day(date),
-            if check == 1 {
-                format!("a month after filling on {}", fill.from)
-            } else {
-                format!(
-                    "{} months after filling on {}",
-                    check * a.check_every_months.round() as u32,
-                    fill.from
-                )
-            },
-        );
-        check += 1;
+    for (date, months) in checks(frame, fill.from, bed_from, a) {
+        let why = match months {
+            Some(1) => format!("a month after filling on {}", fill.from),
+            Some(months) => format!("{months} months after filling on {}", fill.from),
+            None => "an earlier check is overdue".to_owned(),
+        };
+        step(Topic::MonthlyCheck, spread(date), why);
     }
 
-    step(
+    let prepare = frame.no_earlier(
         Topic::PrepareBed,
         DateSpan::new(shift(bed_from, -a.prepare_bed_days), shift(bed_from, -1.0)),
+    );
+    step(
+        Topic::PrepareBed,
+        DateSpan::new(prepare.from.min(bed_from), prepare.to.min(bed_from)),
         format!("in the {} days before the roots go in", a.prepare_bed_days),
     );
     let weeks = format!(
-        "{} to {} weeks before the rains ({onset})",
+        "{} to {} weeks before the rains ({expected})",
         a.bed_weeks_before_rains_last, a.bed_weeks_before_rains_first
     );
+    let last_check = frame.open(Topic::LastCheck).map_or(bed_usual.min(bed_from), |_| bed_from);
     step(
         Topic::LastCheck,
-        DateSpan::day(bed_from),
+        DateSpan::new(last_check, spread(last_check).to.min(bed_to).max(last_check)),
         format!("on the day the first roots go to the bed, {weeks}"),
     );
     step(Topic::PlantBed, bed, format!("{weeks}, so that vines are long enough when the rains come"));
     step(
         Topic::WaterBed,
-        DateSpan::new(bed_from, cut.from.max(rains.late)),
+        DateSpan::new(bed_from, cut.from.max(late)),
         "from planting the bed until rain keeps it moist".to_owned(),
     );
     step(
         Topic::CutForPlanting,
         cut,
-        if rains.late > onset {
-            format!("when the rains have come: from {onset}, in late years from {}", rains.late)
-        } else {
-            format!("when the rains have come, from about {onset}")
+        match frame.began {
+            Some(began) => format!("the rains have come, on {began}"),
+            None if late > onset => {
+                format!("when the rains have come: from {onset}, in late years from {late}")
+            }
+            None => format!("when the rains have come, from about {onset}"),
         },
     );
     step(
@@ -256,24 +311,26 @@ pub fn lay_out(harvest: NaiveDate, rains: ExpectedRains, assumptions: &Assumptio
         cut,
         format!("within {} days of the onset, a day or two after each cutting", a.planting_window_days),
     );
+    let (ripe_first, ripe_last) = frame.maturity;
     step(
         Topic::FirstHarvest,
-        DateSpan::new(shift(cut.from, a.first_harvest_days_first), shift(cut.to, a.first_harvest_days_last)),
-        format!("{} to {} days after planting", a.first_harvest_days_first, a.first_harvest_days_last),
+        DateSpan::new(shift(cut.from, ripe_first), shift(cut.to, ripe_last)),
+        format!("{ripe_first} to {ripe_last} days after planting"),
     );
 
-    if bed_from > bed_wanted {
+    if bed_usual > bed_wanted {
         findings.push(
             Finding::warning(format!(
-                "the rains are expected on {onset}, too soon after the harvest for storage: the roots go to the bed on {bed_from}"
+                "the rains are expected on {expected}, too soon after the harvest for storage: the roots go to the bed on {bed_from}"
             ))
             .hint("plant vines from the old field instead, or sprout the roots at once and plant late"),
         );
     }
     if first_cut > onset {
+        let came = if frame.began.is_some() { "the rains came" } else { "the onset" };
         findings.push(
             Finding::warning(format!(
-                "the bed gives its first cuttings on about {first_cut}, after the onset on {onset}"
+                "the bed gives its first cuttings on about {first_cut}, after {came} on {onset}"
             ))
             .hint("plant what vines you have at the onset; the bed fills the rest"),
         );
@@ -290,4 +347,37 @@ pub fn lay_out(harvest: NaiveDate, rains: ExpectedRains, assumptions: &Assumptio
     }
     steps.sort_by_key(|step: &Step| (step.when.from, step.topic));
     Timeline { steps, findings }
+}
+
+/// The days of the monthly checks, each with the months since filling; without months
+/// the one check that stands for all that are overdue.
+fn checks(
+    frame: &Frame,
+    filled: NaiveDate,
+    bed: NaiveDate,
+    assumptions: &Assumptions,
+) -> Vec<(NaiveDate, Option<u32>)> {
+    let every = assumptions.check_every_months.round().max(1.0) as u32;
+    let worth_it =
+        |date: NaiveDate| (bed - date).num_days() as f64 >= assumptions.least_days_between_checks;
+    let mut days: Vec<_> = (1..=24)
+        .map_while(|times| {
+            let months = times * every;
+            let date = filled.checked_add_months(Months::new(months)).filter(|date| worth_it(*date))?;
+            Some((date, Some(months)))
+        })
+        .collect();
+    if let Some(today) = frame.open(Topic::MonthlyCheck) {
+        let planned = days.len();
+        days.retain(|(date, _)| *date >= today);
+        if days.len() < planned && worth_it(today) {
+            days.insert(0, (today, None));
+        }
+    }
+    days
+}
+
+/// The step before `topic` in the usual order.
+pub(super) fn before(topic: Topic) -> Option<Topic> {
+    Topic::ALL.into_iter().take_while(|other| *other != topic).last()
 }

@@ -1,6 +1,7 @@
 //! Plans as a whole.
 
 use chrono::{Days, NaiveDate};
+use kabla::plan::after::Variety;
 use kabla::plan::field::{Field, Spacing};
 use kabla::plan::multiply::{Sizing, at_least, roots_to_be_sure};
 use kabla::plan::progress::Check;
@@ -10,12 +11,12 @@ use proptest::prelude::*;
 
 use crate::expected::rows;
 
-fn date(text: &str) -> NaiveDate {
+pub(crate) fn date(text: &str) -> NaiveDate {
     text.parse().unwrap()
 }
 
 /// A farm with a field that takes `area` × 3.33 cuttings.
-fn farm(area: f64) -> Case {
+pub(crate) fn farm(area: f64) -> Case {
     Case {
         name: "a farm".to_owned(),
         kind: Kind::Farm,
@@ -27,23 +28,31 @@ fn farm(area: f64) -> Case {
         },
         rains: Rains::On(date("2027-11-25")),
         risk: Risk::Early,
+        rains_began: None,
         harvest: date("2027-05-24"),
-        field: Some(Field {
-            area: SquareMetres(area),
-            spacing: Spacing::Ridges { between: Metres(1.0), along: Metres(0.3) },
-        }),
+        harvest_until: None,
+        field: Some(Field::of(
+            SquareMetres(area),
+            Spacing::Ridges { between: Metres(1.0), along: Metres(0.3) },
+        )),
+        farms: Vec::new(),
+        at_hand: None,
+        field_sizes: Vec::new(),
         sizing: Sizing::BedSeason,
         sure_percent: None,
         kept: Vec::new(),
+        done: None,
         containers: Vec::new(),
         climate: None,
+        source: None,
+        variety: Variety::default(),
         language: None,
         today: None,
         assumptions: Assumptions::default(),
     }
 }
 
-fn amount(plan: &Plan, quantity: Quantity) -> f64 {
+pub(crate) fn amount(plan: &Plan, quantity: Quantity) -> f64 {
     plan.amounts.get(quantity).unwrap()
 }
 
@@ -277,7 +286,7 @@ proptest! {
     fn sure_stores_are_enough_and_no_larger(cuttings in 1u32..20_000, sure in 5u32..99, first in any::<bool>()) {
         let a = Assumptions::default();
         let sizing = if first { Sizing::FirstPlanting } else { Sizing::BedSeason };
-        let roots = roots_to_be_sure(cuttings, f64::from(sure) / 100.0, sizing, &a).unwrap();
+        let roots = roots_to_be_sure(cuttings, f64::from(sure) / 100.0, sizing, 4.0, &a).unwrap();
         let per_root = if first { 30.0 } else { 37.5 / 0.88 };
         let survivors = (f64::from(cuttings) / per_root - 1e-9).ceil() as u32;
         // The beta distribution with mean 0.88 and deviation 0.055.
@@ -285,7 +294,7 @@ proptest! {
         let chance = |roots| at_least(roots, survivors, 0.88 * size, 0.12 * size);
         prop_assert!(chance(roots) >= f64::from(sure) / 100.0);
         prop_assert!(roots == survivors || chance(roots - 1) < f64::from(sure) / 100.0);
-        let surer = roots_to_be_sure(cuttings, f64::from(sure + 1).min(99.0) / 100.0, sizing, &a).unwrap();
+        let surer = roots_to_be_sure(cuttings, f64::from(sure + 1).min(99.0) / 100.0, sizing, 4.0, &a).unwrap();
         prop_assert!(surer >= roots);
     }
 }

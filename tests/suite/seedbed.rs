@@ -1,7 +1,10 @@
 //! Water for the bed, against FAO Irrigation and Drainage Paper 56.
 
-use kabla::plan::seedbed::{Air, Climate, et0};
-use kabla::plan::{Celsius, Kilopascals, Megajoules, Metres, MetresPerSecond, Place};
+use chrono::NaiveDate;
+use kabla::plan::seedbed::{Air, Bed, Climate, Source, et0, kc, schedule};
+use kabla::plan::{
+    Assumptions, Celsius, DateSpan, Kilopascals, Litres, Megajoules, Metres, MetresPerSecond, Millimetres, Place,
+};
 
 use crate::expected::rows;
 
@@ -105,4 +108,190 @@ fn a_climate_with_air_uses_penman_monteith() {
     let et0 = climate.et0_on(day, &place).0;
     assert!((et0 - 5.72).abs() <= 0.01, "{et0}");
     assert!((et0 - by_hargreaves).abs() > 0.1, "{by_hargreaves}");
+}
+
+/// 132 days and latitudes by pyet, checked there against three other libraries.
+#[test]
+fn a_grid_of_latitudes_and_days() {
+    let cases = rows("et0-grid", "cases.csv");
+    assert_eq!(cases.len(), 132);
+    for row in cases {
+        let number = |name: &str| row[name].parse::<f64>().unwrap();
+        let (latitude, day) = (number("latitude_deg"), row["day_of_year"].parse().unwrap());
+        let extraterrestrial = et0::extraterrestrial_radiation(latitude, day);
+        let (tmax, tmin) = (Celsius(number("tmax_c")), Celsius(number("tmin_c")));
+        let weather = et0::Weather {
+            tmax,
+            tmin,
+            vapour_pressure: Kilopascals(number("vapour_pressure_kpa")),
+            wind: MetresPerSecond(number("wind_2m_m_s")),
+            extraterrestrial,
+            solar: Megajoules(number("solar_mj")),
+            soil_heat: Megajoules(0.0),
+            elevation: Metres(number("elevation_m")),
+        };
+        for (computed, name) in [
+            (extraterrestrial.0, "ra_mj"),
+            (et0::daylight_hours(latitude, day), "daylight_h"),
+            (et0::hargreaves(tmax, tmin, extraterrestrial).0, "hargreaves_mm"),
+            (weather.penman_monteith().0, "penman_monteith_mm"),
+        ] {
+            assert!((computed - number(name)).abs() <= 1e-6, "{name}: {computed} in {row:?}");
+        }
+    }
+}
+
+/// The stages and values of FAO-56 and pyfao56's own curve through them.
+#[test]
+fn crop_coefficients_by_stage() {
+    let a = Assumptions::default();
+    let table = rows("crop-coefficients", "cases.csv");
+    let value = |name: &str| {
+        let row = table.iter().find(|row| row["value_name"] == name).unwrap_or_else(|| panic!("{name}"));
+        row["value"].parse::<f64>().unwrap()
+    };
+    for (ours, theirs) in [
+        (a.kc_initial_days, "tropics_initial_days"),
+        (a.kc_development_days, "tropics_development_days"),
+        (a.kc_middle_days, "tropics_mid_days"),
+        (a.kc_late_days, "tropics_late_days"),
+        (a.kc_initial, "kc_initial"),
+        (a.kc_middle, "kc_mid"),
+        (a.kc_end, "kc_end"),
+    ] {
+        assert_eq!(ours, value(theirs), "{theirs}");
+    }
+    let curve = rows("crop-coefficients", "curve.csv");
+    assert_eq!(curve.len(), 125);
+    for row in curve {
+        let (day, expected): (f64, f64) = (row["day"].parse().unwrap(), row["kc"].parse().unwrap());
+        let found = kc::by_stage(day, &a);
+        assert!((found - expected).abs() <= 1e-6, "day {day}: {found}, not {expected}");
+    }
+}
+
+#[test]
+fn wet_soil_by_annex_7() {
+    let a = Assumptions::default();
+    for row in rows("kc-wet-soil", "cases.csv") {
+        let number = |name: &str| row[name].parse::<f64>().unwrap();
+        let found = kc::wet_soil(Millimetres(number("et0_mm")), number("interval_days"), &a);
+        assert!((found - number("kc_ini")).abs() <= 1e-6, "{row:?}: {found}");
+    }
+    // Example 23 as remembered: 0.85 read from figure 29.
+    assert!((kc::wet_soil(Millimetres(4.0), 2.0, &a) - 0.85).abs() < 0.05);
+}
+
+fn lowland() -> Place {
+    Place { name: "a place".to_owned(), latitude: -6.0, longitude: 36.0, elevation: Metres(600.0) }
+}
+
+fn span(from: &str, to: &str) -> DateSpan {
+    DateSpan::new(from.parse().unwrap(), to.parse().unwrap())
+}
+
+/// By hand for the dekad with all values named: litres = m² × (Kc·ET₀ − rain) / efficiency, rounded up;
+/// the total is the sum of days times litres; the dekads meet without gap or overlap.
+#[test]
+fn water_is_counted_dekad_by_dekad() {
+    let a = Assumptions::default();
+    let bed = Bed::for_roots(40, &a);
+    let mut climate = Climate::constant(Celsius(32.0), Celsius(18.0));
+    // 100 mm in November: 0.8 × 100 − 25 = 55 mm are effective, 55 / 30.4375 = 1.807 mm a day.
+    let mut rain = [Millimetres(0.0); 12];
+    rain[10] = Millimetres(100.0);
+    climate.rain = Some(rain);
+    let when = span("2027-09-28", "2027-11-25");
+    let periods = schedule(&bed, &lowland(), &climate, when, &a);
+    let spans: Vec<String> =
+        periods.iter().map(|p| format!("{} {}", p.when.from, p.when.to)).collect();
+    assert_eq!(
+        spans,
+        [
+            "2027-09-28 2027-09-30",
+            "2027-10-01 2027-10-10",
+            "2027-10-11 2027-10-20",
+            "2027-10-21 2027-10-31",
+            "2027-11-01 2027-11-10",
+            "2027-11-11 2027-11-20",
+            "2027-11-21 2027-11-25"
+        ]
+    );
+    for period in &periods {
+        let in_november = period.when.from >= "2027-11-01".parse::<NaiveDate>().unwrap();
+        assert!((period.rain.0 - if in_november { 55.0 / 30.4375 } else { 0.0 }).abs() < 1e-3);
+        let litres = 15.0 * (period.kc * period.et0.0 - period.rain.0) / 0.8;
+        assert_eq!(period.daily.0, litres.ceil(), "{period:?}");
+    }
+    // Nine days after planting the initial stage holds: what daily watering keeps wet counts, not the table's 0.50.
+    assert!(periods[1].kc > 0.9 && periods[1].kc < 1.15, "{}", periods[1].kc);
+    assert_eq!(periods[5].kc, 1.15, "the middle stage, 48 days after planting");
+    assert_eq!(periods.iter().map(|period| period.days()).sum::<i64>(), 59);
+}
+
+#[test]
+fn rarer_watering_needs_less_at_first() {
+    let mut a = Assumptions::default();
+    let daily = kc::of_bed(5.0, Millimetres(5.0), &a);
+    a.water_every_days = 3.0;
+    let rarer = kc::of_bed(5.0, Millimetres(5.0), &a);
+    assert!(rarer < daily, "{rarer} and {daily}");
+    assert_eq!(kc::of_bed(60.0, Millimetres(5.0), &a), 1.15);
+}
+
+#[test]
+fn rows_of_the_bed_to_scale() {
+    // 40 roots on 15 m²: 3 m wide, so 6 rows 50 cm apart; 7 in the fullest, 5 m / 7 = 71 cm apart.
+    let bed = Bed::for_roots(40, &Assumptions::default());
+    assert_eq!((bed.rows, bed.roots_per_row), (6, 7));
+    assert_eq!((bed.between_rows.0, bed.along_row.0), (50.0, 71.0));
+    let one = Bed::for_roots(1, &Assumptions::default());
+    assert_eq!((one.rows, one.roots_per_row), (1, 1));
+}
+
+#[test]
+fn a_source_is_held_against_the_need() {
+    let a = Assumptions::default();
+    let bed = Bed::for_roots(40, &a);
+    let climate = Climate::constant(Celsius(32.0), Celsius(18.0));
+    let periods = schedule(&bed, &lowland(), &climate, span("2027-10-01", "2027-11-30"), &a);
+    let most = periods.iter().map(|period| period.daily.0).fold(0.0, f64::max);
+    let source = |daily: Option<[Litres; 12]>, stored: Option<f64>| Source {
+        name: "the well".to_owned(),
+        daily,
+        stored: stored.map(Litres),
+    };
+    assert_eq!(source(Some([Litres(most); 12]), None).shortage(&periods), None);
+    let half = source(Some([Litres(most / 2.0); 12]), None).shortage(&periods).unwrap();
+    assert_eq!(half.first.from.to_string(), "2027-10-01");
+    assert!((half.share - 0.5).abs() < 1e-9);
+    // A well that is dry in November only is short from the 1st on.
+    let mut drying = [Litres(most); 12];
+    drying[10] = Litres(0.0);
+    let dry = source(Some(drying), None).shortage(&periods).unwrap();
+    assert_eq!((dry.first.from.to_string().as_str(), dry.share), ("2027-11-01", 0.0));
+    // A tank is short once the sum of all days exceeds it.
+    let total: f64 = periods.iter().map(|period| period.total().0).sum();
+    assert_eq!(source(None, Some(total)).shortage(&periods), None);
+    let tank = source(None, Some(total - 1.0)).shortage(&periods).unwrap();
+    assert_eq!(tank.first, periods.last().unwrap().when);
+}
+
+/// Monthly means of a record, and the months that are too thin.
+#[test]
+fn climates_of_daily_records() {
+    let first = NaiveDate::from_ymd_opt(2020, 1, 1).unwrap();
+    let days: Vec<_> = (0..731u64)
+        .map(|day| first + chrono::Days::new(day))
+        .map(|day| {
+            let month = f64::from(chrono::Datelike::month(&day));
+            (day, Celsius(20.0 + month), Celsius(10.0 + month))
+        })
+        .collect();
+    let climate = Climate::of_days(&days).unwrap();
+    for month in 0..12 {
+        assert!((climate.tmax[month].0 - (21.0 + month as f64)).abs() < 1e-9);
+        assert!((climate.tmin[month].0 - (11.0 + month as f64)).abs() < 1e-9);
+    }
+    assert_eq!(Climate::of_days(&days[..40]).unwrap_err(), [2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12]);
 }

@@ -7,10 +7,10 @@
 //! the day after the onset and the day before the end. A false start is a day
 //! that would be the onset but for the dry spell after it; days in a row count once.
 
-use chrono::{Days, NaiveDate};
+use chrono::{Days, Months, NaiveDate};
 use serde::Serialize;
 
-use super::onset::{Onset, OnsetRule, Window};
+use super::onset::{Onset, OnsetRule, Window, YearOnset};
 use super::{MonthDay, RainRecord, percentile};
 
 /// When the rains have ended.
@@ -77,12 +77,12 @@ pub struct Season {
 /// What the seasons say together.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Outlook {
-    /// Onset in the early years (20 %), as month-day.
-    pub p20: Option<String>,
+    /// Onset in the early years (20 %).
+    pub p20: Option<MonthDay>,
     /// Onset in the middle year.
-    pub p50: Option<String>,
+    pub p50: Option<MonthDay>,
     /// Onset in the late years (80 %).
-    pub p80: Option<String>,
+    pub p80: Option<MonthDay>,
     /// Share of the judged years in which the rains never began.
     pub none_share: Option<f64>,
     /// Years whose onset could be judged.
@@ -178,66 +178,119 @@ impl SeasonRule {
         starts
     }
 
-    /// What the seasons say together. `terciles` are the chances, in any unit,
-    /// that a seasonal outlook gives to an early, a usual and a late onset: each
-    /// third of the years then counts as much as its chance.
-    pub fn outlook(&self, seasons: &[Season], terciles: Option<[f64; 3]>) -> Outlook {
+    /// What the seasons say together; `weights` are those of a seasonal outlook.
+    pub fn outlook(&self, seasons: &[Season], weights: Option<&[f64]>) -> Outlook {
         let offset = |season: &Season| {
             let opening = self.window.in_year(season.year)?.0;
             Some((f64::from(season.year), (season.onset? - opening).num_days() as f64))
         };
         let onsets: Vec<(f64, f64)> = seasons.iter().filter_map(offset).collect();
         let days: Vec<f64> = onsets.iter().map(|(_, days)| *days).collect();
+        let weight = |index: usize| weights.map_or(1.0, |weights| weights.get(index).copied().unwrap_or(0.0));
+        let weighed = |counts: fn(&Season) -> bool| {
+            let these = seasons.iter().enumerate().filter(|(_, season)| counts(season));
+            these.map(|(index, _)| weight(index)).fold(0.0, |sum, weight| sum + weight)
+        };
         // Any year without a leap day will do to turn days back into a date.
         let opening = self.window.in_year(2001).map(|(from, _)| from);
         let on = |percent: f64| {
-            let days = match terciles {
-                Some(chances) => weighted_percentile(&days, chances, percent)?,
+            let days = match weights {
+                Some(_) => {
+                    let these = seasons.iter().enumerate().filter(|(_, season)| season.onset.is_some());
+                    let weights: Vec<f64> = these.map(|(index, _)| weight(index)).collect();
+                    weighted_percentile(&days, &weights, percent)?
+                }
                 None => percentile(&days, percent)?.round(),
             };
-            Some(MonthDay::of(opening?.checked_add_days(Days::new(days as u64))?).to_string())
+            Some(MonthDay::of(opening?.checked_add_days(Days::new(days as u64))?))
         };
-        let judged = seasons.iter().filter(|season| !season.onset_unknown).count();
+        let judged = weighed(|season| !season.onset_unknown);
+        let begun = weighed(|season| season.onset.is_some());
         Outlook {
             p20: on(20.0),
             p50: on(50.0),
             p80: on(80.0),
-            none_share: (judged > 0).then(|| (judged - onsets.len()) as f64 / judged as f64),
-            judged_years: judged,
+            none_share: (judged > 0.0).then(|| (1.0 - begun / judged).max(0.0)),
+            judged_years: seasons.iter().filter(|season| !season.onset_unknown).count(),
             trend_days_per_decade: (onsets.len() >= FEWEST_FOR_TREND)
                 .then(|| median_slope(&onsets))
                 .flatten()
                 .map(|slope| slope * 10.0),
         }
     }
+
+    /// How much each year counts under the chances of a seasonal outlook: each third of
+    /// the years, ranked as the outlook does, shares its chance. A year that cannot be ranked counts nothing.
+    pub fn weights(&self, record: &RainRecord, years: &[YearOnset], outlook: Chances) -> Vec<f64> {
+        let rank = |year: &YearOnset| match outlook {
+            Chances::OfOnset(_) => match year.onset {
+                Onset::On(_) => year.days_after_opening(&self.window),
+                // Rains that never begin are later than the latest.
+                Onset::None => Some(f64::INFINITY),
+                Onset::Unknown => None,
+            },
+            Chances::OfTotal(_) => {
+                let (from, _) = self.window.in_year(year.year)?;
+                let until = from.checked_add_months(Months::new(OUTLOOK_MONTHS))?;
+                record.days(from, u32::try_from((until - from).num_days()).ok()?).sum()
+            }
+        };
+        let (Chances::OfOnset(chances) | Chances::OfTotal(chances)) = outlook;
+        let ranks: Vec<Option<f64>> = years.iter().map(rank).collect();
+        let known: Vec<f64> = ranks.iter().flatten().copied().collect();
+        let mut weights = weights_of_thirds(&known, chances).into_iter();
+        ranks.iter().map(|rank| rank.and_then(|_| weights.next()).unwrap_or(0.0)).collect()
+    }
 }
 
-/// The least of the values below or at which lie `percent` of all weight, where
-/// the lower, middle and upper third of the values share the given chances
-/// (numpy's method "inverted_cdf" with weights). Of a number of values that
-/// thirds do not divide, the middle third is the one that differs.
-pub fn weighted_percentile(values: &[f64], chances: [f64; 3], percent: f64) -> Option<f64> {
-    let mut sorted = values.to_vec();
-    sorted.sort_by(f64::total_cmp);
-    let count = sorted.len();
+/// What a seasonal outlook says: the chances, in any unit, of the lower, middle and upper third.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Chances {
+    /// Of an early, a usual and a late onset.
+    OfOnset([f64; 3]),
+    /// Of little, usual and much rain in the three months from the window's opening.
+    OfTotal([f64; 3]),
+}
+
+/// The months whose total an outlook is about.
+const OUTLOOK_MONTHS: u32 = 3;
+
+/// How much each value counts where the lower, middle and upper third of them share the given
+/// chances. Of a number of values that thirds do not divide, the middle third is the one that differs.
+pub fn weights_of_thirds(values: &[f64], [low, usual, high]: [f64; 3]) -> Vec<f64> {
+    let count = values.len();
     let outer = ((count as f64) / 3.0).round() as usize;
-    let middle = count.checked_sub(2 * outer)?;
-    let [low, usual, high] = chances;
-    // A third without a value cannot take its chance: it falls to the others.
-    let weight = |index: usize| match index {
-        index if index < outer => low / outer as f64,
-        index if index < outer + middle => usual / middle as f64,
-        _ => high / outer as f64,
-    };
-    let all: f64 = (0..count).map(weight).sum();
+    let middle = count.saturating_sub(2 * outer);
+    let mut order: Vec<(usize, f64)> = values.iter().copied().enumerate().collect();
+    order.sort_by(|(_, one), (_, other)| one.total_cmp(other));
+    let mut weights = vec![0.0; count];
+    for (rank, (index, _)) in order.into_iter().enumerate() {
+        if let Some(weight) = weights.get_mut(index) {
+            // A third without a value cannot take its chance: it falls to the others.
+            *weight = match rank {
+                rank if rank < outer => low / outer as f64,
+                rank if rank < outer + middle => usual / middle as f64,
+                _ => high / outer as f64,
+            };
+        }
+    }
+    weights
+}
+
+/// The least of the values below or at which lie `percent` of all weight
+/// (numpy's method "inverted_cdf" with weights).
+pub fn weighted_percentile(values: &[f64], weights: &[f64], percent: f64) -> Option<f64> {
+    let mut sorted: Vec<(f64, f64)> = values.iter().copied().zip(weights.iter().copied()).collect();
+    sorted.sort_by(|(one, _), (other, _)| one.total_cmp(other));
+    let all: f64 = sorted.iter().map(|(_, weight)| weight).sum();
     let mut below = 0.0;
-    for (index, value) in sorted.iter().enumerate() {
-        below += weight(index);
+    for (value, weight) in &sorted {
+        below += weight;
         if below >= percent / 100.0 * all - 1e-12 {
             return Some(*value);
         }
     }
-    sorted.last().copied()
+    sorted.last().map(|(value, _)| *value)
 }
 
 /// The longest run of days without a rain day among `days` days from `from`;

@@ -1,13 +1,16 @@
 //! When the rains begin: from a stated day, or from a daily rainfall record.
 
 mod analysis;
+mod course;
 mod onset;
 mod record;
 mod trade;
 
 pub use analysis::{
-    EndRule, Outlook, Season, SeasonRule, longest_dry_spell, median_slope, weighted_percentile,
+    Chances, EndRule, Outlook, Season, SeasonRule, longest_dry_spell, median_slope, weighted_percentile,
+    weights_of_thirds,
 };
+pub use course::{WetSeason, wet_seasons};
 pub use onset::{Onset, OnsetRule, Window, YearOnset, percentile};
 pub use record::RainRecord;
 pub use trade::TradeRow;
@@ -16,6 +19,7 @@ use std::fmt;
 use std::str::FromStr;
 
 use chrono::{Datelike, Days, NaiveDate};
+use serde::{Serialize, Serializer};
 
 /// A day of the year, as in "about the 15th of October".
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -61,6 +65,12 @@ impl FromStr for MonthDay {
     }
 }
 
+impl Serialize for MonthDay {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.collect_str(self)
+    }
+}
+
 impl fmt::Display for MonthDay {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         write!(f, "{:02}-{:02}", self.month, self.day)
@@ -96,10 +106,12 @@ pub enum Rains {
 pub struct ObservedRains {
     /// One entry a year of the record, years without onset among them.
     pub years: Vec<YearOnset>,
-    /// The search window.
-    pub window: Window,
-    /// The rule.
-    pub rule: OnsetRule,
+    /// How much each of these years counts, where a seasonal outlook weighs them.
+    pub weights: Option<Vec<f64>>,
+    /// The rules and the search window.
+    pub rule: SeasonRule,
+    /// What waiting with the planting costs and saves.
+    pub trade: Vec<TradeRow>,
 }
 
 /// The expected rains of the season to come.
@@ -112,11 +124,30 @@ pub struct ExpectedRains {
 }
 
 impl ObservedRains {
+    /// Finds the onsets of a record. `outlook` are the chances of a seasonal outlook.
+    pub fn find(record: &RainRecord, rule: SeasonRule, outlook: Option<Chances>) -> ObservedRains {
+        let years = record.onsets(&rule.onset, &rule.window);
+        let weights = outlook.map(|chances| rule.weights(record, &years, chances));
+        ObservedRains { years, weights, rule, trade: rule.trade(record) }
+    }
+
     /// Days after the window's opening at which `percent` of the years that had an onset have had it.
     pub fn onset_percentile(&self, percent: f64) -> Option<f64> {
-        let days: Vec<f64> =
-            self.years.iter().filter_map(|year| year.days_after_opening(&self.window)).collect();
-        percentile(&days, percent)
+        let days = |year: &YearOnset| year.days_after_opening(&self.rule.window);
+        match &self.weights {
+            None => percentile(&self.years.iter().filter_map(days).collect::<Vec<_>>(), percent),
+            Some(weights) => {
+                let weighted = self.years.iter().zip(weights);
+                let (days, weights): (Vec<f64>, Vec<f64>) =
+                    weighted.filter_map(|(year, weight)| Some((days(year)?, *weight))).unzip();
+                weighted_percentile(&days, &weights, percent)
+            }
+        }
+    }
+
+    /// Days from `harvest` to the middle onset after it; the most there can be where none is known.
+    pub fn days_to_onset(&self, harvest: NaiveDate) -> i64 {
+        self.expected(harvest, (50.0, 50.0)).map_or(i64::MAX, |rains| (rains.onset - harvest).num_days())
     }
 
     /// Years whose season could be judged.
@@ -137,7 +168,7 @@ impl ObservedRains {
         let late = self.onset_percentile(percents.1)?.max(chosen);
         let after = |opening: NaiveDate, days: f64| opening.checked_add_days(Days::new(days.round() as u64));
         (-1..=1)
-            .filter_map(|ahead| self.window.from.in_year(harvest.year() + ahead))
+            .filter_map(|ahead| self.rule.window.from.in_year(harvest.year() + ahead))
             .filter_map(|opening| {
                 Some(ExpectedRains { onset: after(opening, chosen)?, late: after(opening, late)? })
             })
@@ -184,11 +215,11 @@ pub fn reason(rains: &Rains, risk: Risk, assumptions: &super::Assumptions) -> St
             format!(
                 "by then the rains had begun in {} % of {with_onset} years with an onset by the rule {}: {}, looked for from {} to {} (month-day)",
                 risk_percent(risk, assumptions),
-                observed.rule.name(),
-                observed.rule,
-                observed.window.from,
-                observed.window.until,
-            )
+                observed.rule.onset.name(),
+                observed.rule.onset,
+                observed.rule.window.from,
+                observed.rule.window.until,
+            ) + if observed.weights.is_some() { "; the years are weighed by the seasonal outlook" } else { "" }
         }
     }
 }

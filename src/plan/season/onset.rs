@@ -9,11 +9,12 @@ use std::fmt;
 use std::str::FromStr;
 
 use chrono::{Datelike, Days, NaiveDate};
+use serde::Serialize;
 
 use super::{MonthDay, RainRecord};
 
 /// The part of the year in which an onset is looked for, both days included.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
 pub struct Window {
     /// First possible onset.
     pub from: MonthDay,

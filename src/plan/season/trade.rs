@@ -13,8 +13,8 @@ const STEP: u64 = 10;
 /// One choice: plant on the first wet window from this day on, whatever comes after it.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct TradeRow {
-    /// The first day on which one would plant, month-day.
-    pub from: String,
+    /// The first day on which one would plant.
+    pub from: MonthDay,
     /// Years that could be judged.
     pub years: usize,
     /// Years in which there was a wet window to plant on.
@@ -51,7 +51,7 @@ impl SeasonRule {
         let unchecked = self.onset.without_look_ahead();
         let first = years.first()?.0.checked_add_days(Days::new(wait))?;
         let mut row = TradeRow {
-            from: MonthDay::of(first).to_string(),
+            from: MonthDay::of(first),
             years: 0,
             planted_years: 0,
             false_start_share: None,

@@ -1,11 +1,24 @@
 //! The watered bed in which the stored roots sprout.
 
 pub mod et0;
+pub mod kc;
+mod water;
 
-use chrono::{Datelike, Days, NaiveDate};
+use chrono::{Datelike, NaiveDate};
+use serde::Serialize;
 
-use super::units::{round_up, whole_up};
-use super::{Assumptions, Celsius, Litres, Metres, MetresPerSecond, Millimetres, Place, SquareMetres};
+pub use water::{Period, Shortage, Source, schedule};
+
+use super::units::{round_up, whole_down};
+use super::{
+    Assumptions, Celsius, Centimetres, Metres, MetresPerSecond, Millimetres, Place, SquareMetres,
+};
+
+/// The mean length of a month.
+const DAYS_A_MONTH: f64 = 365.25 / 12.0;
+
+/// Fewer days of a month make no mean.
+pub const FEWEST_DAYS: u32 = 10;
 
 /// The usual weather of a place.
 #[derive(Debug, Clone, PartialEq)]
@@ -16,6 +29,8 @@ pub struct Climate {
     pub tmin: [Celsius; 12],
     /// Humidity, wind and sunshine, where they are known.
     pub air: Option<Air>,
+    /// Mean rain of a month, one value a month from January, where it is known.
+    pub rain: Option<[Millimetres; 12]>,
 }
 
 /// What Penman–Monteith needs besides temperatures, one value a month from January.
@@ -32,7 +47,44 @@ pub struct Air {
 impl Climate {
     /// The same temperatures all year.
     pub fn constant(tmax: Celsius, tmin: Celsius) -> Climate {
-        Climate { tmax: [tmax; 12], tmin: [tmin; 12], air: None }
+        Climate { tmax: [tmax; 12], tmin: [tmin; 12], air: None, rain: None }
+    }
+
+    /// The mean temperatures of a record's days, month by month.
+    ///
+    /// # Errors
+    /// The months, from 1 to 12, of which fewer than `FEWEST_DAYS` days are known.
+    pub fn of_days(days: &[(NaiveDate, Celsius, Celsius)]) -> Result<Climate, Vec<u32>> {
+        let mut sums = [(0.0, 0.0, 0u32); 12];
+        for (day, tmax, tmin) in days {
+            if let Some((most, least, count)) = sums.get_mut(day.month0() as usize) {
+                *most += tmax.0;
+                *least += tmin.0;
+                *count += 1;
+            }
+        }
+        let months = (1..).zip(&sums);
+        let few: Vec<u32> =
+            months.filter(|(_, (.., count))| *count < FEWEST_DAYS).map(|(month, _)| month).collect();
+        if !few.is_empty() {
+            return Err(few);
+        }
+        let mean = |sum: f64, count: u32| Celsius(sum / f64::from(count));
+        Ok(Climate {
+            tmax: sums.map(|(most, _, count)| mean(most, count)),
+            tmin: sums.map(|(_, least, count)| mean(least, count)),
+            air: None,
+            rain: None,
+        })
+    }
+
+    /// Rain of a day that can be counted on: of the month's mean what FAO
+    /// takes as effective (Brouwer and Heibloem 1986, FAO training manual 3, from memory), 0 where no rain is known.
+    pub fn rain_on(&self, day: NaiveDate) -> Millimetres {
+        let rain = self.rain.and_then(|rain| rain.get(day.month0() as usize).copied());
+        let month = rain.unwrap_or_default().0;
+        let effective = if month > 75.0 { 0.8 * month - 25.0 } else { (0.6 * month - 10.0).max(0.0) };
+        Millimetres(effective / DAYS_A_MONTH)
     }
 
     /// How reference evapotranspiration is computed with what is known.
@@ -68,14 +120,27 @@ impl Climate {
 }
 
 /// A bed for some roots.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 pub struct Bed {
     /// Its area.
+    #[serde(rename = "area_m2")]
     pub area: SquareMetres,
     /// Its longer side.
+    #[serde(rename = "length_m")]
     pub length: Metres,
     /// Its shorter side.
+    #[serde(rename = "width_m")]
     pub width: Metres,
+    /// Rows of roots, along the longer side.
+    pub rows: u32,
+    /// Roots in the fullest row.
+    pub roots_per_row: u32,
+    /// From row to row; the outermost rows are half of it from the edge.
+    #[serde(rename = "between_rows_cm")]
+    pub between_rows: Centimetres,
+    /// From root to root in a row.
+    #[serde(rename = "along_row_cm")]
+    pub along_row: Centimetres,
 }
 
 impl Bed {
@@ -84,43 +149,18 @@ impl Bed {
         let needed = f64::from(roots) * assumptions.bed_area_per_root_m2;
         let width = round_up(assumptions.bed_width_m.min(needed.sqrt()), 0.5);
         let length = if width > 0.0 { round_up(needed / width, 0.5) } else { 0.0 };
+        let (length, width) = (length.max(width), length.min(width));
+        let rows = whole_down(width * 100.0 / assumptions.bed_root_spacing_cm).clamp(1, roots.max(1));
+        let roots_per_row = roots.div_ceil(rows);
+        let apart = |side: f64, count: u32| Centimetres((side * 100.0 / f64::from(count.max(1))).floor());
         Bed {
             area: SquareMetres(needed),
-            length: Metres(length.max(width)),
-            width: Metres(length.min(width)),
+            length: Metres(length),
+            width: Metres(width),
+            rows,
+            roots_per_row,
+            between_rows: apart(width, rows),
+            along_row: apart(length, roots_per_row),
         }
-    }
-}
-
-/// Water for one day in the thirstiest stretch of the bed season.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Watering {
-    /// Mean reference evapotranspiration over the watering.
-    pub et0: Millimetres,
-    /// Litres a day, rounded up to whole ones.
-    pub daily: Litres,
-    /// Jerrycans a day.
-    pub jerrycans: u32,
-}
-
-/// Water the bed needs a day between `from` and `to`, no rain counted on.
-pub fn watering(
-    bed: &Bed,
-    place: &Place,
-    climate: &Climate,
-    (from, to): (NaiveDate, NaiveDate),
-    assumptions: &Assumptions,
-) -> Watering {
-    let days = (to - from).num_days().max(0) as u64;
-    let sum: f64 = (0..=days)
-        .filter_map(|day| from.checked_add_days(Days::new(day)))
-        .map(|day| climate.et0_on(day, place).0)
-        .sum();
-    let et0 = Millimetres(sum / (days + 1) as f64);
-    let daily = bed.area.0 * assumptions.bed_kc * et0.0 / assumptions.watering_efficiency;
-    Watering {
-        et0,
-        daily: Litres(f64::from(whole_up(daily))),
-        jerrycans: whole_up(daily / assumptions.jerrycan_l),
     }
 }

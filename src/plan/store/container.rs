@@ -1,45 +1,83 @@
 //! Containers by their inner sizes.
 
 use std::f64::consts::PI;
+use std::fmt;
 
-use super::{Centimetres, Floor, Litres};
+use serde::Serialize;
+
+use super::{Centimetres, Floor, Litres, SquareMetres};
 
 /// A container at hand.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Container {
     /// Its shape and inner sizes across.
+    #[serde(flatten)]
     pub shape: Shape,
     /// Inner depth.
+    #[serde(rename = "depth_cm")]
     pub depth: Centimetres,
     /// How many there are; `None` for as many as needed.
+    #[serde(skip)]
     pub count: Option<u32>,
 }
 
 /// Shape and inner sizes across.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[serde(tag = "shape", rename_all = "lowercase")]
 pub enum Shape {
-    /// A basin, bucket or pot; straight-sided where both are equal.
+    /// A basin or bucket; straight-sided where both widths are equal.
     Round {
         /// Inner width at the top.
+        #[serde(rename = "top_width_cm")]
         top: Centimetres,
         /// Inner width at the bottom.
+        #[serde(rename = "bottom_width_cm")]
         bottom: Centimetres,
+    },
+    /// A pot: straight-sided bands one above the other, from the bottom up.
+    Pot {
+        /// The bands; together they are as high as the container is deep.
+        bands: Vec<Band>,
     },
     /// A box.
     Box {
         /// Inner length.
+        #[serde(rename = "length_cm")]
         length: Centimetres,
         /// Inner width.
+        #[serde(rename = "width_cm")]
         width: Centimetres,
     },
 }
 
+/// A straight-sided part of a pot.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+pub struct Band {
+    /// How high it is.
+    #[serde(rename = "height_cm")]
+    pub height: Centimetres,
+    /// Inner width.
+    #[serde(rename = "width_cm")]
+    pub width: Centimetres,
+}
+
 impl Container {
-    /// The floor on which roots lie at `height` above the bottom.
-    pub fn floor_at(&self, height: Centimetres) -> Floor {
-        match self.shape {
-            Shape::Round { top, bottom } => Floor::Round { width: self.width_at(top, bottom, height) },
-            Shape::Box { length, width } => Floor::Rectangle { length, width },
+    /// The floor that a layer has which reaches from `low` to `high` above the
+    /// bottom: as wide as the narrowest place between the two.
+    pub fn floor_between(&self, low: Centimetres, high: Centimetres) -> Floor {
+        match &self.shape {
+            Shape::Round { top, bottom } => {
+                let at = |height| self.width_at(*top, *bottom, height);
+                Floor::Round { width: Centimetres(at(low).0.min(at(high).0)) }
+            }
+            Shape::Pot { bands } => {
+                let width = banded(bands)
+                    .filter(|(from, band)| from + band.height.0 > low.0 && *from < high.0)
+                    .map(|(_, band)| band.width.0)
+                    .fold(f64::INFINITY, f64::min);
+                Floor::Round { width: Centimetres(if width.is_finite() { width } else { 0.0 }) }
+            }
+            Shape::Box { length, width } => Floor::Rectangle { length: *length, width: *width },
         }
     }
 
@@ -51,14 +89,70 @@ impl Container {
     /// Volume from the bottom to `height`, at most the whole.
     pub fn volume_to(&self, height: Centimetres) -> Litres {
         let height = Centimetres(height.0.clamp(0.0, self.depth.0));
-        let cubic_cm = match self.shape {
+        let cubic_cm = match &self.shape {
             Shape::Round { top, bottom } => {
                 let low = bottom.0 / 2.0;
-                let high = self.width_at(top, bottom, height).0 / 2.0;
+                let high = self.width_at(*top, *bottom, height).0 / 2.0;
                 PI * height.0 * (low * low + low * high + high * high) / 3.0
             }
+            Shape::Pot { bands } => banded(bands)
+                .map(|(from, band)| {
+                    PI * band.width.0.powi(2) / 4.0 * (height.0 - from).clamp(0.0, band.height.0)
+                })
+                .sum(),
             Shape::Box { length, width } => length.0 * width.0 * height.0,
         };
         Litres(cubic_cm / 1000.0)
     }
+
+    /// Paper that lines the bottom and the sides up to `height`, without overlap.
+    pub fn lining_to(&self, height: Centimetres) -> SquareMetres {
+        let height = Centimetres(height.0.clamp(0.0, self.depth.0));
+        let square_cm = match &self.shape {
+            Shape::Round { top, bottom } => {
+                let low = bottom.0 / 2.0;
+                let high = self.width_at(*top, *bottom, height).0 / 2.0;
+                PI * low * low + PI * (low + high) * height.0.hypot(high - low)
+            }
+            Shape::Pot { bands } => {
+                let disc = |width: f64| PI * width * width / 4.0;
+                let bottom = bands.first().map_or(0.0, |band| disc(band.width.0));
+                let sides: f64 = banded(bands)
+                    .map(|(from, band)| PI * band.width.0 * (height.0 - from).clamp(0.0, band.height.0))
+                    .sum();
+                let shoulders: f64 = banded(bands)
+                    .zip(bands.iter().skip(1))
+                    .filter(|((from, band), _)| from + band.height.0 < height.0)
+                    .map(|((_, below), above)| (disc(above.width.0) - disc(below.width.0)).abs())
+                    .sum();
+                bottom + sides + shoulders
+            }
+            Shape::Box { length, width } => length.0 * width.0 + 2.0 * (length.0 + width.0) * height.0,
+        };
+        SquareMetres(square_cm / 10_000.0)
+    }
+}
+
+impl fmt::Display for Container {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match &self.shape {
+            Shape::Round { top, bottom } if top == bottom => write!(f, "round, {} cm wide", top.0)?,
+            Shape::Round { top, bottom } => write!(f, "round, {} cm wide, {} at the bottom", top.0, bottom.0)?,
+            Shape::Pot { bands } => {
+                let widths: Vec<String> = bands.iter().map(|band| band.width.0.to_string()).collect();
+                write!(f, "pot, {} cm wide from the bottom up", widths.join(", "))?;
+            }
+            Shape::Box { length, width } => write!(f, "box, {} × {} cm", length.0, width.0)?,
+        }
+        write!(f, ", {} cm deep", self.depth.0)
+    }
+}
+
+/// Bands with the height at which each begins.
+fn banded(bands: &[Band]) -> impl Iterator<Item = (f64, &Band)> {
+    bands.iter().scan(0.0, |from, band| {
+        let here = *from;
+        *from += band.height.0;
+        Some((here, band))
+    })
 }

@@ -3,10 +3,14 @@
 mod container;
 mod packing;
 
-pub use container::{Container, Shape};
-pub use packing::{Floor, Position, Root, pack};
+use std::sync::Arc;
 
-use super::{Assumptions, Centimetres, Kilograms, Litres};
+use serde::{Serialize, Serializer};
+
+pub use container::{Band, Container, Shape};
+pub use packing::{Floor, Packings, Position, Root, pack};
+
+use super::{Assumptions, Centimetres, Kilograms, Litres, SquareMetres};
 
 /// The containers of one plan, filled.
 #[derive(Debug, Clone, PartialEq)]
@@ -19,7 +23,7 @@ pub struct Store {
     pub capacity_of_last: u32,
 }
 
-/// A number of equal containers, filled alike.
+/// A number of equal containers. All are full but the last, which holds the rest.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Filled {
     /// The container.
@@ -28,18 +32,40 @@ pub struct Filled {
     pub count: u32,
     /// Roots in all of them together.
     pub roots: u32,
-    /// Layers of roots in the fullest one.
-    pub layers: u32,
-    /// Where the roots of one layer lie, seen from above; the lowest layer, which is the narrowest.
-    pub layer: Vec<Position>,
+    /// Layers of roots in the fullest one, from the bottom up; the topmost may not be full.
+    pub layers: Vec<Layer>,
+    /// Roots in the fullest one.
+    pub roots_in_fullest: u32,
     /// Sand in all of them together.
     pub sand: Litres,
+    /// Paper that lines all of them, without overlap.
+    pub lining: SquareMetres,
+}
+
+/// One layer of roots.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Layer {
+    /// Underside of the roots above the bottom.
+    pub height: Centimetres,
+    /// Places for roots, seen from above.
+    pub places: Arc<[Position]>,
+}
+
+impl Layer {
+    /// Roots that the layer holds when it is full.
+    pub fn capacity(&self) -> u32 {
+        u32::try_from(self.places.len()).unwrap_or(u32::MAX)
+    }
 }
 
 impl Filled {
-    /// Roots that one layer holds.
-    pub fn roots_per_layer(&self) -> u32 {
-        u32::try_from(self.layer.len()).unwrap_or(u32::MAX)
+    /// Roots in each layer of the fullest container, from the bottom up.
+    pub fn roots_by_layer(&self) -> impl Iterator<Item = (&Layer, u32)> {
+        self.layers.iter().scan(self.roots_in_fullest, |left, layer| {
+            let here = layer.capacity().min(*left);
+            *left -= here;
+            Some((layer, here))
+        })
     }
 }
 
@@ -54,18 +80,57 @@ impl Store {
         Kilograms(self.sand().0 * assumptions.sand_density_kg_per_l)
     }
 
+    /// Lining paper of all containers, without overlap.
+    pub fn lining(&self) -> SquareMetres {
+        self.filled.iter().fold(SquareMetres(0.0), |sum, filled| sum + filled.lining)
+    }
+
     /// Containers used.
     pub fn containers(&self) -> u32 {
         self.filled.iter().map(|filled| filled.count).sum()
     }
 }
 
-/// How high the sand and roots of `layers` layers stand.
-fn height(layers: u32, assumptions: &Assumptions) -> Centimetres {
-    let layers = f64::from(layers);
-    let roots = layers * assumptions.root_diameter_mm / 10.0;
-    let between = (layers - 1.0).max(0.0) * assumptions.layer_sand_cm;
-    Centimetres(assumptions.base_sand_cm + roots + between + assumptions.top_sand_cm)
+/// In plans: each layer with the roots of the fullest container and their places, from the bottom up.
+impl Serialize for Filled {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        #[derive(Serialize)]
+        struct Entry<'a> {
+            #[serde(flatten)]
+            container: &'a Container,
+            count: u32,
+            roots: u32,
+            layers: Vec<Laid<'a>>,
+            sand_l: f64,
+            lining_m2: f64,
+        }
+        #[derive(Serialize)]
+        struct Laid<'a> {
+            height_cm: Centimetres,
+            roots: u32,
+            capacity: u32,
+            places: &'a [Position],
+        }
+        let layers = self.roots_by_layer().map(|(layer, roots)| Laid {
+            height_cm: layer.height,
+            roots,
+            capacity: layer.capacity(),
+            places: layer.places.get(..roots as usize).unwrap_or_default(),
+        });
+        let entry = Entry {
+            container: &self.container,
+            count: self.count,
+            roots: self.roots,
+            layers: layers.collect(),
+            sand_l: hundredths(self.sand.0),
+            lining_m2: hundredths(self.lining.0),
+        };
+        entry.serialize(serializer)
+    }
+}
+
+fn hundredths(value: f64) -> f64 {
+    (value * 100.0).round() / 100.0
 }
 
 /// The most layers that leave the top sand in a container `depth` deep.
@@ -74,40 +139,84 @@ fn layers_within(depth: Centimetres, assumptions: &Assumptions) -> u32 {
     super::units::whole_down(room / (assumptions.root_diameter_mm / 10.0 + assumptions.layer_sand_cm))
 }
 
-/// Lays `roots` into the containers at hand, in the order given.
-///
-/// All layers of a container hold as many roots as its lowest one, which is
-/// the narrowest: one number to remember, safe in a tapered basin.
-pub fn fill(roots: u32, containers: &[Container], assumptions: &Assumptions) -> Store {
-    let mut store = Store { filled: Vec::new(), left_over: roots, capacity_of_last: 0 };
+/// The layers of a container, each packed at the width it has at its height.
+fn layers_of(container: &Container, assumptions: &Assumptions, packings: &mut Packings) -> Vec<Layer> {
     let root = Root::of(assumptions);
+    let thickness = assumptions.root_diameter_mm / 10.0;
+    (0..layers_within(container.depth, assumptions))
+        .map(|index| {
+            let low = assumptions.base_sand_cm + f64::from(index) * (thickness + assumptions.layer_sand_cm);
+            let floor = container.floor_between(Centimetres(low), Centimetres(low + thickness));
+            Layer { height: Centimetres(low), places: packings.pack(&floor, &root) }
+        })
+        // In the narrow foot of a pot a layer may hold nothing; those above it still count.
+        .filter(|layer| !layer.places.is_empty())
+        .collect()
+}
+
+/// Lays `roots` into the containers at hand, in the order given, each filled
+/// before the next is begun.
+pub fn fill(
+    roots: u32,
+    containers: &[Container],
+    assumptions: &Assumptions,
+    packings: &mut Packings,
+) -> Store {
+    let mut store = Store { filled: Vec::new(), left_over: roots, capacity_of_last: 0 };
     for container in containers {
-        let layers = layers_within(container.depth, assumptions);
-        let floor = container.floor_at(Centimetres(assumptions.base_sand_cm));
-        let layer = if layers == 0 { Vec::new() } else { pack(&floor, &root) };
-        let per_layer = u32::try_from(layer.len()).unwrap_or(u32::MAX);
-        let capacity = per_layer.saturating_mul(layers);
+        let layers = layers_of(container, assumptions, packings);
+        let capacity = layers.iter().fold(0u32, |sum, layer| sum.saturating_add(layer.capacity()));
         store.capacity_of_last = capacity;
         if capacity == 0 || store.left_over == 0 {
             continue;
         }
         let count = store.left_over.div_ceil(capacity).min(container.count.unwrap_or(u32::MAX));
         let here = store.left_over.min(capacity.saturating_mul(count));
-        let sand = (0..count)
-            .scan(here, |left, _| {
-                let in_this = (*left).min(capacity);
-                *left -= in_this;
-                Some(in_this)
-            })
-            .fold(Litres(0.0), |sum, in_this| {
-                let top = height(in_this.div_ceil(per_layer), assumptions);
-                let volume =
-                    container.volume_to(top).0 - f64::from(in_this) * assumptions.root_volume_ml / 1000.0;
-                sum + Litres(volume.max(0.0))
-            });
-        let layers = here.min(capacity).div_ceil(per_layer);
-        store.filled.push(Filled { container: container.clone(), count, roots: here, layers, layer, sand });
+        let in_last = here - capacity * (count - 1);
+        let (full, last) = (topped(capacity, &layers, assumptions), topped(in_last, &layers, assumptions));
+        let sand = |top: Centimetres, roots: u32| {
+            let volume = container.volume_to(top).0 - f64::from(roots) * assumptions.root_volume_ml / 1000.0;
+            volume.max(0.0)
+        };
+        let before = f64::from(count - 1);
+        let lining = before * container.lining_to(full).0 + container.lining_to(last).0;
+        let sand = before * sand(full, capacity) + sand(last, in_last);
+        let fullest = here.min(capacity);
+        let used = layers_for(fullest, &layers);
+        store.filled.push(Filled {
+            container: container.clone(),
+            count,
+            roots: here,
+            layers: layers.into_iter().take(used).collect(),
+            roots_in_fullest: fullest,
+            sand: Litres(sand),
+            lining: SquareMetres(lining),
+        });
         store.left_over -= here;
     }
     store
+}
+
+/// How many of the layers `roots` take.
+fn layers_for(roots: u32, layers: &[Layer]) -> usize {
+    let mut left = roots;
+    layers
+        .iter()
+        .take_while(|layer| {
+            let more = left > 0;
+            left = left.saturating_sub(layer.capacity());
+            more
+        })
+        .count()
+}
+
+/// How high sand and roots stand with so many roots in them.
+fn topped(roots: u32, layers: &[Layer], assumptions: &Assumptions) -> Centimetres {
+    let used = layers_for(roots, layers);
+    match used.checked_sub(1).and_then(|last| layers.get(last)) {
+        Some(layer) => {
+            layer.height + Centimetres(assumptions.root_diameter_mm / 10.0 + assumptions.top_sand_cm)
+        }
+        None => Centimetres(0.0),
+    }
 }

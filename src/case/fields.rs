@@ -1,0 +1,219 @@
+//! Whom a case is about, and what is to be planted.
+
+use super::{required, required_if};
+use crate::plan::field::{Field, Spacing};
+use crate::plan::group::Member;
+use crate::plan::multiply::Sizing;
+use crate::plan::{AtHand, Assumptions, Kind, Metres, SquareMetres};
+use crate::table::Table;
+
+/// What a case says of them.
+pub(super) struct Fields {
+    pub(super) kind: Option<Kind>,
+    pub(super) field: Option<Field>,
+    pub(super) farms: Vec<Member>,
+    pub(super) at_hand: Option<AtHand>,
+    pub(super) sizes: Vec<SquareMetres>,
+    pub(super) sizing: Sizing,
+    pub(super) sure_percent: Option<f64>,
+}
+
+/// The fields of a zone's table where the case names none, m².
+const ZONE_FIELDS: [f64; 5] = [100.0, 250.0, 500.0, 1000.0, 2500.0];
+
+pub(super) fn read(root: &Table<'_>, assumptions: &Assumptions) -> Fields {
+    let group = root.table("group");
+    let members = group.whole("members", 1..=100_000);
+    let zone = root.table("zone");
+    let sizes = zone.numbers("field_sizes_m2", 1.0..=1_000_000.0);
+    let table = root.table("field");
+    let usual = Spacing::Ridges {
+        between: Metres(assumptions.ridge_spacing_m),
+        along: Metres(assumptions.plant_spacing_m),
+    };
+    let spacing = read_spacing(&table, usual, assumptions);
+    let farms: Vec<_> = root.tables("farm").into_iter().collect();
+    let names_farms = root.has("farm");
+    let kind = read_kind(root, &group, members, farms.len());
+    let at_hand = root.table("at_hand");
+    let stock = read_at_hand(&at_hand, spacing);
+    let counted_forward = stock.is_some() || at_hand.is_given();
+
+    let measured = ["area_m2", "length_m", "width_m"].iter().any(|key| table.has(key));
+    let may_lack = counted_forward || names_farms;
+    let field = if measured || (table.is_given() && !may_lack) {
+        read_field(&table, spacing)
+    } else {
+        None
+    };
+    match kind {
+        Some(Kind::Zone) if measured => {
+            root.problem("field", "a zone has no field", "take its sizes out, or write kind = \"farm\"");
+        }
+        Some(Kind::Zone) if at_hand.is_given() => {
+            root.problem("at_hand", "a zone has nothing at hand", "take it out, or write kind = \"farm\"");
+        }
+        Some(Kind::Farm | Kind::Group { .. }) if !table.is_given() && !may_lack => {
+            root.missing("field", "add [field] with area_m2 = …, or with length_m and width_m");
+        }
+        _ => {}
+    }
+    if measured && names_farms {
+        root.problem("farm", "a common field and farms with fields both stand here", "keep one of them");
+    }
+    if zone.is_given() && !matches!(kind, Some(Kind::Zone) | None) {
+        root.problem("zone", "only a zone has a table [zone]", "write kind = \"zone\", or take it out");
+    }
+    let farms = read_farms(farms, spacing, assumptions);
+    if !farms.is_empty() && matches!(kind, Some(Kind::Farm | Kind::Zone)) {
+        root.problem("farm", "only a group has farms", "write kind = \"group\"");
+    }
+
+    let sizings = [("bed-season", Sizing::BedSeason), ("first-planting", Sizing::FirstPlanting)];
+    let sizing = table.choice("sizing", &sizings).unwrap_or_default();
+    let sure_percent = table.number("sure_percent", 1.0..=99.0);
+    for table in [group, zone, table, at_hand] {
+        table.finish();
+    }
+    let sizes = sizes.unwrap_or_else(|| ZONE_FIELDS.to_vec());
+    let sizes = sizes.into_iter().map(SquareMetres).collect();
+    Fields { kind, field, farms, at_hand: stock, sizes, sizing, sure_percent }
+}
+
+fn read_kind(root: &Table<'_>, group: &Table<'_>, members: Option<u32>, farms: usize) -> Option<Kind> {
+    // Farms that are named need not be counted.
+    let counted = u32::try_from(farms).ok().filter(|farms| *farms > 0);
+    let named = root
+        .choice("kind", &[("farm", Kind::Farm), ("group", Kind::Group { members: 0 }), ("zone", Kind::Zone)]);
+    let wanted = group.is_given() && counted.is_none();
+    let members = required_if(wanted, group, "members", "write how many members: members = 12", members);
+    if let (Some(members), Some(farms)) = (members, counted)
+        && members != farms
+    {
+        group.problem("members", format!("{farms} farms are named, not {members}"), "take members out");
+    }
+    match (named, group.is_given()) {
+        (Some(Kind::Group { .. }), _) if counted.is_some() => {
+            counted.map(|members| Kind::Group { members })
+        }
+        (Some(Kind::Group { .. }), true) | (None, true) => {
+            members.or(counted).map(|members| Kind::Group { members })
+        }
+        (Some(Kind::Group { .. }), false) => {
+            root.problem(
+                "kind",
+                "a group needs its table [group], or its farms",
+                "add [group] with members = …, or a [[farm]] for each",
+            );
+            None
+        }
+        (Some(_), true) => {
+            root.problem(
+                "kind",
+                "only a group has a table [group]",
+                "write kind = \"group\", or take [group] out",
+            );
+            None
+        }
+        (Some(kind), false) => Some(kind),
+        (None, false) if root.has("kind") => None,
+        (None, false) if counted.is_some() => counted.map(|members| Kind::Group { members }),
+        (None, false) => Some(Kind::Farm),
+    }
+}
+
+fn read_at_hand(table: &Table<'_>, spacing: Option<Spacing>) -> Option<AtHand> {
+    let roots = table.whole("roots", 0..=10_000_000);
+    let plants = table.whole("plants", 0..=10_000_000);
+    let bed = table.number("bed_area_m2", 0.0..=100_000.0);
+    if !table.is_given() {
+        return None;
+    }
+    if !["roots", "plants", "bed_area_m2"].iter().any(|key| table.has(key)) {
+        table.missing("roots", "write roots = …, plants = … or bed_area_m2 = …");
+    }
+    Some(AtHand { roots, plants, bed: bed.map(SquareMetres), spacing: spacing? })
+}
+
+fn read_farms(
+    tables: Vec<Table<'_>>,
+    usual: Option<Spacing>,
+    assumptions: &Assumptions,
+) -> Vec<Member> {
+    let mut farms: Vec<Member> = Vec::with_capacity(tables.len());
+    for table in tables {
+        let name = required(&table, "name", "write the farm's name: name = \"…\"", table.text("name"));
+        let spacing = usual.and_then(|usual| read_spacing(&table, usual, assumptions));
+        let field = read_field(&table, spacing);
+        if let Some(name) = &name
+            && farms.iter().any(|farm| farm.name == *name)
+        {
+            table.problem("name", "another farm has the same name", "tell the two apart");
+        }
+        table.finish();
+        farms.extend(name.zip(field).map(|(name, field)| Member { name, field }));
+    }
+    farms
+}
+
+fn read_field(table: &Table<'_>, spacing: Option<Spacing>) -> Option<Field> {
+    let sides = 0.1..=10_000.0;
+    let area = table.number("area_m2", 0.01..=1_000_000.0);
+    let length = table.number("length_m", sides.clone());
+    let width = table.number("width_m", sides);
+    let has_side = table.has("length_m") || table.has("width_m");
+    match (table.has("area_m2"), has_side) {
+        (true, true) => {
+            table.problem(
+                "area_m2",
+                "area_m2 and length_m or width_m both stand here",
+                "keep the area, or the two sides",
+            );
+            None
+        }
+        (true, false) => Some(Field::of(SquareMetres(area?), spacing?)),
+        (false, true) => {
+            let length = required(table, "length_m", "write both sides", length);
+            let width = required(table, "width_m", "write both sides", width);
+            let (length, width) = (length?, width?);
+            let sides = Some((Metres(length), Metres(width)));
+            Some(Field { sides, ..Field::of(SquareMetres(length * width), spacing?) })
+        }
+        (false, false) => {
+            table.missing("area_m2", "write area_m2 = …, or length_m and width_m");
+            None
+        }
+    }
+}
+
+/// How cuttings stand: as the table says, or as usual where it says nothing.
+fn read_spacing(table: &Table<'_>, usual: Spacing, assumptions: &Assumptions) -> Option<Spacing> {
+    let ridge = table.number("ridge_spacing_m", 0.2..=5.0);
+    let along = table.number("plant_spacing_m", 0.05..=5.0);
+    let mound = table.number("mound_spacing_m", 0.2..=5.0);
+    let on_mound = table.number("cuttings_per_mound", 1.0..=20.0);
+    let mounds = table.has("mound_spacing_m") || table.has("cuttings_per_mound");
+    let ridges = table.has("ridge_spacing_m") || table.has("plant_spacing_m");
+    match (ridges, mounds) {
+        (true, true) => {
+            table.problem(
+                "mound_spacing_m",
+                "ridges and mounds both stand here",
+                "keep the ridge and plant spacing, or the mounds",
+            );
+            None
+        }
+        (false, true) => {
+            let between = required(table, "mound_spacing_m", "write the metres from mound to mound", mound)?;
+            Some(Spacing::Mounds {
+                between: Metres(between),
+                cuttings: on_mound.unwrap_or(assumptions.cuttings_per_mound),
+            })
+        }
+        (true, false) => Some(Spacing::Ridges {
+            between: Metres(ridge.unwrap_or(assumptions.ridge_spacing_m)),
+            along: Metres(along.unwrap_or(assumptions.plant_spacing_m)),
+        }),
+        (false, false) => Some(usual),
+    }
+}
