@@ -58,14 +58,20 @@ harvest = Dig the roots { SPAN($when) }. Dig only in dry soil, and lift without 
 fill-container = Lay the roots in sand { SPAN($when) }. Use a basin, a pot, a bucket or a tight basket. No sacks. Line it with paper, and fill it where it will stay: cool, dry and shaded, away from children, animals and rain. You need { SAY($containers, form: "cardinal") } { $containers ->
     [one] container.
    *[other] containers.
- } Start with { MEASURE($base_cm, unit: "centimetre") } of sand. Lay at most { SAY($roots_per_layer, form: "cardinal") } roots in a layer, not touching each other or the side. Cover them with { MEASURE($layer_cm, unit: "centimetre") } of sand, and lay the next. Make { SAY($layers, form: "cardinal") } { $layers ->
+ } Start with { MEASURE($base_cm, unit: "centimetre") } of sand. { $layer_widths ->
+    [uneven] Lay at most { SAY($roots_per_layer, form: "cardinal") } roots in the lowest layer, and at most { SAY($roots_top, form: "cardinal") } in the highest.
+   *[even] Lay at most { SAY($roots_per_layer, form: "cardinal") } roots in a layer.
+ } They must not touch each other or the side. Cover them with { MEASURE($layer_cm, unit: "centimetre") } of sand, and lay the next. Make { SAY($layers, form: "cardinal") } { $layers ->
     [one] layer.
    *[other] layers.
  } End with { MEASURE($top_cm, unit: "centimetre") } of sand. It keeps out rats, insects and fowl. Put no lid on it.
 monthly-check = Check the roots every month, first on { DAY($first) }. Take out every root and look at it. Bury deep, or burn, what is rotten, mouldy or bored. Rub off the sprouts. Pack the good roots again in the same way, and write down how many are left. Between checks leave them alone.
 prepare-bed = Make the seedbed { SPAN($when) }. Make it { MEASURE($bed_length_m, unit: "metre") } long and { MEASURE($bed_width_m, unit: "metre") } wide, close to water. Loosen the soil well. Fence it against goats and chickens.
 last-check = Check the roots for the last time on { DAY($first) }. Bury deep, or burn, what is rotten, mouldy or bored. This time leave the sprouts on. The good roots go to the bed now.
-plant-bed = Plant the roots in the bed { SPAN($when) }. Lay them in rows, about { MEASURE($spacing_cm, unit: "centimetre") } apart, and cover them lightly with soil.
+plant-bed = Plant the roots in the bed { SPAN($when) }. Lay them in rows, about { MEASURE($spacing_cm, unit: "centimetre") } apart. Make { SAY($bed_rows, form: "cardinal") } { $bed_rows ->
+    [one] row.
+   *[other] rows.
+ } Cover them lightly with soil.
 water-bed = Water the bed { SPAN($when) }. When it is full of leaves, give { MEASURE($water_l, unit: "litre") } every day. That is { SAY($jerrycans, form: "cardinal") } { $jerrycans ->
     [one] jerrycan.
    *[other] jerrycans.
@@ -75,7 +81,7 @@ plant-field = Plant the field { SPAN($when) }, but only when the soil is moist. 
     [mounds] Put { SAY($on_mound, form: "cardinal") } cuttings on each mound.
    *[ridges] Put a cutting every { MEASURE($along_cm, unit: "centimetre") } on the ridge.
  } Bury two or three nodes. After two weeks plant the gaps again.
-first-harvest = Try the first roots { SPAN($when) }. Feel under some plants for roots of eating size. Do not leave ripe roots in dry ground for long. Weevils find them.
+first-harvest = Try the first roots { SPAN($when) }. Feel under some plants for roots of eating size. Do not leave ripe roots in dry ground for long. Weevils find them. Dig the last ones by { DAY($last_harvest) }.
 
 ## Cautions
 

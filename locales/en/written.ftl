@@ -45,7 +45,14 @@ amount-cuttings = Cuttings for the field
 amount-first-cuttings = Cuttings expected at the first cut
 amount-containers = Containers
 amount-layers = Layers of roots in a container
-amount-roots-per-layer = Roots in each layer
+amount-roots-per-layer = { $layer_widths ->
+    [uneven] Roots in the lowest layer, at most
+   *[even] Roots in each layer, at most
+ }
+amount-roots-top-layer = Roots in the highest layer, at most
+amount-bundles = Bundles of cuttings
+amount-lining = Paper to line the containers
+amount-water-total = Water for the bed, all season
 amount-sand = Dry sand
 amount-loads = Loads of sand to carry
 amount-bed = Seedbed
@@ -55,6 +62,9 @@ amount-jerrycans = Jerrycans of water, each day
 sand-value = { MEASURE($sand_l, unit: "litre") }, about { MEASURE($sand_kg, unit: "kilogram") }
 bed-value = { MEASURE($bed_length_m, unit: "metre") } × { MEASURE($bed_width_m, unit: "metre") }
 water-value = { MEASURE($water_l, unit: "litre") }
+water-total-value = { MEASURE($water_total_l, unit: "litre") }
+bundles-value = { $bundles }, each of { $bundle_size }
+lining-value = { $lining_m2 } m²
 roots-for-zone = { $roots } (a round number; scale it to each field)
 
 ## Dates and units
@@ -115,7 +125,10 @@ fill-container = Lay the roots in sand
     .text = Use { $containers } { $containers ->
         [one] container
        *[other] containers
-     } with solid sides: a basin, pot, bucket or tight basket. No sacks. Line it with paper, and fill it where it will stay: cool, dry and shaded, away from children, animals and rain. Start with { MEASURE($base_cm, unit: "centimetre") } of sand. Lay at most { $roots_per_layer } roots in a layer, not touching each other or the side. Cover them with { MEASURE($layer_cm, unit: "centimetre") } of sand and lay the next, { $layers } { $layers ->
+     } with solid sides: a basin, pot, bucket or tight basket. No sacks. Line it with paper, and fill it where it will stay: cool, dry and shaded, away from children, animals and rain. Start with { MEASURE($base_cm, unit: "centimetre") } of sand. { $layer_widths ->
+        [uneven] Lay at most { $roots_per_layer } roots in the lowest layer and { $roots_top } in the highest,
+       *[even] Lay at most { $roots_per_layer } roots in a layer,
+     } not touching each other or the side. Cover them with { MEASURE($layer_cm, unit: "centimetre") } of sand and lay the next, { $layers } { $layers ->
         [one] layer
        *[other] layers
      } in all. End with { MEASURE($top_cm, unit: "centimetre") } of sand: it keeps out rats, insects and fowl. Put no lid on it.
@@ -130,7 +143,10 @@ last-check = Check for the last time and keep the sprouts
     .text = Take out every root. Bury deep, or burn, what is rotten, mouldy or bored. This time leave the sprouts on: the good roots go to the bed now.
     .alt = A root with sprouts, ready for the bed.
 plant-bed = Plant the roots in the bed
-    .text = Lay the roots in rows, about { MEASURE($spacing_cm, unit: "centimetre") } apart, and cover them lightly with soil.
+    .text = Lay the roots in rows, about { MEASURE($spacing_cm, unit: "centimetre") } apart: { $bed_rows } { $bed_rows ->
+        [one] row
+       *[other] rows
+     } with about { $row_roots } in each. Cover them lightly with soil.
     .alt = Roots laid in a row; a hand covers them with soil.
 water-bed = Water the bed
     .text = Give about { MEASURE($water_l, unit: "litre") } every day, { $jerrycans } { $jerrycans ->
@@ -151,8 +167,32 @@ plant-field = Plant the field
      } After two weeks plant the gaps again.
     .alt = Cuttings stand in a row on a ridge under a rain cloud.
 first-harvest = Try the first roots
-    .text = Feel under some plants for roots of eating size. Do not leave ripe roots in dry ground for long: weevils find them.
+    .text = Feel under some plants for roots of eating size. Do not leave ripe roots in dry ground for long: weevils find them. Dig the last ones by { DAY($last_harvest) }.
     .alt = A plant lifted with big roots, and a full basket.
+
+## Tables: title, what it tells (.text), its picture in words (.alt)
+
+table-cuts = Cuts from the bed
+    .text = So many cuttings may be expected of each cut. The later ones are for the rest of the field and for gaps.
+table-shares = What each farm brings
+    .text = Each farm marks its own plants and brings its roots to the common store.
+table-fields = Amounts by size of field
+    .text = Find your field in the first column. Between two lines, amounts lie between theirs.
+table-planting-later = If you wait with planting
+    .text = Who plants on the first heavy rain may lose young plants when a long dry time follows: a false start. Waiting leaves fewer days of rain. The table tells how both were in past years; it is no forecast. In the picture, striped bars are years with a false start, black bars are days of rain left.
+    .alt = For each day from which one plants: a striped bar for years with a false start, and a black bar for days of rain left. The numbers stand in the table above.
+column-when = When
+column-farm = Farm
+column-area = Field, m²
+column-cuttings = Cuttings
+column-plants = Plants to mark
+column-roots = Roots to store
+column-bed = Seedbed, m²
+column-jerrycans = Jerrycans of water a day
+column-from = First rain from
+column-false-starts = Years with a false start
+column-days-left = Days of rain left, in the middle year
+false-starts-value = { $false_starts } of { $years }
 
 ## Cautions: title, text (.text), picture in words (.alt)
 

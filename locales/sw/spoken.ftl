@@ -59,14 +59,20 @@ harvest = { SPAN($when) }, chimba viazi. Chimba kwenye udongo mkavu tu. Toa viaz
 fill-container = { SPAN($when) }, panga viazi kwenye mchanga. Tumia beseni, chungu, ndoo au kikapu kilichosukwa bila mianya. Usitumie magunia. Tandika karatasi ndani. Jaza chombo kikiwa mahali kitakapokaa. Pawe pakavu, penye ubaridi na kivuli, mbali na watoto, wanyama na mvua. { $containers ->
     [one] Unahitaji chombo { SAY($containers, form: "class-8") }.
    *[other] Unahitaji vyombo { SAY($containers, form: "class-8") }.
- } Anza kwa mchanga wenye kina cha { MEASURE($base_cm, unit: "centimetre") }. Katika kila tabaka panga viazi visivyozidi { SAY($roots_per_layer, form: "class-8") }. Visigusane wala visiguse kuta za chombo. Vifunike kwa mchanga wenye kina cha { MEASURE($layer_cm, unit: "centimetre") }. { $layers ->
+ } Anza kwa mchanga wenye kina cha { MEASURE($base_cm, unit: "centimetre") }. { $layer_widths ->
+    [uneven] Katika tabaka la chini panga viazi visivyozidi { SAY($roots_per_layer, form: "class-8") }, na katika tabaka la juu visivyozidi { SAY($roots_top, form: "class-8") }.
+   *[even] Katika kila tabaka panga viazi visivyozidi { SAY($roots_per_layer, form: "class-8") }.
+ } Visigusane wala visiguse kuta za chombo. Vifunike kwa mchanga wenye kina cha { MEASURE($layer_cm, unit: "centimetre") }. { $layers ->
     [one] Panga tabaka moja tu.
    *[other] Kisha panga viazi vingine, hadi yawe matabaka { SAY($layers, form: "class-6") }.
  } Malizia kwa mchanga wenye kina cha { MEASURE($top_cm, unit: "centimetre") }. Mchanga huo huzuia panya, wadudu na kuku. Usifunike chombo kwa kifuniko.
 monthly-check = Kagua viazi kila mwezi. Ukaguzi wa kwanza uwe { DAY($first) }. Toa viazi vyote, na utazame kimoja kimoja. Ondoa vilivyooza, vyenye ukungu au vilivyotobolewa na wadudu. Vifukie kwenye shimo refu au uvichome moto. Usivitupe ovyo. Ondoa machipukizi kwa kuyasugua. Viazi vizuri vipange tena vilevile kama mwanzo, na uandike vimebaki vingapi. Hadi ukaguzi unaofuata, usiviguse.
 prepare-bed = { SPAN($when) }, tengeneza kitalu. Urefu uwe { MEASURE($bed_length_m, unit: "metre") }, na upana { MEASURE($bed_width_m, unit: "metre") }. Kitalu kiwe karibu na maji. Tifua udongo vizuri. Weka uzio ili mbuzi na kuku wasiingie.
 last-check = { DAY($first) }, kagua viazi kwa mara ya mwisho. Ondoa vilivyooza, vyenye ukungu au vilivyotobolewa na wadudu. Vifukie kwenye shimo refu au uvichome moto. Usivitupe ovyo. Safari hii usiondoe machipukizi. Viazi vizuri sasa vitapandwa kitaluni.
-plant-bed = { SPAN($when) }, panda viazi kitaluni. Vilaze katika mistari. Acha kama { MEASURE($spacing_cm, unit: "centimetre") } kati ya kiazi na kiazi. Vifunike kwa udongo kidogo.
+plant-bed = { SPAN($when) }, panda viazi kitaluni. Vilaze katika { $bed_rows ->
+    [one] mstari { SAY($bed_rows, form: "class-4") }.
+   *[other] mistari { SAY($bed_rows, form: "class-4") }.
+ } Acha kama { MEASURE($spacing_cm, unit: "centimetre") } kati ya mstari na mstari. Vifunike kwa udongo kidogo.
 # doubt: "dumu" for a jerrycan ("mtungi" in parts of Kenya), and whether its size should be said.
 water-bed = { SPAN($when) }, mwagilia kitalu. Kitalu kikijaa majani, mwagilia { MEASURE($water_l, unit: "litre") } kila siku. { $jerrycans ->
     [one] Ni sawa na dumu { SAY($jerrycans, form: "class-6") }.
@@ -83,7 +89,7 @@ plant-field = { SPAN($when) }, panda shambani, lakini kwenye udongo wenye unyevu
      }
    *[ridges] Kwenye tuta panda kipande kimoja kimoja, ukiacha { MEASURE($along_cm, unit: "centimetre") } kati ya kipande na kipande.
  } Fukia vifundo viwili au vitatu. Baada ya wiki mbili, panda tena penye mapengo.
-first-harvest = { SPAN($when) }, angalia kama viazi vya kwanza vimekomaa. Papasa chini ya mimea michache utafute viazi vya ukubwa wa kula. Usiache viazi vilivyokomaa kwenye udongo mkavu kwa muda mrefu. Wadudu waitwao fukusi watavishambulia.
+first-harvest = { SPAN($when) }, angalia kama viazi vya kwanza vimekomaa. Papasa chini ya mimea michache utafute viazi vya ukubwa wa kula. Usiache viazi vilivyokomaa kwenye udongo mkavu kwa muda mrefu. Wadudu waitwao fukusi watavishambulia. Maliza kuchimba kufikia { DAY($last_harvest) }.
 
 ## Cautions
 

@@ -50,7 +50,14 @@ amount-cuttings = Vipande vya marando kwa ajili ya shamba
 amount-first-cuttings = Vipande vinavyotarajiwa ukikata mara ya kwanza
 amount-containers = Vyombo
 amount-layers = Matabaka ya viazi katika kila chombo
-amount-roots-per-layer = Viazi katika kila tabaka
+amount-roots-per-layer = { $layer_widths ->
+    [uneven] Viazi katika tabaka la chini, visizidi
+   *[even] Viazi katika kila tabaka, visizidi
+ }
+amount-roots-top-layer = Viazi katika tabaka la juu, visizidi
+amount-bundles = Mafungu ya vipande
+amount-lining = Karatasi ya kutandika ndani ya vyombo
+amount-water-total = Maji ya kitalu, msimu wote
 amount-sand = Mchanga mkavu
 amount-loads = Mizigo ya mchanga ya kubeba
 amount-bed = Kitalu
@@ -60,6 +67,9 @@ amount-jerrycans = Madumu ya maji, kila siku
 sand-value = { MEASURE($sand_l, unit: "litre") }, kama { MEASURE($sand_kg, unit: "kilogram") }
 bed-value = { MEASURE($bed_length_m, unit: "metre") } × { MEASURE($bed_width_m, unit: "metre") }
 water-value = { MEASURE($water_l, unit: "litre") }
+water-total-value = { MEASURE($water_total_l, unit: "litre") }
+bundles-value = { $bundles }, kila fungu vipande { $bundle_size }
+lining-value = mita za mraba { $lining_m2 }
 roots-for-zone = { $roots } (mfano; ongeza au punguza kulingana na ukubwa wa shamba)
 
 ## Dates and units
@@ -126,7 +136,10 @@ fill-container = Panga viazi kwenye mchanga
     .text = Tumia { $containers ->
         [one] chombo { $containers } chenye
        *[other] vyombo { $containers } vyenye
-     } kuta imara: beseni, chungu, ndoo au kikapu kilichosukwa bila mianya. Usitumie magunia. Tandika karatasi ndani, chini na pembeni. Jaza chombo kikiwa mahali kitakapokaa. Pawe pakavu, penye ubaridi na kivuli, mbali na watoto, wanyama na mvua. Anza kwa mchanga wenye kina cha { MEASURE($base_cm, unit: "centimetre") }. Katika kila tabaka panga viazi visivyozidi { $roots_per_layer }, visigusane wala visiguse kuta za chombo. Vifunike kwa mchanga wenye kina cha { MEASURE($layer_cm, unit: "centimetre") }. { $layers ->
+     } kuta imara: beseni, chungu, ndoo au kikapu kilichosukwa bila mianya. Usitumie magunia. Tandika karatasi ndani, chini na pembeni. Jaza chombo kikiwa mahali kitakapokaa. Pawe pakavu, penye ubaridi na kivuli, mbali na watoto, wanyama na mvua. Anza kwa mchanga wenye kina cha { MEASURE($base_cm, unit: "centimetre") }. { $layer_widths ->
+        [uneven] Katika tabaka la chini panga viazi visivyozidi { $roots_per_layer }, na katika tabaka la juu visivyozidi { $roots_top },
+       *[even] Katika kila tabaka panga viazi visivyozidi { $roots_per_layer },
+     } visigusane wala visiguse kuta za chombo. Vifunike kwa mchanga wenye kina cha { MEASURE($layer_cm, unit: "centimetre") }. { $layers ->
         [one] Panga tabaka { $layers } tu.
        *[other] Kisha panga viazi vingine, hadi yawe matabaka { $layers }.
      } Malizia kwa mchanga wenye kina cha { MEASURE($top_cm, unit: "centimetre") }: mchanga huo huzuia panya, wadudu na kuku. Usifunike chombo kwa kifuniko.
@@ -143,7 +156,10 @@ last-check = Kagua kwa mara ya mwisho na uache machipukizi
     .text = Toa viazi vyote. Ondoa vilivyooza, vyenye ukungu au vilivyotobolewa na wadudu. Vifukie kwenye shimo refu au uvichome moto. Usivitupe ovyo. Safari hii usiondoe machipukizi: viazi vizuri sasa vitapandwa kitaluni.
     .alt = Kiazi chenye machipukizi, tayari kwa kitalu.
 plant-bed = Panda viazi kitaluni
-    .text = Vilaze katika mistari. Acha kama { MEASURE($spacing_cm, unit: "centimetre") } kati ya kiazi na kiazi. Vifunike kwa udongo kidogo.
+    .text = Vilaze katika { $bed_rows ->
+        [one] mstari { $bed_rows }
+       *[other] mistari { $bed_rows }
+     }, kama viazi { $row_roots } katika kila mstari. Acha kama { MEASURE($spacing_cm, unit: "centimetre") } kati ya mstari na mstari. Vifunike kwa udongo kidogo.
     .alt = Viazi vimelazwa katika mstari; mkono unavifunika kwa udongo.
 # doubt: "dumu" for a jerrycan; "mtungi" in parts of Kenya. Whether its size should be named.
 water-bed = Mwagilia kitalu
@@ -171,8 +187,33 @@ plant-field = Panda shambani
      } Baada ya wiki mbili, panda tena penye mapengo.
     .alt = Vipande vya marando vimesimama kwa mstari juu ya tuta, chini ya wingu la mvua.
 first-harvest = Angalia viazi vya kwanza
-    .text = Papasa chini ya mimea michache utafute viazi vya ukubwa wa kula. Usiache viazi vilivyokomaa kwenye udongo mkavu kwa muda mrefu: wadudu waitwao fukusi watavishambulia.
+    .text = Papasa chini ya mimea michache utafute viazi vya ukubwa wa kula. Usiache viazi vilivyokomaa kwenye udongo mkavu kwa muda mrefu: wadudu waitwao fukusi watavishambulia. Maliza kuchimba kufikia tarehe { DAY($last_harvest) }.
     .alt = Mmea uliong'olewa wenye viazi vikubwa, na kikapu kilichojaa.
+
+## Tables: title, what it tells (.text), its picture in words (.alt)
+
+table-cuts = Kukata marando kitaluni
+    .text = Kila mara ukikata unaweza kutarajia vipande hivi. Vya baadaye ni vya sehemu iliyobaki ya shamba na vya kujaza mapengo.
+table-shares = Kila shamba linaleta nini
+    .text = Kila shamba linaweka alama kwenye mimea yake, na kuleta viazi vyake kwenye hifadhi ya pamoja.
+table-fields = Vipimo kulingana na ukubwa wa shamba
+    .text = Tafuta ukubwa wa shamba lako katika safu ya kwanza. Ukiwa kati ya mistari miwili, vipimo vyako pia viko kati ya mistari hiyo.
+# doubt: "mwanzo wa uongo" for a false start of the rains; some may say "mvua za kudanganya".
+table-planting-later = Ukisubiri kupanda
+    .text = Anayepanda mvua kubwa ya kwanza inaponyesha anaweza kupoteza mimea michanga, kipindi kirefu cha ukame kikifuata. Huo ni mwanzo wa uongo. Anayesubiri hubakiwa na siku chache za mvua. Jedwali linaonyesha jinsi yote mawili yalivyokuwa katika miaka iliyopita; si utabiri. Katika picha, pau zenye mistari ni miaka yenye mwanzo wa uongo, na pau nyeusi ni siku za mvua zinazobaki.
+    .alt = Kwa kila siku ya kuanza kupanda: pau yenye mistari ya miaka yenye mwanzo wa uongo, na pau nyeusi ya siku za mvua zinazobaki. Idadi zimo katika jedwali lililo juu.
+column-when = Lini
+column-farm = Shamba
+column-area = Ukubwa wa shamba, m²
+column-cuttings = Vipande
+column-plants = Mimea ya kuwekewa alama
+column-roots = Viazi vya kuhifadhi
+column-bed = Kitalu, m²
+column-jerrycans = Madumu ya maji kwa siku
+column-from = Mvua ya kwanza kuanzia
+column-false-starts = Miaka yenye mwanzo wa uongo
+column-days-left = Siku za mvua zinazobaki, katika mwaka wa kati
+false-starts-value = { $false_starts } kati ya { $years }
 
 ## Cautions: title, text (.text), picture in words (.alt)
 

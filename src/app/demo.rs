@@ -4,7 +4,8 @@ use std::path::Path;
 
 use super::output::Output;
 use super::{
-    Data, Error, Length, Made, Overrides, Progress, ReadCase, SheetFormat, SpeakRequest, Topic, sheets, speaking,
+    Data, Error, Length, Made, Overrides, Progress, ReadCase, SheetFormat, SpeakRequest, Topic, sheets,
+    speaking,
 };
 
 const CASE: &str = "examples/farm.toml";
@@ -37,8 +38,14 @@ pub fn demo(data: &dyn Data, out: &Path, progress: Progress<'_>) -> Result<Vec<M
             let place = |tag: &str| out.join(format!("{tag}-sheet.{}", format.extension()));
             made.push(sheets::make(data, &read, Some(tag), format, &mut output, place)?);
         }
-        let request =
-            SpeakRequest { case: Path::new(CASE), overrides: Overrides::default(), language: Some(tag), voice: None, topics: &TOPICS, out };
+        let request = SpeakRequest {
+            case: Path::new(CASE),
+            overrides: Overrides::default(),
+            language: Some(tag),
+            voice: None,
+            topics: &TOPICS,
+            out,
+        };
         let messages = speaking::make(data, &read, &request, &mut output, &mut |done, _, what| {
             progress(before + FORMATS.len() + done, steps, &format!("{tag}: {what}"));
         })?;

@@ -20,7 +20,9 @@ pub use crate::plan::season::Risk;
 pub use crate::plan::{Plan, Quantity, Step, Topic};
 pub use clips::{PhraseToRecord, script};
 pub use demo::demo;
-pub use rains::{Chances, DateLayout, EndRule, MonthDay, OnsetRule, Rains, RainsRequest, TradeRow, Window, rains};
+pub use rains::{
+    Chances, DateLayout, EndRule, MonthDay, OnsetRule, Rains, RainsRequest, TradeRow, Window, rains,
+};
 pub use sheets::{SheetFormat, SheetRequest, sheet};
 pub use speaking::{SpeakRequest, speak};
 

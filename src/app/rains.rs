@@ -6,10 +6,10 @@ use std::path::Path;
 use serde::Serialize;
 
 use super::{Error, Finding};
-use crate::case::read_rain;
 pub use crate::case::DateLayout;
-pub use crate::plan::season::{Chances, EndRule, MonthDay, OnsetRule, Window};
+use crate::case::read_rain;
 pub use crate::plan::season::TradeRow;
+pub use crate::plan::season::{Chances, EndRule, MonthDay, OnsetRule, Window};
 use crate::plan::season::{Outlook, Season, SeasonRule, WetSeason, wet_seasons};
 
 /// What is asked of a record.
@@ -93,7 +93,8 @@ pub fn rains(request: &RainsRequest<'_>) -> Result<Rains, Error> {
                 Some(season) => seasons_found.get((season as usize).saturating_sub(1)),
                 None => seasons_found.iter().max_by(|one, other| one.mm.total_cmp(&other.mm)),
             };
-            let hint = "name the first and last day of the year on which the rains may begin: --from, --until";
+            let hint =
+                "name the first and last day of the year on which the rains may begin: --from, --until";
             let Some(chosen) = chosen else {
                 let message = match seasons_found.len() {
                     0 => "the record is too short or too dry to tell its rainy seasons".to_owned(),

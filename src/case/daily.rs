@@ -229,7 +229,10 @@ impl<const N: usize> Table<'_, N> {
         };
         let cells = columns.measures.map(cell);
         let (Some(date), true) = (date, cells.iter().all(Option::is_some)) else {
-            let hint = format!("give every row a date and {}", self.measures.each_ref().map(|m| m.noun).join(" and "));
+            let hint = format!(
+                "give every row a date and {}",
+                self.measures.each_ref().map(|m| m.noun).join(" and ")
+            );
             return self.report(line, "date", "the row has too few cells", &hint);
         };
         let mut values = [None; N];
@@ -259,9 +262,8 @@ impl<const N: usize> Table<'_, N> {
     /// The value of a cell; the inner `None` where it was not measured.
     fn measured(&mut self, line: u64, measure: &Measure, text: &str) -> Option<Option<f64>> {
         let number = |text: &str| text.parse::<f64>().ok().filter(|value| measure.possible.contains(value));
-        let found = number(text).or_else(|| {
-            self.decimal_comma.then(|| number(&text.replace(',', "."))).flatten()
-        });
+        let found =
+            number(text).or_else(|| self.decimal_comma.then(|| number(&text.replace(',', "."))).flatten());
         // Codes first: a measure may know −99 as a number.
         if found.is_none_or(|value| value < 0.0) {
             let plain = text.to_lowercase();
@@ -276,7 +278,8 @@ impl<const N: usize> Table<'_, N> {
         match found {
             Some(value) => {
                 if value > measure.unusual {
-                    let finding = Finding::warning(format!("{value} {} in a day is very much", measure.field));
+                    let finding =
+                        Finding::warning(format!("{value} {} in a day is very much", measure.field));
                     self.add(line, finding.field(measure.field).hint("check the decimal point"));
                 }
                 Some(Some(value))
@@ -312,7 +315,8 @@ impl<const N: usize> Table<'_, N> {
                     let already = format!("{date} stands in row {first} already");
                     if *before == row.2 {
                         let message = format!("{already}, with the same amount");
-                        let finding = Finding::warning(message).field("date").hint("take one of the rows out");
+                        let finding =
+                            Finding::warning(message).field("date").hint("take one of the rows out");
                         self.add(row.1, finding);
                     } else {
                         let message = format!("{already}, with another amount");

@@ -4,7 +4,7 @@ use super::{required, required_if};
 use crate::plan::field::{Field, Spacing};
 use crate::plan::group::Member;
 use crate::plan::multiply::Sizing;
-use crate::plan::{AtHand, Assumptions, Kind, Metres, SquareMetres};
+use crate::plan::{Assumptions, AtHand, Kind, Metres, SquareMetres};
 use crate::table::Table;
 
 /// What a case says of them.
@@ -41,11 +41,7 @@ pub(super) fn read(root: &Table<'_>, assumptions: &Assumptions) -> Fields {
 
     let measured = ["area_m2", "length_m", "width_m"].iter().any(|key| table.has(key));
     let may_lack = counted_forward || names_farms;
-    let field = if measured || (table.is_given() && !may_lack) {
-        read_field(&table, spacing)
-    } else {
-        None
-    };
+    let field = if measured || (table.is_given() && !may_lack) { read_field(&table, spacing) } else { None };
     match kind {
         Some(Kind::Zone) if measured => {
             root.problem("field", "a zone has no field", "take its sizes out, or write kind = \"farm\"");
@@ -93,9 +89,7 @@ fn read_kind(root: &Table<'_>, group: &Table<'_>, members: Option<u32>, farms: u
         group.problem("members", format!("{farms} farms are named, not {members}"), "take members out");
     }
     match (named, group.is_given()) {
-        (Some(Kind::Group { .. }), _) if counted.is_some() => {
-            counted.map(|members| Kind::Group { members })
-        }
+        (Some(Kind::Group { .. }), _) if counted.is_some() => counted.map(|members| Kind::Group { members }),
         (Some(Kind::Group { .. }), true) | (None, true) => {
             members.or(counted).map(|members| Kind::Group { members })
         }
@@ -135,11 +129,7 @@ fn read_at_hand(table: &Table<'_>, spacing: Option<Spacing>) -> Option<AtHand> {
     Some(AtHand { roots, plants, bed: bed.map(SquareMetres), spacing: spacing? })
 }
 
-fn read_farms(
-    tables: Vec<Table<'_>>,
-    usual: Option<Spacing>,
-    assumptions: &Assumptions,
-) -> Vec<Member> {
+fn read_farms(tables: Vec<Table<'_>>, usual: Option<Spacing>, assumptions: &Assumptions) -> Vec<Member> {
     let mut farms: Vec<Member> = Vec::with_capacity(tables.len());
     for table in tables {
         let name = required(&table, "name", "write the farm's name: name = \"…\"", table.text("name"));

@@ -124,7 +124,11 @@ fn open_named(table: &Table<'_>, key: &'static str, path: &str, open: Open<'_>) 
     match open(path) {
         Ok(bytes) => Some(bytes),
         Err(error) => {
-            table.problem(key, format!("{path} cannot be read: {error}"), "name the file relative to the case");
+            table.problem(
+                key,
+                format!("{path} cannot be read: {error}"),
+                "name the file relative to the case",
+            );
             None
         }
     }

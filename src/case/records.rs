@@ -23,7 +23,16 @@ const TEMPERATURES: RangeInclusive<f64> = -60.0..=60.0;
 /// All problems come back, each with its row; notes say how much was missing.
 pub fn read_rain(name: &str, bytes: &[u8], layout: Option<DateLayout>) -> (RainRecord, Vec<Finding>) {
     let rain = Measure {
-        columns: &["mm", "rain", "rain_mm", "rainfall", "rainfall_mm", "precipitation", "precipitation_mm", "prcp"],
+        columns: &[
+            "mm",
+            "rain",
+            "rain_mm",
+            "rainfall",
+            "rainfall_mm",
+            "precipitation",
+            "precipitation_mm",
+            "prcp",
+        ],
         field: "mm",
         noun: "an amount of rain",
         hint: "write millimetres from 0; leave the cell empty where nothing was measured",
@@ -69,7 +78,10 @@ pub fn read_temperatures(
         }
     }
     if let Some(first) = crossed.first() {
-        let message = format!("on {} days the greatest temperature lies below the least, first on {first}", crossed.len());
+        let message = format!(
+            "on {} days the greatest temperature lies below the least, first on {first}",
+            crossed.len()
+        );
         let finding = Finding::error(message).file(name).field("tmax");
         findings.push(finding.hint("check whether the two columns are swapped"));
     }

@@ -140,12 +140,15 @@ fn find_season(
     observe: impl Fn(Window) -> ObservedRains,
 ) -> Option<Rains> {
     let found = wet_seasons(record);
-    let name_it = "name the first and last day of the year on which the rains may begin: window_from, window_until";
+    let name_it =
+        "name the first and last day of the year on which the rains may begin: window_from, window_until";
     let chosen: Option<(&WetSeason, ObservedRains)> = match which {
         Some(which) => found.get(which as usize - 1).map(|wet| (wet, observe(wet.window))),
         None => {
             let seen = found.iter().map(|wet| (wet, observe(wet.window)));
-            seen.min_by_key(|(_, observed)| harvest.map_or(i64::MAX, |harvest| observed.days_to_onset(harvest)))
+            seen.min_by_key(|(_, observed)| {
+                harvest.map_or(i64::MAX, |harvest| observed.days_to_onset(harvest))
+            })
         }
     };
     let Some((wet, observed)) = chosen else {
@@ -223,4 +226,3 @@ fn read_rains_begin(season: &Table<'_>, harvest: Option<NaiveDate>) -> Option<Ra
     }
     Some(Rains::On(date))
 }
-

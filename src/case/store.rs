@@ -48,9 +48,10 @@ pub(super) fn read_container(table: Table<'_>) -> Option<Container> {
         }
         None => {
             // Known fields of any shape are no extra mistake while the shape is unknown.
-            for key in ["length_cm", "width_cm", "top_width_cm", "bottom_width_cm", "depth_cm", "band"] {
-                table.has(key);
+            for key in ["length_cm", "width_cm", "top_width_cm", "bottom_width_cm", "depth_cm"] {
+                table.number(key, SIZES);
             }
+            table.has("band");
             None
         }
     };
@@ -61,7 +62,8 @@ pub(super) fn read_container(table: Table<'_>) -> Option<Container> {
 
 /// The bands of a pot from the bottom up.
 fn read_bands(pot: &Table<'_>) -> Option<Vec<Band>> {
-    let hint = "add [[container.band]] with height_cm and width_cm for each straight part, from the bottom up";
+    let hint =
+        "add [[container.band]] with height_cm and width_cm for each straight part, from the bottom up";
     if !pot.has("band") {
         pot.missing("band", hint);
         return None;
@@ -77,10 +79,11 @@ fn read_bands(pot: &Table<'_>) -> Option<Vec<Band>> {
         let heights = 1.0..=500.0;
         let height = required(&table, "height_cm", SIZE_HINT, table.number("height_cm", heights));
         let width = required(&table, "width_cm", SIZE_HINT, table.number("width_cm", SIZES));
-        bands.extend(height.zip(width).map(|(height, width)| Band {
-            height: Centimetres(height),
-            width: Centimetres(width),
-        }));
+        bands.extend(
+            height
+                .zip(width)
+                .map(|(height, width)| Band { height: Centimetres(height), width: Centimetres(width) }),
+        );
         table.finish();
     }
     (bands.len() == count).then_some(bands)
@@ -129,4 +132,3 @@ pub(super) fn read_kept(root: &Table<'_>, harvest: Option<NaiveDate>) -> Vec<Che
     }
     kept
 }
-

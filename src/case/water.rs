@@ -23,7 +23,9 @@ fn read_monthly(table: &Table<'_>, wanted: bool) -> Option<Climate> {
     let tmin = table.monthly("tmin_c", -40.0..=45.0);
     if wanted {
         let hint = |which: &str| {
-            format!("write the mean {which} temperature of a day, once or for twelve months, or name a temperature_record")
+            format!(
+                "write the mean {which} temperature of a day, once or for twelve months, or name a temperature_record"
+            )
         };
         required(table, "tmax_c", &hint("greatest"), tmax);
         required(table, "tmin_c", &hint("least"), tmin);
@@ -101,7 +103,8 @@ pub(super) fn read_source(table: Table<'_>) -> Option<Spring> {
     let daily = table.monthly("litres_per_day", 0.0..=1e7);
     let stored = table.number("stored_litres", 0.0..=1e9);
     if !table.has("litres_per_day") && !table.has("stored_litres") {
-        let hint = "write litres_per_day, once or for twelve months; or stored_litres where nothing refills it";
+        let hint =
+            "write litres_per_day, once or for twelve months; or stored_litres where nothing refills it";
         table.missing("litres_per_day", hint);
     }
     table.finish();

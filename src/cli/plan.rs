@@ -155,10 +155,7 @@ fn containers(plan: &Plan, page: &mut Page) {
         let layers: Vec<String> = filled.roots_by_layer().map(|(_, roots)| roots.to_string()).collect();
         let rest = if filled.roots > filled.roots_in_fullest { ", the last one with the rest" } else { "" };
         let row = format!("{} × {}: ", filled.count, filled.container);
-        page.reason(
-            &row,
-            &format!("{} roots, in layers of {}{rest}", filled.roots, layers.join(", ")),
-        );
+        page.reason(&row, &format!("{} roots, in layers of {}{rest}", filled.roots, layers.join(", ")));
     }
 }
 
@@ -175,10 +172,7 @@ fn water(plan: &Plan, page: &mut Page) {
 fn after(plan: &Plan, page: &mut Page) {
     page.heading("CUTS FROM THE BED         CUTTINGS  FIELD M²");
     for cut in &plan.cuts {
-        page.line(&format!(
-            "{} to {}  {:>8}  {:>8}",
-            cut.when.from, cut.when.to, cut.cuttings, cut.area.0
-        ));
+        page.line(&format!("{} to {}  {:>8}  {:>8}", cut.when.from, cut.when.to, cut.cuttings, cut.area.0));
     }
     let harvest = &plan.harvest;
     page.heading("");

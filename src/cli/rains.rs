@@ -5,7 +5,9 @@ use std::path::PathBuf;
 
 use clap::{Args, ValueEnum};
 
-use crate::app::{self, Chances, DateLayout, EndRule, Error, MonthDay, OnsetRule, Rains, RainsRequest, TradeRow, Window};
+use crate::app::{
+    self, Chances, DateLayout, EndRule, Error, MonthDay, OnsetRule, Rains, RainsRequest, TradeRow, Window,
+};
 
 #[derive(Debug, Args)]
 pub(super) struct Arguments {
@@ -155,10 +157,7 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Error> {
             End::SoilStore => EndRule::SOIL_STORE,
         },
         end_from: arguments.end_from,
-        outlook: arguments
-            .outlook
-            .map(Chances::OfOnset)
-            .or(arguments.outlook_rain.map(Chances::OfTotal)),
+        outlook: arguments.outlook.map(Chances::OfOnset).or(arguments.outlook_rain.map(Chances::OfTotal)),
     })?;
     if arguments.json {
         println!("{:#}", serde_json::json!(rains));

@@ -11,7 +11,7 @@ pub use select::for_topic;
 use chrono::NaiveDate;
 
 use crate::plan::field::Spacing;
-use crate::plan::{Assumptions, Case, DateSpan, Kind, Plan, Quantity, Step};
+use crate::plan::{Assumptions, Case, DateSpan, Kind, Plan, Quantity, SquareMetres, Step};
 
 pub use crate::plan::Topic;
 
@@ -91,6 +91,63 @@ impl Caution {
     }
 }
 
+/// A table of a sheet. It is read, never spoken.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Table {
+    /// The cuts of vines from the bed.
+    Cuts,
+    /// The shares of a group's farms.
+    Shares,
+    /// Amounts by size of field, in a zone.
+    FieldSizes,
+    /// What waiting with the planting costs and saves.
+    PlantLater,
+}
+
+impl Table {
+    /// All tables in the order in which they are printed.
+    pub const ALL: [Table; 4] = [Table::Cuts, Table::Shares, Table::FieldSizes, Table::PlantLater];
+
+    /// The table's name in packs.
+    pub fn name(self) -> &'static str {
+        match self {
+            Table::Cuts => "table-cuts",
+            Table::Shares => "table-shares",
+            Table::FieldSizes => "table-fields",
+            Table::PlantLater => "table-planting-later",
+        }
+    }
+
+    /// Its columns: the message that heads each, and the value in its rows.
+    pub fn columns(self) -> &'static [(&'static str, &'static str)] {
+        match self {
+            Table::Cuts => {
+                &[("column-when", "when"), ("column-cuttings", "cuttings"), ("column-area", "area_m2")]
+            }
+            Table::Shares => &[
+                ("column-farm", "farm"),
+                ("column-area", "area_m2"),
+                ("column-cuttings", "cuttings"),
+                ("column-plants", "plants"),
+                ("column-roots", "roots"),
+            ],
+            Table::FieldSizes => &[
+                ("column-area", "area_m2"),
+                ("column-cuttings", "cuttings"),
+                ("column-roots", "roots"),
+                ("column-plants", "plants"),
+                ("column-bed", "bed_m2"),
+                ("column-jerrycans", "jerrycans"),
+            ],
+            Table::PlantLater => &[
+                ("column-from", "from"),
+                ("column-false-starts", "false_starts"),
+                ("column-days-left", "days_left"),
+            ],
+        }
+    }
+}
+
 /// What a statement is about.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Subject {
@@ -98,6 +155,8 @@ pub enum Subject {
     Opening,
     /// A step of the season.
     Step(Topic),
+    /// A table.
+    Table(Table),
     /// A caution.
     Caution(Caution),
     /// Local advice comes first.
@@ -108,8 +167,14 @@ impl Subject {
     /// All subjects in order.
     pub fn all() -> impl Iterator<Item = Subject> {
         let steps = Topic::ALL.into_iter().map(Subject::Step);
+        let tables = Table::ALL.into_iter().map(Subject::Table);
         let cautions = Caution::ALL.into_iter().map(Subject::Caution);
-        [Subject::Opening].into_iter().chain(steps).chain(cautions).chain([Subject::Closing])
+        [Subject::Opening].into_iter().chain(steps).chain(tables).chain(cautions).chain([Subject::Closing])
+    }
+
+    /// Whether it is spoken; tables are only read.
+    pub fn is_spoken(self) -> bool {
+        !matches!(self, Subject::Table(_))
     }
 
     /// The subject's name: the id of its messages in language packs.
@@ -117,6 +182,7 @@ impl Subject {
         match self {
             Subject::Opening => "opening",
             Subject::Step(topic) => topic.name(),
+            Subject::Table(table) => table.name(),
             Subject::Caution(caution) => caution.name(),
             Subject::Closing => "closing",
         }
@@ -168,6 +234,8 @@ pub struct Statement {
     pub subject: Subject,
     /// Typed values by name.
     pub values: Values,
+    /// The rows of a table; a value that is not known is absent.
+    pub rows: Vec<Values>,
     /// When it applies; one span for each time. Empty for what always holds.
     pub when: Vec<DateSpan>,
     /// For whom.
@@ -197,6 +265,7 @@ pub fn tell(case: &Case, plan: &Plan) -> Vec<Statement> {
                 ("place", Value::Text(plan.place.clone())),
             ],
         ),
+        rows: Vec::new(),
         when: Vec::new(),
         audience: Audience::Everyone,
         priority: Priority::Important,
@@ -208,9 +277,23 @@ pub fn tell(case: &Case, plan: &Plan) -> Vec<Statement> {
         }
     }
     statements.extend(topics.into_iter().map(|topic| tell_step(topic, plan.steps_of(topic), &facts)));
+    for table in Table::ALL {
+        let rows = rows_of(table, plan);
+        if !rows.is_empty() {
+            statements.push(Statement {
+                subject: Subject::Table(table),
+                values: facts.clone(),
+                rows,
+                when: Vec::new(),
+                audience: Audience::Farmers,
+                priority: Priority::Helpful,
+            });
+        }
+    }
     statements.extend(Caution::ALL.into_iter().map(|caution| Statement {
         subject: Subject::Caution(caution),
         values: facts.clone(),
+        rows: Vec::new(),
         when: Vec::new(),
         audience: caution.audience(),
         priority: Priority::Essential,
@@ -218,6 +301,7 @@ pub fn tell(case: &Case, plan: &Plan) -> Vec<Statement> {
     statements.push(Statement {
         subject: Subject::Closing,
         values: facts,
+        rows: Vec::new(),
         when: Vec::new(),
         audience: Audience::Everyone,
         priority: Priority::Essential,
@@ -237,7 +321,72 @@ fn tell_step<'a>(topic: Topic, steps: impl Iterator<Item = &'a Step>, facts: &Va
         Topic::CheckPlants | Topic::CutVines | Topic::FirstHarvest => Priority::Helpful,
         _ => Priority::Important,
     };
-    Statement { subject: Subject::Step(topic), values, when, audience: Audience::Farmers, priority }
+    Statement {
+        subject: Subject::Step(topic),
+        values,
+        rows: Vec::new(),
+        when,
+        audience: Audience::Farmers,
+        priority,
+    }
+}
+
+/// The rows that a plan gives a table.
+fn rows_of(table: Table, plan: &Plan) -> Vec<Values> {
+    let count = |value: u32| number(f64::from(value), 0);
+    let area = |area: SquareMetres| number(area.0, 1);
+    match table {
+        Table::Cuts => plan
+            .cuts
+            .iter()
+            .map(|cut| {
+                vec![
+                    ("when", Value::Span(cut.when)),
+                    ("cuttings", count(cut.cuttings)),
+                    ("area_m2", number(cut.area.0.floor(), 0)),
+                ]
+            })
+            .collect(),
+        Table::Shares => plan
+            .farms
+            .iter()
+            .map(|farm| {
+                vec![
+                    ("farm", Value::Text(farm.name.clone())),
+                    ("area_m2", area(farm.area)),
+                    ("cuttings", count(farm.cuttings)),
+                    ("plants", count(farm.plants)),
+                    ("roots", count(farm.roots)),
+                ]
+            })
+            .collect(),
+        Table::FieldSizes => plan
+            .by_field
+            .iter()
+            .map(|row| {
+                vec![
+                    ("area_m2", area(row.area)),
+                    ("cuttings", count(row.cuttings)),
+                    ("roots", count(row.roots)),
+                    ("plants", count(row.plants)),
+                    ("bed_m2", area(row.bed)),
+                    ("jerrycans", count(row.jerrycans_per_day)),
+                ]
+            })
+            .collect(),
+        Table::PlantLater => plan
+            .trade
+            .iter()
+            .map(|row| {
+                let mut values = vec![("years", number(row.planted_years as f64, 0))];
+                let failed = row.false_start_share.map(|share| share * row.planted_years as f64);
+                values.extend(row.from.nearest(plan.rains).map(|day| ("from", Value::Date(day))));
+                values.extend(failed.map(|failed| ("false_starts", number(failed, 0))));
+                values.extend(row.median_days_left.map(|days| ("days_left", number(days, 0))));
+                values
+            })
+            .collect(),
+    }
 }
 
 fn with(facts: &Values, more: &[(&'static str, Value)]) -> Values {
@@ -253,7 +402,12 @@ fn facts(case: &Case, plan: &Plan) -> Values {
         ("first_cuttings", Quantity::CuttingsAtFirstCut, 0),
         ("roots", Quantity::RootsToStore, 0),
         ("plants", Quantity::PlantsToMark, 0),
+        ("bundles", Quantity::Bundles, 0),
         ("roots_per_layer", Quantity::RootsPerLayer, 0),
+        ("lining_m2", Quantity::Lining, 1),
+        ("bed_rows", Quantity::BedRows, 0),
+        ("row_roots", Quantity::RootsPerBedRow, 0),
+        ("water_total_l", Quantity::WaterTotal, 0),
         ("layers", Quantity::Layers, 0),
         ("containers", Quantity::Containers, 0),
         ("sand_l", Quantity::SandLitres, 0),
@@ -269,6 +423,11 @@ fn facts(case: &Case, plan: &Plan) -> Values {
             facts.push((name, number(value, decimals)));
         }
     }
+    let lowest = plan.amounts.get(Quantity::RootsPerLayer);
+    let topmost = plan.amounts.get(Quantity::RootsInTopLayer);
+    facts.push(("layer_widths", Value::Name(if topmost.is_some() { "uneven" } else { "even" })));
+    facts.push(("roots_top", number(topmost.or(lowest).unwrap_or_default(), 0)));
+    facts.push(("last_harvest", Value::Date(plan.harvest.last)));
     // Only a group has members; a message that names these asks for the kind first.
     let per_member = plan.amounts.get(Quantity::PlantsPerMember).or(plan.amounts.get(Quantity::PlantsToMark));
     facts.push(("plants_each", number(per_member.unwrap_or_default(), 0)));
@@ -287,8 +446,9 @@ fn facts(case: &Case, plan: &Plan) -> Values {
     facts
 }
 
-fn assumed(a: &Assumptions) -> [(&'static str, f64); 9] {
+fn assumed(a: &Assumptions) -> [(&'static str, f64); 10] {
     [
+        ("bundle_size", a.cuttings_per_bundle),
         ("stem_cm", a.stem_left_cm),
         ("gap_cm", a.root_gap_cm),
         ("base_cm", a.base_sand_cm),

@@ -7,6 +7,7 @@ use super::{Statement, Subject, Topic};
 pub fn for_topic(statements: &[Statement], topic: Topic) -> Vec<&Statement> {
     let belongs = |statement: &&Statement| match statement.subject {
         Subject::Opening | Subject::Closing => true,
+        Subject::Table(_) => false,
         Subject::Step(of) => of == topic,
         Subject::Caution(caution) => caution.topics().contains(&topic),
     };

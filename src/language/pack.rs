@@ -10,7 +10,7 @@ use super::piece::{Assembly, Piece, Role};
 use super::wording::{Messages, Phrase, Problem, Run, collect_phrases, write_runs};
 use crate::data::Data;
 use crate::finding::Finding;
-use crate::guidance::{Statement, Subject, Value};
+use crate::guidance::{Statement, Subject, Table as SheetTable, Value};
 use crate::plan::DateSpan;
 use crate::table::{self, Table};
 
@@ -93,6 +93,25 @@ pub const LABELS: &[&str] = &[
     "amount-containers",
     "amount-layers",
     "amount-roots-per-layer",
+    "amount-roots-top-layer",
+    "amount-bundles",
+    "amount-lining",
+    "amount-water-total",
+    "bundles-value",
+    "lining-value",
+    "water-total-value",
+    "false-starts-value",
+    "column-when",
+    "column-farm",
+    "column-area",
+    "column-cuttings",
+    "column-plants",
+    "column-roots",
+    "column-bed",
+    "column-jerrycans",
+    "column-from",
+    "column-false-starts",
+    "column-days-left",
     "amount-sand",
     "amount-loads",
     "amount-bed",
@@ -286,6 +305,12 @@ impl Pack {
             text = self.write_message(id, Some("text"), values)?;
             alt = self.write_message(id, Some("alt"), values)?;
         }
+        if let Subject::Table(table) = statement.subject {
+            text = self.write_message(id, Some("text"), values)?;
+            if table == SheetTable::PlantLater {
+                alt = self.write_message(id, Some("alt"), values)?;
+            }
+        }
         Ok(Written {
             subject: statement.subject,
             title: self.write_message(id, None, values)?,
@@ -338,7 +363,8 @@ impl Pack {
     /// Findings about spoken text that nobody can record.
     pub fn phrases(&self) -> Result<Vec<Phrase>, Vec<Finding>> {
         let file = format!("locales/{}/spoken.ftl", self.tag());
-        let roots: Vec<&str> = Subject::all().map(Subject::name).collect();
+        let roots: Vec<&str> =
+            Subject::all().filter(|subject| subject.is_spoken()).map(Subject::name).collect();
         let (phrases, findings) = collect_phrases(&file, self.spoken.normalized(), &self.numerals, &roots);
         if findings.is_empty() { Ok(phrases) } else { Err(findings) }
     }
@@ -424,12 +450,18 @@ fn written_wanted() -> Vec<Wanted> {
         if matches!(subject, Subject::Step(_) | Subject::Caution(_)) {
             wanted.extend([(subject.name(), Some("text")), (subject.name(), Some("alt"))]);
         }
+        if let Subject::Table(table) = subject {
+            wanted.push((subject.name(), Some("text")));
+            if table == SheetTable::PlantLater {
+                wanted.push((subject.name(), Some("alt")));
+            }
+        }
     }
     wanted
 }
 
 fn spoken_wanted() -> Vec<Wanted> {
-    let subjects = Subject::all().map(Subject::name);
+    let subjects = Subject::all().filter(|subject| subject.is_spoken()).map(Subject::name);
     subjects.chain(PARTS.iter().copied()).map(|id| (id, None)).collect()
 }
 

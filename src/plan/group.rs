@@ -33,13 +33,8 @@ pub struct Share {
 }
 
 /// Parts of `roots` and `plants` for each farm, by the cuttings its field takes.
-pub(super) fn shares(
-    farms: &[Member],
-    (roots, plants): (u32, u32),
-    assumptions: &Assumptions,
-) -> Vec<Share> {
-    let cuttings: Vec<u32> =
-        farms.iter().map(|farm| farm.field.cuttings_with_gaps(assumptions)).collect();
+pub(super) fn shares(farms: &[Member], (roots, plants): (u32, u32), assumptions: &Assumptions) -> Vec<Share> {
+    let cuttings: Vec<u32> = farms.iter().map(|farm| farm.field.cuttings_with_gaps(assumptions)).collect();
     let roots = divide(roots, &cuttings);
     let plants = divide(plants, &cuttings);
     let parts = cuttings.into_iter().zip(plants.into_iter().zip(roots));

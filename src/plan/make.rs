@@ -173,7 +173,10 @@ impl Planner {
         amounts.add(
             Quantity::RootsPerLayer,
             lowest,
-            format!("roots lying flat with {} cm to each other and to the side, in the lowest layer", a.root_gap_cm),
+            format!(
+                "roots lying flat with {} cm to each other and to the side, in the lowest layer",
+                a.root_gap_cm
+            ),
         );
         let topmost = first.layers.last().map_or(0, store::Layer::capacity);
         if topmost != lowest {
@@ -588,11 +591,11 @@ fn overdue_steps(
         None => None,
     };
     let done = case.done.max(shown);
-    let overdue =
-        overdue::find(frame, planned, today, (done, certain), first_cut, &case.assumptions);
+    let overdue = overdue::find(frame, planned, today, (done, certain), first_cut, &case.assumptions);
     if let Some(worst) = overdue.iter().filter(|step| step.certain).max_by_key(|step| step.days_later) {
         let names: Vec<_> = overdue.iter().map(|step| step.topic.name()).collect();
-        let message = format!("not done when due: {}; the dates are counted anew from {today}", names.join(", "));
+        let message =
+            format!("not done when due: {}; the dates are counted anew from {today}", names.join(", "));
         let cost = match (worst.days_later, worst.cuttings_fewer) {
             (0, 0) => "nothing is lost yet".to_owned(),
             (days, fewer) => format!(
@@ -600,7 +603,8 @@ fn overdue_steps(
                 worst.field_from
             ),
         };
-        findings.push(Finding::warning(message).field("done").hint(format!("{}; {cost}", worst.still_possible)));
+        findings
+            .push(Finding::warning(message).field("done").hint(format!("{}; {cost}", worst.still_possible)));
     }
     overdue
 }
@@ -680,11 +684,7 @@ fn water(
     amounts.add(Quantity::BedArea, bed.area.0, format!("{} m² a root", a.bed_area_per_root_m2));
     amounts.add(Quantity::BedLength, bed.length.0, "the area over the width, rounded up");
     amounts.add(Quantity::BedWidth, bed.width.0, format!("at most {} m", a.bed_width_m));
-    amounts.add(
-        Quantity::BedRows,
-        bed.rows,
-        format!("rows along the bed, {} apart", bed.between_rows),
-    );
+    amounts.add(Quantity::BedRows, bed.rows, format!("rows along the bed, {} apart", bed.between_rows));
     amounts.add(
         Quantity::RootsPerBedRow,
         bed.roots_per_row,

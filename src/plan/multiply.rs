@@ -151,7 +151,12 @@ pub struct Cut {
 
 /// The cuts of a bed: the first gives `first` cuttings, those after it share
 /// what is left of `season`. `density` is cuttings on a square metre.
-pub fn cuts(when: DateSpan, (first, season): (u32, u32), density: f64, assumptions: &Assumptions) -> Vec<Cut> {
+pub fn cuts(
+    when: DateSpan,
+    (first, season): (u32, u32),
+    density: f64,
+    assumptions: &Assumptions,
+) -> Vec<Cut> {
     let more = whole_down(assumptions.cuts).saturating_sub(1);
     let left = season.saturating_sub(first);
     let after = |day: NaiveDate, days: f64, times: u32| {

@@ -72,8 +72,7 @@ pub fn assess(
     let mut judged = Vec::new();
     let (mut before, mut roots) = (filled, stored);
     for check in checks {
-        let after =
-            |share: f64| whole_down(f64::from(roots) * left(share, before, check.date, assumptions));
+        let after = |share: f64| whole_down(f64::from(roots) * left(share, before, check.date, assumptions));
         let (expected, worst) = (after(assumptions.survival_share), after(assumptions.survival_low));
         let fast_loss = check.healthy < worst;
         if fast_loss {
@@ -98,7 +97,6 @@ pub fn assess(
     let as_usual = last.healthy >= whole_down(f64::from(stored) * usual_so_far);
     let ahead = if as_usual { usual_ahead } else { so_far.powf(days_ahead / days_so_far) };
     let at_bed = last.sprouted.unwrap_or_else(|| whole_down(f64::from(last.healthy) * ahead));
-    let sprouting =
-        last.sprouted.unwrap_or_else(|| whole_down(f64::from(at_bed) * assumptions.sprout_share));
+    let sprouting = last.sprouted.unwrap_or_else(|| whole_down(f64::from(at_bed) * assumptions.sprout_share));
     Some(Progress { checks: judged, left: last.healthy, at_bed, sprouting, findings })
 }

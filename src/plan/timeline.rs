@@ -197,10 +197,8 @@ pub fn lay_out(frame: &Frame, assumptions: &Assumptions) -> Timeline {
         let when = frame.no_earlier(topic, usual);
         DateSpan::new(when.from.min(harvest.from), when.to.min(harvest.to))
     };
-    let fill = frame.no_earlier(
-        Topic::FillContainer,
-        DateSpan::new(harvest.from, shift(harvest.to, a.fill_within_days)),
-    );
+    let fill = frame
+        .no_earlier(Topic::FillContainer, DateSpan::new(harvest.from, shift(harvest.to, a.fill_within_days)));
     let expected = frame.rains.onset;
     let onset = frame.began.unwrap_or(expected);
     let late = frame.began.unwrap_or(frame.rains.late);
@@ -358,8 +356,7 @@ fn checks(
     assumptions: &Assumptions,
 ) -> Vec<(NaiveDate, Option<u32>)> {
     let every = assumptions.check_every_months.round().max(1.0) as u32;
-    let worth_it =
-        |date: NaiveDate| (bed - date).num_days() as f64 >= assumptions.least_days_between_checks;
+    let worth_it = |date: NaiveDate| (bed - date).num_days() as f64 >= assumptions.least_days_between_checks;
     let mut days: Vec<_> = (1..=24)
         .map_while(|times| {
             let months = times * every;

@@ -2,11 +2,11 @@
 
 use serde::Serialize;
 
-use crate::guidance::{Statement, Subject, Value, Values};
+use crate::guidance::{Statement, Subject, Table, Value, Values};
 use crate::language::{Direction, Pack, WordingError, Written};
 
 /// The facts of one sheet.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Facts {
     /// Language tag.
     pub language: String,
@@ -26,6 +26,8 @@ pub struct Facts {
     pub amounts: Vec<Row>,
     /// The steps by date.
     pub steps: Vec<Entry>,
+    /// The tables.
+    pub tables: Vec<TableFacts>,
     /// The cautions.
     pub cautions: Vec<Entry>,
     /// Local advice comes first.
@@ -77,6 +79,40 @@ pub struct Entry {
     pub alt: String,
 }
 
+/// A table.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct TableFacts {
+    /// Its subject's name.
+    pub subject: &'static str,
+    /// Its title.
+    pub title: String,
+    /// What it tells.
+    pub text: String,
+    /// The heads of its columns.
+    pub columns: Vec<String>,
+    /// Its rows, a cell for each column.
+    pub rows: Vec<Vec<String>>,
+    /// Its picture; empty where it has none.
+    pub bars: Vec<Bars>,
+    /// Its picture in words.
+    pub alt: String,
+}
+
+/// A row of a picture: two bars, each with its number.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Bars {
+    /// What the row is about.
+    pub label: String,
+    /// Length of the first bar, 0 to 1.
+    pub first: f64,
+    /// Its number.
+    pub first_text: String,
+    /// Length of the second bar, 0 to 1.
+    pub second: f64,
+    /// Its number.
+    pub second_text: String,
+}
+
 impl Facts {
     /// Words the statements of a plan for a sheet.
     ///
@@ -105,6 +141,7 @@ impl Facts {
             opening: String::new(),
             amounts: amounts(pack, &values)?,
             steps: Vec::new(),
+            tables: Vec::new(),
             cautions: Vec::new(),
             closing: String::new(),
             status: label(pack.status().label())?,
@@ -116,6 +153,7 @@ impl Facts {
                 Subject::Opening => facts.opening = written.title,
                 Subject::Closing => facts.closing = written.title,
                 Subject::Step(_) => facts.steps.push(entry(facts.steps.len() + 1, written)),
+                Subject::Table(table) => facts.tables.push(table_of(pack, table, statement, written)?),
                 Subject::Caution(_) => facts.cautions.push(entry(facts.cautions.len() + 1, written)),
             }
         }
@@ -134,15 +172,86 @@ fn entry(number: usize, written: Written) -> Entry {
     }
 }
 
+/// The value of a name.
+fn value<'v>(values: &'v Values, name: &str) -> Option<&'v Value> {
+    values.iter().find(|(of, _)| *of == name).map(|(_, value)| value)
+}
+
+/// A value as it is written; nothing for a name, which only chooses words.
+fn written(pack: &Pack, value: &Value) -> Result<Option<String>, WordingError> {
+    Ok(Some(match value {
+        Value::Text(text) => text.clone(),
+        Value::Date(date) => pack.write_date(*date)?,
+        Value::Span(span) => pack.write_span(*span)?,
+        Value::Number(value, decimals) => pack.write_number(*value, *decimals),
+        Value::Name(_) => return Ok(None),
+    }))
+}
+
 fn text_of(values: &Values, name: &str) -> String {
-    values
-        .iter()
-        .find(|(of, _)| *of == name)
-        .and_then(|(_, value)| match value {
-            Value::Text(text) => Some(text.clone()),
-            _ => None,
+    match value(values, name) {
+        Some(Value::Text(text)) => text.clone(),
+        _ => String::new(),
+    }
+}
+
+fn number_of(values: &Values, name: &str) -> Option<f64> {
+    match value(values, name)? {
+        Value::Number(number, _) => Some(*number),
+        _ => None,
+    }
+}
+
+/// What stands where a value is not known.
+const UNKNOWN: &str = "–";
+
+fn table_of(
+    pack: &Pack,
+    table: Table,
+    statement: &Statement,
+    wording: Written,
+) -> Result<TableFacts, WordingError> {
+    let columns = table.columns();
+    let row = |values: &Values| -> Result<Vec<String>, WordingError> {
+        let cells = columns.iter().map(|(_, name)| match (*name, value(values, name)) {
+            ("false_starts", Some(_)) => pack.label("false-starts-value", values),
+            (_, Some(value)) => Ok(written(pack, value)?.unwrap_or_default()),
+            (_, None) => Ok(UNKNOWN.to_owned()),
+        });
+        cells.collect()
+    };
+    let rows = statement.rows.iter().map(row).collect::<Result<Vec<_>, _>>()?;
+    let bars = if table == Table::PlantLater { bars_of(&statement.rows, &rows) } else { Vec::new() };
+    Ok(TableFacts {
+        subject: wording.subject.name(),
+        title: wording.title,
+        text: wording.text,
+        columns: columns
+            .iter()
+            .map(|(label, _)| pack.label(label, &statement.values))
+            .collect::<Result<_, _>>()?,
+        rows,
+        bars,
+        alt: wording.alt,
+    })
+}
+
+/// False starts as a part of the years, days left as a part of the most there are.
+fn bars_of(values: &[Values], cells: &[Vec<String>]) -> Vec<Bars> {
+    let days = |row: &Values| number_of(row, "days_left").unwrap_or_default();
+    let most = values.iter().map(days).fold(1.0, f64::max);
+    let row = |(values, cells): (&Values, &Vec<String>)| {
+        let [label, first_text, second_text] = cells.as_slice() else { return None };
+        let years = number_of(values, "years").unwrap_or_default().max(1.0);
+        Some(Bars {
+            label: label.clone(),
+            first: number_of(values, "false_starts").unwrap_or_default() / years,
+            first_text: first_text.clone(),
+            second: days(values) / most,
+            second_text: second_text.clone(),
         })
-        .unwrap_or_default()
+    };
+    values.iter().zip(cells).filter_map(row).collect()
 }
 
 fn head(pack: &Pack, values: &Values) -> Result<Vec<Row>, WordingError> {
@@ -153,12 +262,10 @@ fn head(pack: &Pack, values: &Values) -> Result<Vec<Row>, WordingError> {
         ("sheet-harvest", "harvest"),
         ("sheet-rains", "rains"),
     ] {
-        let value = match values.iter().find(|(of, _)| *of == name).map(|(_, value)| value) {
-            Some(Value::Text(text)) => text.clone(),
-            Some(Value::Date(date)) => pack.write_date(*date)?,
-            _ => continue,
-        };
-        rows.push(Row { label: pack.label(id, values)?, value });
+        let Some(value) = value(values, name) else { continue };
+        if let Some(value) = written(pack, value)? {
+            rows.push(Row { label: pack.label(id, values)?, value });
+        }
     }
     Ok(rows)
 }
@@ -174,11 +281,11 @@ enum Cell {
 fn amounts(pack: &Pack, values: &Values) -> Result<Vec<Row>, WordingError> {
     let is_kind = |kind| values.contains(&("kind", Value::Name(kind)));
     let roots = if is_kind("zone") { Cell::Message("roots-for-zone") } else { Cell::Number("roots") };
-    let mut wanted = vec![
-        ("amount-cuttings", Cell::Number("cuttings")),
-        ("amount-roots", roots),
-        ("amount-plants", Cell::Number("plants")),
-    ];
+    let mut wanted = vec![("amount-cuttings", Cell::Number("cuttings"))];
+    if value(values, "bundles").is_some() {
+        wanted.push(("amount-bundles", Cell::Message("bundles-value")));
+    }
+    wanted.extend([("amount-roots", roots), ("amount-plants", Cell::Number("plants"))]);
     if is_kind("group") {
         wanted.push(("amount-plants-each", Cell::Number("plants_each")));
     }
@@ -186,19 +293,26 @@ fn amounts(pack: &Pack, values: &Values) -> Result<Vec<Row>, WordingError> {
         ("amount-containers", Cell::Number("containers")),
         ("amount-layers", Cell::Number("layers")),
         ("amount-roots-per-layer", Cell::Number("roots_per_layer")),
+    ]);
+    if values.contains(&("layer_widths", Value::Name("uneven"))) {
+        wanted.push(("amount-roots-top-layer", Cell::Number("roots_top")));
+    }
+    wanted.extend([
+        ("amount-lining", Cell::Message("lining-value")),
         ("amount-sand", Cell::Message("sand-value")),
         ("amount-loads", Cell::Number("loads")),
         ("amount-bed", Cell::Message("bed-value")),
         ("amount-water", Cell::Message("water-value")),
         ("amount-jerrycans", Cell::Number("jerrycans")),
+        ("amount-water-total", Cell::Message("water-total-value")),
         ("amount-first-cuttings", Cell::Number("first_cuttings")),
     ]);
     let mut rows = Vec::new();
     for (id, cell) in wanted {
         let value = match cell {
             Cell::Message(message) => pack.label(message, values)?,
-            Cell::Number(name) => match values.iter().find(|(of, _)| *of == name) {
-                Some((_, Value::Number(value, decimals))) => pack.write_number(*value, *decimals),
+            Cell::Number(name) => match value(values, name).map(|value| written(pack, value)).transpose()? {
+                Some(Some(value)) => value,
                 _ => continue,
             },
         };

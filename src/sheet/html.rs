@@ -3,7 +3,7 @@
 use serde::Serialize;
 use tera::{Context, Tera};
 
-use super::{Facts, SheetError};
+use super::{Facts, SheetError, TableFacts};
 use crate::data::Data;
 
 /// What the templates see: the facts, and each picture's drawing by its subject.
@@ -12,6 +12,7 @@ struct Page<'a> {
     #[serde(flatten)]
     facts: &'a Facts,
     pictures: std::collections::BTreeMap<&'a str, String>,
+    charts: std::collections::BTreeMap<&'a str, String>,
 }
 
 /// The sheet as one HTML page that needs nothing else.
@@ -23,7 +24,21 @@ pub fn html(facts: &Facts, data: &dyn Data) -> Result<Vec<u8>, SheetError> {
     for entry in facts.steps.iter().chain(&facts.cautions) {
         pictures.insert(entry.subject, read(data, &format!("templates/pictures/{}.svg", entry.subject))?);
     }
-    render("sheet.html", &Page { facts, pictures }, data)
+    render("sheet.html", &Page { facts, pictures, charts: charts(facts, data)? }, data)
+}
+
+/// The pictures of tables, by subject: drawn from their numbers by `pictures/bars.svg`.
+pub(super) fn charts<'f>(
+    facts: &'f Facts,
+    data: &dyn Data,
+) -> Result<std::collections::BTreeMap<&'f str, String>, SheetError> {
+    let drawn = facts.tables.iter().filter(|table| !table.bars.is_empty());
+    drawn.map(|table| Ok((table.subject, picture(table, data)?))).collect()
+}
+
+fn picture(table: &TableFacts, data: &dyn Data) -> Result<String, SheetError> {
+    let bytes = render("pictures/bars.svg", table, data)?;
+    String::from_utf8(bytes).map_err(|_| SheetError::Missing("pictures/bars.svg".to_owned()))
 }
 
 /// The sheet as plain text.
@@ -53,6 +68,7 @@ fn render(name: &str, page: &impl Serialize, data: &dyn Data) -> Result<Vec<u8>,
         SheetError::Template { file: path.clone(), message }
     };
     let mut tera = Tera::default();
+    tera.autoescape_on(vec![".html", ".svg"]);
     tera.add_raw_template(name, &read(data, &path)?).map_err(broken)?;
     let rendered = tera.render(name, &Context::from_serialize(page).map_err(broken)?).map_err(broken)?;
     Ok(rendered.into_bytes())

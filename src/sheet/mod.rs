@@ -8,7 +8,7 @@ mod facts;
 mod html;
 mod pdf;
 
-pub use facts::{Entry, Facts, Row};
+pub use facts::{Bars, Entry, Facts, Row, TableFacts};
 pub use html::{html, text};
 pub use pdf::{Pdf, Printer};
 

@@ -77,10 +77,15 @@ impl<'d> Printer<'d> {
             file: FACTS.to_owned(),
             message: error.to_string(),
         };
+        let charts = super::html::charts(facts, self.data)?;
+        let charts = charts
+            .into_iter()
+            .map(|(subject, svg)| (format!("/charts/{subject}.svg"), Bytes::new(svg.into_bytes())));
+        let charts = charts.collect();
         let facts = serde_json::to_value(facts).map_err(inner)?;
         self.check_letters(&facts)?;
         let facts = serde_json::to_vec(&facts).map_err(inner)?;
-        let desk = Desk { printer: self, facts: Bytes::new(facts), main: id(MAIN)? };
+        let desk = Desk { printer: self, facts: Bytes::new(facts), charts, main: id(MAIN)? };
         let compiled = typst::compile::<PagedDocument>(&desk);
         let document = compiled.output.map_err(|errors| desk.broken(&errors))?;
         if let Some(warning) = compiled.warnings.first() {
@@ -140,6 +145,8 @@ fn id(path: &str) -> Result<FileId, SheetError> {
 struct Desk<'a> {
     printer: &'a Printer<'a>,
     facts: Bytes,
+    /// Pictures drawn from the facts.
+    charts: BTreeMap<String, Bytes>,
     main: FileId,
 }
 
@@ -170,6 +177,9 @@ impl Desk<'_> {
         let path = id.vpath().get_with_slash();
         if path == FACTS {
             return Ok(self.facts.clone());
+        }
+        if let Some(chart) = self.charts.get(path) {
+            return Ok(chart.clone());
         }
         let bytes = self.printer.data.read(&format!("templates{path}"));
         bytes.map(|bytes| Bytes::new(bytes.into_owned())).ok_or_else(|| FileError::NotFound(path.into()))

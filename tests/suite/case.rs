@@ -175,7 +175,7 @@ fn kinds_and_units() {
     let group = format!("{GOOD}\n[group]\nmembers = 12\n");
     assert_eq!(good(&group).kind, Kind::Group { members: 12 });
     let sides = good(&GOOD.replace("area_m2 = 450", "length_m = 30\nwidth_m = 15"));
-    assert_eq!(sides.field, good(GOOD).field);
+    assert_eq!(sides.field.unwrap().area, good(GOOD).field.unwrap().area);
     assert!(matches!(good(GOOD).rains, Rains::Usual(_)));
     let findings = problems(&format!("kind = \"zone\"\n{GOOD}"));
     assert_eq!(findings[0].place.field.as_deref(), Some("field"));

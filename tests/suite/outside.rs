@@ -174,8 +174,9 @@ fn pdftotext_finds_hostile_names_as_they_are() {
     }
 }
 
-/// The bed is printed by its sides; the season's cuttings are for those who plan.
-const UNPRINTED: [&str; 2] = ["bed_area_m2", "cuttings_over_season"];
+/// The bed is printed by its sides; the season's cuttings, rows and trips are for those who plan.
+const UNPRINTED: [&str; 5] =
+    ["bed_area_m2", "cuttings_over_season", "field_rows", "cuttings_per_row", "water_trips_per_day"];
 
 #[test]
 fn pdfinfo_says_tagged_with_title_and_language() {

@@ -168,11 +168,31 @@ fn the_json_has_its_promised_shape() {
         "bed_width_m",
         "water_l_per_day",
         "jerrycans_per_day",
+        "water_trips_per_day",
+        "water_total_l",
+        "lining_m2",
+        "bundles",
+        "bed_rows",
     ] {
         let amount = &plan["amounts"][name];
         assert!(amount["value"].is_number() && amount["unit"].is_string(), "{name}: {amount}");
         assert!(!amount["why"].as_str().unwrap().is_empty(), "{name} has no reason");
     }
+    for key in ["from", "to", "et0_mm_per_day", "kc", "rain_mm_per_day", "l_per_day"] {
+        assert!(!plan["water"][0][key].is_null(), "water: {key}");
+    }
+    let places = plan["containers"][0]["layers"][0]["places"].as_array().unwrap();
+    assert_eq!(places.len() as u64, plan["containers"][0]["layers"][0]["roots"].as_u64().unwrap());
+    assert!(
+        places.iter().all(|place| ["x_cm", "y_cm", "angle_deg"].iter().all(|key| place[key].is_number()))
+    );
+    for key in ["from", "to", "cuttings", "area_m2"] {
+        assert!(!plan["cuts"][0][key].is_null(), "cuts: {key}");
+    }
+    for key in ["first", "last", "why", "yield_low_kg", "yield_high_kg", "yield_why"] {
+        assert!(!plan["harvest"][key].is_null(), "harvest: {key}");
+    }
+    assert!(plan["vitamin_a"].is_null(), "nothing is said of vitamin A where the carotene is not known");
     let topics: Vec<_> =
         plan["steps"].as_array().unwrap().iter().map(|step| step["topic"].as_str().unwrap()).collect();
     for topic in Topic::ALL {

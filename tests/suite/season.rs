@@ -210,7 +210,10 @@ fn outlooks_count_years_without_onset_and_leave_unknown_ones_out() {
     let outlook = rule.outlook(&seasons, None);
     assert_eq!((outlook.judged_years, outlook.none_share), (4, Some(0.25)));
     // Days 72, 73 and 70 after 1 August: 70.8, 72 and 72.6 by linear interpolation.
-    assert_eq!([outlook.p20, outlook.p50, outlook.p80].map(Option::unwrap), ["10-11", "10-12", "10-13"].map(day));
+    assert_eq!(
+        [outlook.p20, outlook.p50, outlook.p80].map(Option::unwrap),
+        ["10-11", "10-12", "10-13"].map(day)
+    );
     assert_eq!(outlook.trend_days_per_decade, None, "three onsets make no trend");
     seasons[1].onset_unknown = true;
     let outlook = rule.outlook(&seasons, None);

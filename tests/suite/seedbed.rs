@@ -3,7 +3,8 @@
 use chrono::NaiveDate;
 use kabla::plan::seedbed::{Air, Bed, Climate, Source, et0, kc, schedule};
 use kabla::plan::{
-    Assumptions, Celsius, DateSpan, Kilopascals, Litres, Megajoules, Metres, MetresPerSecond, Millimetres, Place,
+    Assumptions, Celsius, DateSpan, Kilopascals, Litres, Megajoules, Metres, MetresPerSecond, Millimetres,
+    Place,
 };
 
 use crate::expected::rows;
@@ -203,8 +204,7 @@ fn water_is_counted_dekad_by_dekad() {
     climate.rain = Some(rain);
     let when = span("2027-09-28", "2027-11-25");
     let periods = schedule(&bed, &lowland(), &climate, when, &a);
-    let spans: Vec<String> =
-        periods.iter().map(|p| format!("{} {}", p.when.from, p.when.to)).collect();
+    let spans: Vec<String> = periods.iter().map(|p| format!("{} {}", p.when.from, p.when.to)).collect();
     assert_eq!(
         spans,
         [

@@ -59,11 +59,11 @@ pub fn wet_seasons(record: &RainRecord) -> Vec<WetSeason> {
         return Vec::new();
     }
     let two = amplitude(&mean, 2) > amplitude(&mean, 1);
-    let mut stretches = if two { above(&smooth, average) } else { vec![from_least_to_greatest(&mean, average)] };
+    let mut stretches =
+        if two { above(&smooth, average) } else { vec![from_least_to_greatest(&mean, average)] };
     let rain = |from: usize, days: usize| (0..days).map(|day| at(&mean, from + day)).sum::<f64>();
-    let surplus = |&(from, days): &(usize, usize)| {
-        (0..days).map(|day| at(&smooth, from + day) - average).sum::<f64>()
-    };
+    let surplus =
+        |&(from, days): &(usize, usize)| (0..days).map(|day| at(&smooth, from + day) - average).sum::<f64>();
     stretches.sort_by(|one, other| surplus(other).total_cmp(&surplus(one)));
     stretches.truncate(2);
     let dry_before = |from: usize| {

@@ -46,6 +46,12 @@ impl MonthDay {
             .or_else(|| NaiveDate::from_ymd_opt(year, self.month, self.day.saturating_sub(1)))
     }
 
+    /// The such day nearest to `date`.
+    pub fn nearest(self, date: NaiveDate) -> Option<NaiveDate> {
+        let days = (-1..=1).filter_map(|ahead| self.in_year(date.year() + ahead));
+        days.min_by_key(|day| (*day - date).num_days().abs())
+    }
+
     /// The first such day after `date`.
     pub fn next_after(self, date: NaiveDate) -> Option<NaiveDate> {
         (0..=1).filter_map(|ahead| self.in_year(date.year() + ahead)).find(|day| *day > date)
@@ -219,7 +225,11 @@ pub fn reason(rains: &Rains, risk: Risk, assumptions: &super::Assumptions) -> St
                 observed.rule.onset,
                 observed.rule.window.from,
                 observed.rule.window.until,
-            ) + if observed.weights.is_some() { "; the years are weighed by the seasonal outlook" } else { "" }
+            ) + if observed.weights.is_some() {
+                "; the years are weighed by the seasonal outlook"
+            } else {
+                ""
+            }
         }
     }
 }

@@ -10,9 +10,7 @@ use serde::Serialize;
 pub use water::{Period, Shortage, Source, schedule};
 
 use super::units::{round_up, whole_down};
-use super::{
-    Assumptions, Celsius, Centimetres, Metres, MetresPerSecond, Millimetres, Place, SquareMetres,
-};
+use super::{Assumptions, Celsius, Centimetres, Metres, MetresPerSecond, Millimetres, Place, SquareMetres};
 
 /// The mean length of a month.
 const DAYS_A_MONTH: f64 = 365.25 / 12.0;

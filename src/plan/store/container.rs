@@ -137,7 +137,9 @@ impl fmt::Display for Container {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match &self.shape {
             Shape::Round { top, bottom } if top == bottom => write!(f, "round, {} cm wide", top.0)?,
-            Shape::Round { top, bottom } => write!(f, "round, {} cm wide, {} at the bottom", top.0, bottom.0)?,
+            Shape::Round { top, bottom } => {
+                write!(f, "round, {} cm wide, {} at the bottom", top.0, bottom.0)?
+            }
             Shape::Pot { bands } => {
                 let widths: Vec<String> = bands.iter().map(|band| band.width.0.to_string()).collect();
                 write!(f, "pot, {} cm wide from the bottom up", widths.join(", "))?;

@@ -403,14 +403,12 @@ fn between_segments(one: Segment, other: Segment) -> f64 {
 fn to_segment((x, y): (f64, f64), [(ax, ay), (bx, by)]: Segment) -> f64 {
     let (dx, dy) = (bx - ax, by - ay);
     let length = dx * dx + dy * dy;
-    let share =
-        if length > 0.0 { (((x - ax) * dx + (y - ay) * dy) / length).clamp(0.0, 1.0) } else { 0.0 };
+    let share = if length > 0.0 { (((x - ax) * dx + (y - ay) * dy) / length).clamp(0.0, 1.0) } else { 0.0 };
     (x - ax - share * dx).hypot(y - ay - share * dy)
 }
 
 fn cross([a, b]: Segment, [c, d]: Segment) -> bool {
-    let side = |p: (f64, f64), q: (f64, f64), r: (f64, f64)| {
-        (q.0 - p.0) * (r.1 - p.1) - (q.1 - p.1) * (r.0 - p.0)
-    };
+    let side =
+        |p: (f64, f64), q: (f64, f64), r: (f64, f64)| (q.0 - p.0) * (r.1 - p.1) - (q.1 - p.1) * (r.0 - p.0);
     side(a, b, c) * side(a, b, d) < 0.0 && side(c, d, a) * side(c, d, b) < 0.0
 }

@@ -1,0 +1,277 @@
+//! Enough: from the field to roots and plants, from roots and beds to the field, and the harvest to come.
+
+use kabla::plan::after::{Maturity, Variety};
+use kabla::plan::field::{Field, Spacing};
+use kabla::plan::multiply::{Sizing, beta_of, roots_to_be_sure, surviving};
+use kabla::plan::season::Rains;
+use kabla::plan::{Assumptions, AtHand, Case, Metres, Plan, Quantity, SquareMetres, make};
+use proptest::prelude::*;
+
+use crate::expected::rows;
+use crate::plan::{amount, date, farm};
+
+const RIDGES: Spacing = Spacing::Ridges { between: Metres(1.0), along: Metres(0.3) };
+
+fn at_hand(roots: Option<u32>, plants: Option<u32>, bed: Option<f64>) -> Option<AtHand> {
+    Some(AtHand { roots, plants, bed: bed.map(SquareMetres), spacing: RIDGES })
+}
+
+fn why(plan: &Plan, quantity: Quantity) -> &str {
+    &plan.amounts.0.iter().find(|amount| amount.quantity == quantity).unwrap().why
+}
+
+/// By hand: 1,500 cuttings and 10 in 100 once more for gaps are 1,650; 1,650 / 37.5 = 44 roots; a
+/// fifth of the plants found sick leaves 1.28 roots a plant marked, 44 / 1.28 = 34.4.
+#[test]
+fn gaps_sick_plants_and_bundles_are_counted() {
+    let mut case = farm(450.0);
+    case.assumptions.gap_share = 0.1;
+    case.assumptions.sick_share = 0.2;
+    let plan = make(&case).unwrap();
+    assert_eq!(amount(&plan, Quantity::CuttingsNeeded), 1650.0);
+    assert_eq!(amount(&plan, Quantity::RootsToStore), 44.0);
+    assert_eq!(amount(&plan, Quantity::PlantsToMark), 35.0);
+    assert_eq!(amount(&plan, Quantity::Bundles), 6.0, "1,650 / 300 = 5.5");
+}
+
+/// By hand: where half of the roots sprout, a stored root gives 18.75 cuttings, and 80 are stored.
+#[test]
+fn roots_that_do_not_sprout_give_nothing() {
+    let mut case = farm(450.0);
+    case.assumptions.sprout_share = 0.5;
+    let plan = make(&case).unwrap();
+    assert_eq!(amount(&plan, Quantity::RootsToStore), 80.0);
+    assert_eq!(amount(&plan, Quantity::CuttingsAtFirstCut), 1056.0, "80 × 0.88 × 0.5 × 30");
+}
+
+/// Rows by hand: 30 m × 15 m on ridges 1 m and 0.3 m are 15 × 100; mounds 1 m apart with 3 cuttings 15 × 90.
+#[test]
+fn rows_of_the_field() {
+    let sides = Some((Metres(15.0), Metres(30.0)));
+    let on = |spacing| Field { area: SquareMetres(450.0), sides, spacing };
+    let ridges = on(RIDGES).rows().unwrap();
+    assert_eq!((ridges.count, ridges.cuttings, on(RIDGES).cuttings()), (15, 100, 1500));
+    let mounds = on(Spacing::Mounds { between: Metres(1.0), cuttings: 3.0 });
+    assert_eq!((mounds.rows().unwrap().cuttings, mounds.cuttings()), (90, 1350));
+    let edge = Field { sides: Some((Metres(10.1), Metres(2.5))), ..on(RIDGES) }.rows().unwrap();
+    assert_eq!((edge.count, edge.cuttings), (3, 34), "what is left at an edge counts as one");
+}
+
+/// By hand: 60 roots × 37.5 = 2,250 cuttings, 675 m²; 25 plants × 1.6 = 40 roots, 450 m²; 9 m² of bed / 0.375 = 24 roots, 270 m².
+#[test]
+fn backwards_from_what_is_at_hand() {
+    for (stock, roots, area) in [
+        (at_hand(Some(60), None, None), 60.0, 675.0),
+        (at_hand(None, Some(25), None), 40.0, 450.0),
+        (at_hand(None, None, Some(9.0)), 24.0, 270.0),
+        (at_hand(Some(60), Some(25), Some(9.0)), 24.0, 270.0),
+        (at_hand(Some(0), None, None), 0.0, 0.0),
+    ] {
+        let plan = make(&Case { field: None, at_hand: stock, ..farm(1.0) }).unwrap();
+        assert_eq!(amount(&plan, Quantity::RootsToStore), roots, "{stock:?}");
+        assert_eq!(amount(&plan, Quantity::FieldArea), area, "{stock:?}");
+    }
+    let first = Case {
+        sizing: Sizing::FirstPlanting,
+        at_hand: at_hand(Some(60), None, None),
+        field: None,
+        ..farm(1.0)
+    };
+    // 60 × 0.88 × 30 = 1,584 cuttings at the first cut, 475 m².
+    assert_eq!(amount(&make(&first).unwrap(), Quantity::FieldArea), 475.0);
+}
+
+#[test]
+fn a_field_larger_than_what_is_at_hand_is_said() {
+    let plan = make(&Case { at_hand: at_hand(Some(20), None, None), ..farm(450.0) }).unwrap();
+    assert_eq!(amount(&plan, Quantity::RootsToStore), 20.0);
+    let said = plan.findings.iter().find(|finding| finding.message.contains("the roots at hand")).unwrap();
+    assert!(said.message.contains("225 m² of 450 m²"), "{said}");
+    let enough = make(&Case { at_hand: at_hand(Some(500), None, None), ..farm(450.0) }).unwrap();
+    assert_eq!(amount(&enough, Quantity::RootsToStore), 40.0, "more than enough changes nothing");
+}
+
+proptest! {
+    /// Forward and back meet: the field that some roots plant never wants more roots than these.
+    #[test]
+    fn forward_and_back_meet(roots in 1u32..5000, first in any::<bool>()) {
+        let sizing = if first { Sizing::FirstPlanting } else { Sizing::BedSeason };
+        let forward = make(&Case { field: None, sizing, at_hand: at_hand(Some(roots), None, None), ..farm(1.0) }).unwrap();
+        let area = amount(&forward, Quantity::FieldArea);
+        let back = make(&Case { sizing, ..farm(area) }).unwrap();
+        let wanted = amount(&back, Quantity::RootsToStore);
+        prop_assert!(wanted <= f64::from(roots) && wanted >= f64::from(roots) - 1.0, "{roots} roots, {area} m², {wanted} roots");
+    }
+
+    /// The cuts add up to the season, in order, and no more field is planted than cuttings allow.
+    #[test]
+    fn cuts_add_to_the_season(area in 10.0..5000.0f64, cuts in 1u32..6) {
+        let mut case = farm(area);
+        case.assumptions.cuts = f64::from(cuts);
+        let plan = make(&case).unwrap();
+        let sum: u32 = plan.cuts.iter().map(|cut| cut.cuttings).sum();
+        let season = amount(&plan, Quantity::CuttingsOverSeason);
+        let first = amount(&plan, Quantity::CuttingsAtFirstCut);
+        prop_assert_eq!(f64::from(sum), if cuts == 1 { first } else { season });
+        prop_assert!(plan.cuts.windows(2).all(|pair| pair[0].when.from < pair[1].when.from));
+        prop_assert!(plan.cuts.iter().all(|cut| cut.area.0 <= f64::from(cut.cuttings) * 0.3 + 1e-9));
+    }
+}
+
+/// Dates on a calendar by hand: 28 to 42 days after the first cut, twice.
+#[test]
+fn later_cuts_have_their_dates() {
+    let plan = make(&farm(450.0)).unwrap();
+    let cuts: Vec<_> = plan
+        .cuts
+        .iter()
+        .map(|cut| (cut.when.from.to_string(), cut.when.to.to_string(), cut.cuttings, cut.area.0))
+        .collect();
+    let cut = |from: &str, to: &str, cuttings, area| (from.to_owned(), to.to_owned(), cuttings, area);
+    assert_eq!(
+        cuts,
+        [
+            cut("2027-11-25", "2027-12-09", 1056, 316.8),
+            cut("2027-12-23", "2028-01-20", 222, 66.6),
+            cut("2028-01-20", "2028-03-02", 222, 66.6)
+        ]
+    );
+}
+
+/// 0.88 over 4 months is 0.88^(8/4) = 0.7744 over 8: 1,500 / (37.5 × 0.88) = 45.5 roots. Storage
+/// shorter than the evidence counts as long as the evidence: most losses come early.
+#[test]
+fn longer_storage_takes_more_roots() {
+    let stored = |harvest: &str| make(&Case { harvest: date(harvest), ..farm(450.0) }).unwrap();
+    // Harvest on 31 January, the bed on 30 September: 242 days, 8 months.
+    let long = stored("2027-01-31");
+    assert_eq!(amount(&long, Quantity::RootsToStore), 46.0);
+    assert!(long.findings.iter().any(|finding| finding.message.contains("longer than the 150 days")));
+    assert_eq!(amount(&stored("2027-08-24"), Quantity::RootsToStore), 40.0);
+}
+
+#[test]
+fn survival_over_months_is_a_power() {
+    let a = Assumptions::default();
+    assert!((surviving(0.88, 4.0, &a) - 0.88).abs() < 1e-12);
+    assert!((surviving(0.81, 2.0, &a) - 0.9).abs() < 1e-12, "0.9 × 0.9 = 0.81");
+    assert_eq!(surviving(0.88, 0.0, &a), 1.0);
+}
+
+/// Ranges by hand: 1,056 at 88 % are 972 at 81 % and 1,140 at 95 %.
+#[test]
+fn uncertain_amounts_carry_a_range() {
+    let plan = make(&farm(450.0)).unwrap();
+    let first = plan.amounts.0.iter().find(|amount| amount.quantity == Quantity::CuttingsAtFirstCut).unwrap();
+    assert_eq!((first.value, first.range), (1056.0, Some((972.0, 1140.0))));
+    let json = serde_json::to_value(&plan).unwrap();
+    assert_eq!(json["amounts"]["cuttings_at_first_cut"]["low"], 972);
+    let default = |name: &str| {
+        let all = json["defaults"].as_array().unwrap();
+        all.iter().find(|used| used["name"] == name).unwrap().clone()
+    };
+    assert_eq!(
+        (default("survival_share")["low"].as_f64(), default("survival_share")["high"].as_f64()),
+        (Some(0.81), Some(0.95))
+    );
+    assert!(default("roots_per_plant")["low"].is_null());
+}
+
+#[test]
+fn beta_distributions_as_scipy_fits_them() {
+    for row in rows("beta-moments", "cases.csv") {
+        let number = |name: &str| row[name].parse::<f64>().unwrap();
+        let (alpha, beta) = beta_of(number("mean"), number("deviation")).unwrap();
+        assert!((alpha / number("alpha") - 1.0).abs() < 1e-6, "{row:?}: {alpha}");
+        assert!((beta / number("beta") - 1.0).abs() < 1e-6, "{row:?}: {beta}");
+    }
+}
+
+/// The smallest store by scipy's beta-binomial: one cutting a root, so that cuttings are survivors.
+#[test]
+fn sure_stores_as_scipy_finds_them() {
+    let cases = rows("probability", "sure.csv");
+    assert_eq!(cases.len(), 40);
+    for row in cases {
+        let number = |name: &str| row[name].parse::<f64>().unwrap();
+        let a = Assumptions {
+            survival_share: number("mean"),
+            survival_spread: number("deviation"),
+            cuttings_per_root_first_cut: 1.0,
+            ..Assumptions::default()
+        };
+        let survivors = number("survivors_needed") as u32;
+        let roots =
+            roots_to_be_sure(survivors, number("sure_percent") / 100.0, Sizing::FirstPlanting, 4.0, &a);
+        assert_eq!(roots, Some(number("roots") as u32), "{row:?}");
+    }
+}
+
+/// Classes and days of the handbook: planted from 25 November to 9 December; late varieties are ripe after 150 to 180 days, and 30 days later comes the last sensible one.
+#[test]
+fn harvest_by_maturity_class() {
+    let of = |maturity| {
+        let variety = Variety { maturity, carotene_ug: None };
+        let plan = make(&Case { variety, ..farm(450.0) }).unwrap();
+        (plan.harvest.first.to_string(), plan.harvest.last.to_string(), plan.harvest.maturity)
+    };
+    assert_eq!(of(Some(Maturity::Late)), ("2028-04-23".to_owned(), "2028-07-06".to_owned(), Some("late")));
+    assert_eq!(of(Some(Maturity::Early)).0, "2028-02-23");
+    assert_eq!(of(Some(Maturity::Medium)).0, "2028-03-24");
+    assert_eq!(of(None), ("2028-02-23".to_owned(), "2028-05-07".to_owned(), None));
+}
+
+/// 450 m² at 4.5 and 9 t/ha: 202.5 and 405 kg, rounded down.
+#[test]
+fn yields_are_a_range_and_no_promise() {
+    let plan = make(&farm(450.0)).unwrap();
+    assert_eq!(plan.harvest.yield_low.map(|mass| mass.0), Some(202.0));
+    assert_eq!(plan.harvest.yield_high.map(|mass| mass.0), Some(405.0));
+    assert!(plan.harvest.yield_why.contains("or nothing"));
+}
+
+/// Check values of the handbook: 9,180 µg are 765 RAE; 125 g boiled are 877.5 RAE at 10,800 µg, 100.75 at 1,240.
+#[test]
+fn vitamin_a_only_where_the_carotene_is_known() {
+    let of = |carotene_ug| {
+        let plan = make(&Case { variety: Variety { maturity: None, carotene_ug }, ..farm(450.0) }).unwrap();
+        plan.vitamin_a
+    };
+    assert_eq!(of(None), None);
+    assert!((of(Some(9180.0)).unwrap().rae_ug_per_100g_fresh - 765.0).abs() < 1e-9);
+    let (rich, pale) = (of(Some(10_800.0)).unwrap(), of(Some(1240.0)).unwrap());
+    assert!((rich.rae_ug_per_serving_boiled - 877.5).abs() < 1e-9);
+    assert!((pale.rae_ug_per_serving_boiled - 100.75).abs() < 1e-9);
+    assert!(rich.share_of_need_age_1_to_3 > 1.0 && pale.share_of_need_age_1_to_3 < 0.4);
+}
+
+/// A source that cannot give the bed's water is a warning with what it could carry.
+#[test]
+fn a_poor_source_is_warned_of() {
+    use kabla::plan::Litres;
+    use kabla::plan::seedbed::Source;
+    let with = |daily: f64| {
+        let source =
+            Source { name: "the dug well".to_owned(), daily: Some([Litres(daily); 12]), stored: None };
+        make(&Case { source: Some(source), ..farm(450.0) }).unwrap()
+    };
+    let most = amount(&with(1e6), Quantity::WaterPerDay);
+    assert!(!with(most).findings.iter().any(|finding| finding.message.contains("the dug well")));
+    let poor = with(most / 2.0);
+    let said = poor.findings.iter().find(|finding| finding.message.contains("the dug well")).unwrap();
+    assert!(said.message.contains("50 of every 100 litres") && said.hint.contains("7.5 m²"), "{said}");
+    let total: f64 = poor.water.iter().map(|period| period.total().0).sum();
+    assert_eq!(amount(&poor, Quantity::WaterTotal), total);
+    assert_eq!(amount(&poor, Quantity::TripsPerDay), (most / 15.0).ceil());
+}
+
+/// The layers tell the places of as many roots as are stored.
+#[test]
+fn amounts_of_the_store_follow_from_its_layers() {
+    let plan = make(&farm(450.0)).unwrap();
+    let roots: u32 = plan.containers.iter().map(|filled| filled.roots).sum();
+    assert_eq!(f64::from(roots), amount(&plan, Quantity::RootsToStore));
+    assert_eq!(f64::from(plan.containers[0].layers[0].capacity()), amount(&plan, Quantity::RootsPerLayer));
+    assert!(why(&plan, Quantity::Lining).contains("overlaps"));
+    let Rains::On(_) = farm(1.0).rains else { unreachable!() };
+}

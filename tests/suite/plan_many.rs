@@ -1,0 +1,99 @@
+//! Groups that sum their farms, and zones.
+
+use kabla::plan::field::{Field, Spacing};
+use kabla::plan::group::{Member, divide};
+use kabla::plan::multiply::Sizing;
+use kabla::plan::{Case, Kind, Metres, Quantity, SquareMetres, Topic, make};
+use proptest::prelude::*;
+
+use crate::plan::{amount, date, farm};
+
+const RIDGES: Spacing = Spacing::Ridges { between: Metres(1.0), along: Metres(0.3) };
+
+fn member(name: &str, area: f64) -> Member {
+    Member { name: name.to_owned(), field: Field::of(SquareMetres(area), RIDGES) }
+}
+
+fn group(farms: Vec<Member>) -> Case {
+    let members = farms.len() as u32;
+    Case { kind: Kind::Group { members }, field: None, farms, ..farm(1.0) }
+}
+
+/// By hand: 300, 150 and 90 m² take 1,000 + 500 + 300 = 1,800 cuttings, 1,800 / 37.5 = 48 roots, 30 plants;
+/// 48 roots by thirds of 10 : 5 : 3 are 26.7, 13.3 and 8.
+#[test]
+fn a_group_sums_its_farms() {
+    let plan = make(&group(vec![member("one", 300.0), member("two", 150.0), member("three", 90.0)])).unwrap();
+    assert_eq!(amount(&plan, Quantity::CuttingsNeeded), 1800.0);
+    assert_eq!(amount(&plan, Quantity::RootsToStore), 48.0);
+    assert_eq!(amount(&plan, Quantity::PlantsToMark), 30.0);
+    let shares: Vec<_> = plan.farms.iter().map(|farm| (farm.cuttings, farm.roots)).collect();
+    assert_eq!(shares, [(1000, 27), (500, 13), (300, 8)]);
+    assert_eq!(plan.farms.iter().map(|farm| farm.plants).sum::<u32>(), 30);
+    assert_eq!(plan.bed.area.0, 48.0 * 0.375, "one bed for all");
+}
+
+proptest! {
+    #[test]
+    fn parts_add_to_the_whole(whole in 0u32..100_000, weights in prop::collection::vec(0u32..5000, 1..40)) {
+        prop_assume!(weights.iter().any(|weight| *weight > 0));
+        let parts = divide(whole, &weights);
+        prop_assert_eq!(parts.iter().sum::<u32>(), whole);
+        for (part, weight) in parts.iter().zip(&weights) {
+            let exact = f64::from(whole) * f64::from(*weight) / weights.iter().map(|weight| f64::from(*weight)).sum::<f64>();
+            prop_assert!((f64::from(*part) - exact).abs() < 1.0, "{part} for {exact}");
+        }
+    }
+
+    #[test]
+    fn shares_add_to_the_groups_totals(areas in prop::collection::vec(5.0..3000.0f64, 1..30)) {
+        let farms = areas.iter().enumerate().map(|(index, area)| member(&index.to_string(), *area)).collect();
+        let plan = make(&group(farms)).unwrap();
+        let sum = |of: fn(&kabla::plan::group::Share) -> u32| f64::from(plan.farms.iter().map(of).sum::<u32>());
+        prop_assert_eq!(sum(|farm| farm.cuttings), amount(&plan, Quantity::CuttingsNeeded));
+        prop_assert_eq!(sum(|farm| farm.roots), amount(&plan, Quantity::RootsToStore));
+        prop_assert_eq!(sum(|farm| farm.plants), amount(&plan, Quantity::PlantsToMark));
+    }
+}
+
+fn zone() -> Case {
+    Case {
+        kind: Kind::Zone,
+        field: None,
+        field_sizes: [100.0, 450.0].map(SquareMetres).to_vec(),
+        ..farm(1.0)
+    }
+}
+
+/// By hand for 450 m²: 1,500 cuttings, 40 roots, 25 plants, 15 m²; for 100 m² 334, 8.9, 5.6 and 3.4 (9 × 0.375).
+#[test]
+fn a_zone_has_a_table_by_field_size() {
+    let plan = make(&zone()).unwrap();
+    assert_eq!(amount(&plan, Quantity::RootsToStore), 40.0);
+    let rows: Vec<_> =
+        plan.by_field.iter().map(|row| (row.cuttings, row.roots, row.plants, row.bed.0)).collect();
+    assert_eq!(rows, [(334, 9, 6, 3.4), (1500, 40, 25, 15.0)]);
+    assert_eq!(f64::from(plan.by_field[1].jerrycans_per_day), amount(&plan, Quantity::JerrycansPerDay));
+    let first = make(&Case { sizing: Sizing::FirstPlanting, ..zone() }).unwrap();
+    assert_eq!(first.by_field[1].roots, 57);
+    assert!(make(&farm(450.0)).unwrap().by_field.is_empty(), "a farm knows its field");
+}
+
+/// In a zone nobody works on the same day: every step is a span.
+#[test]
+fn a_zones_dates_are_spans() {
+    let plan = make(&zone()).unwrap();
+    assert!(plan.steps.iter().all(|step| !step.when.is_day()), "{:?}", plan.steps);
+    let harvest = |plan: &kabla::plan::Plan| plan.steps_of(Topic::Harvest).next().unwrap().when;
+    assert_eq!(harvest(&plan).to, date("2027-05-30"));
+    let longer = make(&Case { harvest_until: Some(date("2027-06-20")), ..zone() }).unwrap();
+    assert_eq!(harvest(&longer).to, date("2027-06-20"));
+    let mark = longer.steps_of(Topic::MarkPlants).next().unwrap().when;
+    assert_eq!(
+        (mark.from, mark.to),
+        (date("2027-04-24"), date("2027-05-28")),
+        "23 days before the last digging"
+    );
+    let fill = longer.steps_of(Topic::FillContainer).next().unwrap().when;
+    assert_eq!(fill.to, date("2027-06-21"));
+}
