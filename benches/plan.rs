@@ -1,26 +1,105 @@
-//! A case read and planned, and a rainfall record analysed.
+//! A case read and planned, a container packed, and a rainfall record analysed.
 
 #![allow(clippy::expect_used, missing_docs)]
 
-use criterion::{Criterion, criterion_group, criterion_main};
+use std::hint::black_box;
+
+use chrono::{Days, Months, NaiveDate};
+use criterion::{Criterion, Throughput, criterion_group, criterion_main};
 use kabla::case::{read, read_rain};
-use kabla::plan::make;
-use kabla::plan::season::{OnsetRule, Window};
+use kabla::plan::field::Field;
+use kabla::plan::season::{EndRule, OnsetRule, RainRecord, Rains, SeasonRule, Window, wet_seasons};
+use kabla::plan::store::{Packings, fill};
+use kabla::plan::{Assumptions, Case, Planner, SquareMetres, make};
 
 const FARM: &str = include_str!("../examples/farm.toml");
 const RAIN: &[u8] = include_bytes!("../examples/rain-eastern-lowlands.csv");
 
+fn farm() -> Case {
+    let nothing = |_: &str| Err(std::io::Error::from(std::io::ErrorKind::NotFound));
+    read("farm.toml", FARM, &nothing).expect("the example is right").0
+}
+
 fn plans(c: &mut Criterion) {
     let nothing = |_: &str| Err(std::io::Error::from(std::io::ErrorKind::NotFound));
-    let (case, _) = read("farm.toml", FARM, &nothing).expect("the example is right");
+    let case = farm();
     c.bench_function("read a case", |b| b.iter(|| read("farm.toml", FARM, &nothing)));
-    c.bench_function("make a plan", |b| b.iter(|| make(&case)));
+    c.bench_function("make one plan, its container packed anew", |b| b.iter(|| make(&case)));
+    // Farms of an area: other fields, other days of rain, other latitudes; basins of the market.
+    let farms: Vec<Case> = (0u32..1000)
+        .map(|index| {
+            let mut case = case.clone();
+            let rains =
+                NaiveDate::from_ymd_opt(2027, 10, 1).expect("a day") + Days::new(u64::from(index % 90));
+            case.rains = Rains::On(rains);
+            case.field = Some(Field {
+                sides: None,
+                area: SquareMetres(100.0 + f64::from(index)),
+                ..case.field.expect("a field")
+            });
+            case.place.latitude = -10.0 + f64::from(index % 17);
+            case
+        })
+        .collect();
+    let mut group = c.benchmark_group("many");
+    group.sample_size(10).throughput(Throughput::Elements(100_000));
+    group.bench_function("100,000 plans", |b| {
+        b.iter(|| {
+            let mut planner = Planner::default();
+            for _ in 0..100 {
+                for case in &farms {
+                    black_box(planner.plan(case)).expect("a plan");
+                }
+            }
+        });
+    });
+    group.finish();
+}
+
+fn containers(c: &mut Criterion) {
+    let a = Assumptions::default();
+    let containers = farm().containers;
+    c.bench_function("pack two tapered basins", |b| {
+        b.iter(|| fill(200, &containers, &a, &mut Packings::default()))
+    });
+}
+
+fn rains(c: &mut Criterion) {
     let (record, _) = read_rain("rain.csv", RAIN, None);
     let day = |text: &str| text.parse().expect("a day of the year");
     let window = Window { from: day("09-20"), until: day("12-31") };
-    c.bench_function("read 20 years of rain", |b| b.iter(|| read_rain("rain.csv", RAIN, None)));
-    c.bench_function("onsets of 20 years", |b| b.iter(|| record.onsets(&OnsetRule::THREE_DAY, &window)));
+    // Forty years: the twenty of the example, and the same again before them.
+    let (first, last) = record.span().expect("days");
+    let length = u32::try_from((last - first).num_days() + 1).expect("a length");
+    let dated = || {
+        (0u64..)
+            .zip(record.days(first, length))
+            .filter_map(|(ahead, mm)| Some((first + Days::new(ahead), mm?)))
+    };
+    let before = dated().map(|(day, mm)| (day - Months::new(240), mm));
+    let years = RainRecord::from_days(before.chain(dated()));
+    let text: String = std::iter::once("date,mm\n".to_owned())
+        .chain({
+            let (first, last) = years.span().expect("days");
+            let length = u32::try_from((last - first).num_days() + 1).expect("a length");
+            let days: Vec<_> = years.days(first, length).collect();
+            (0u64..)
+                .zip(days)
+                .filter_map(move |(ahead, mm)| Some(format!("{},{:.1}\n", first + Days::new(ahead), mm?)))
+                .collect::<Vec<_>>()
+        })
+        .collect();
+    let rule =
+        SeasonRule { onset: OnsetRule::THREE_DAY, window, end: EndRule::RAINLESS, end_from: day("12-01") };
+    c.bench_function("read 40 years of rain", |b| b.iter(|| read_rain("rain.csv", text.as_bytes(), None)));
+    c.bench_function("rainy seasons of 40 years", |b| b.iter(|| wet_seasons(&years)));
+    c.bench_function("analyse 40 years", |b| {
+        b.iter(|| {
+            let seasons = rule.seasons(&years);
+            (rule.outlook(&seasons, None), rule.trade(&years), seasons)
+        });
+    });
 }
 
-criterion_group!(benches, plans);
+criterion_group!(benches, plans, containers, rains);
 criterion_main!(benches);

@@ -9,12 +9,12 @@ pub(super) fn run(data: &dyn Data, out: &Path) -> Result<(), Error> {
     let mut bar = Bar::new();
     let made = app::demo(data, out, &mut bar.callback())?;
     drop(bar);
-    table(&made);
-    Ok(())
+    table(&made)
 }
 
 /// Prints files with what they are, who they are for and how long they are.
-pub(super) fn table(made: &[Made]) {
+pub(super) fn table(made: &[Made]) -> Result<(), Error> {
+    let mut text = String::new();
     let rows: Vec<[String; 4]> = made
         .iter()
         .map(|made| {
@@ -36,11 +36,13 @@ pub(super) fn table(made: &[Made]) {
     for [file, what, audience, length] in [&header].into_iter().chain(&rows) {
         let line =
             format!("{file:<0$}  {what:<1$}  {audience:<2$}  {length}", widths[0], widths[1], widths[2]);
-        println!("{}", line.trim_end());
+        text.push_str(line.trim_end());
+        text.push('\n');
     }
     let remarks = made.iter().flat_map(|made| made.remarks.iter().map(String::as_str));
     let mut seen = std::collections::BTreeSet::new();
     for remark in remarks.filter(|remark| seen.insert(*remark)) {
-        println!("! {remark}");
+        text.push_str(&format!("! {remark}\n"));
     }
+    super::print(&text)
 }

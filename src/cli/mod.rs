@@ -9,6 +9,7 @@ mod script;
 mod sheet;
 mod speak;
 
+use std::io::{self, Write as _};
 use std::path::PathBuf;
 use std::process::ExitCode;
 
@@ -182,6 +183,21 @@ pub fn run() -> ExitCode {
         Ok(()) => ExitCode::SUCCESS,
         Err(error) => fail(&error),
     }
+}
+
+/// Prints a text. Whoever closes the other end has seen enough; that is no failure.
+fn print(text: &str) -> Result<(), Error> {
+    match io::stdout().lock().write_all(text.as_bytes()) {
+        Err(error) if error.kind() != io::ErrorKind::BrokenPipe => {
+            Err(Error::Write { path: PathBuf::from("standard output"), source: error })
+        }
+        _ => Ok(()),
+    }
+}
+
+/// Prints JSON.
+fn print_json(value: &serde_json::Value) -> Result<(), Error> {
+    print(&format!("{value:#}\n"))
 }
 
 fn fail(error: &Error) -> ExitCode {

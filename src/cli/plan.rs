@@ -9,12 +9,7 @@ use crate::app::{self, Error, Overrides, Plan, Step, Topic};
 
 pub(super) fn run(case: &Path, overrides: Overrides, json: bool) -> Result<(), Error> {
     let plan = app::plan(case, overrides)?;
-    if json {
-        println!("{:#}", serde_json::json!(plan));
-    } else {
-        print!("{}", in_words(&plan));
-    }
-    Ok(())
+    if json { super::print_json(&serde_json::json!(plan)) } else { super::print(&in_words(&plan)) }
 }
 
 /// How wide a line is where the terminal does not say.
@@ -98,7 +93,9 @@ impl Page {
             self.line(row);
             left = " ".repeat(indent);
         }
-        for line in textwrap::wrap(why, room) {
+        // Dates have hyphens, and stay whole.
+        let options = textwrap::Options::new(room).word_splitter(textwrap::WordSplitter::NoHyphenation);
+        for line in textwrap::wrap(why, options) {
             self.line(&format!("{left}{line}"));
             left = " ".repeat(indent);
         }
@@ -135,17 +132,10 @@ fn overdue(plan: &Plan, page: &mut Page) {
     };
     page.heading(&heading);
     for step in &plan.overdue {
-        let cost = match (step.days_later, step.cuttings_fewer) {
-            (0, 0) => "nothing is lost yet".to_owned(),
-            (0, fewer) => format!("about {fewer} fewer cuttings at the first cut"),
-            (days, 0) => format!("field from {}, {days} days later", step.field_from),
-            (days, fewer) => format!(
-                "field from {}, {days} days later; about {fewer} fewer cuttings at the first cut",
-                step.field_from
-            ),
-        };
         let row = format!("{:<17} due to {}  ", step.topic.name(), step.due.to);
-        page.reason(&row, &format!("{}. Cost: {cost}.", step.still_possible));
+        // What is known to be missing costs the same together as each step; it stands with the remarks.
+        let cost = if certain { String::new() } else { format!(". Cost: {}", step.cost()) };
+        page.reason(&row, &format!("{}{cost}.", step.still_possible));
     }
 }
 

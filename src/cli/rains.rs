@@ -160,11 +160,10 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Error> {
         outlook: arguments.outlook.map(Chances::OfOnset).or(arguments.outlook_rain.map(Chances::OfTotal)),
     })?;
     if arguments.json {
-        println!("{:#}", serde_json::json!(rains));
+        super::print_json(&serde_json::json!(rains))
     } else {
-        print!("{}", in_words(&rains));
+        super::print(&in_words(&rains))
     }
-    Ok(())
 }
 
 /// The seasons as a table, what they say together, the remarks last.

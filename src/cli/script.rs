@@ -1,18 +1,20 @@
 //! `kabla clips script`
 
-use crate::app::{self, Data, Error};
+use crate::app::{self, Data, Error, PhraseToRecord};
 
 pub(super) fn run(data: &dyn Data, language: &str, json: bool) -> Result<(), Error> {
     let phrases = app::script(data, language)?;
-    for phrase in &phrases {
-        if json {
-            println!("{}", serde_json::json!(phrase));
-        } else {
-            println!("{:<24} {:<7} {}", phrase.id, phrase.intonation, phrase.words);
-        }
-    }
+    let line = |phrase| match json {
+        true => format!("{}\n", serde_json::json!(phrase)),
+        false => in_words(phrase),
+    };
+    let mut text: String = phrases.iter().map(line).collect();
     if !json {
-        println!("\n{} recordings in all", phrases.len());
+        text.push_str(&format!("\n{} recordings in all\n", phrases.len()));
     }
-    Ok(())
+    super::print(&text)
+}
+
+fn in_words(phrase: &PhraseToRecord) -> String {
+    format!("{:<24} {:<7} {}\n", phrase.id, phrase.intonation, phrase.words)
 }

@@ -18,6 +18,5 @@ pub(super) fn run(
         Format::Text => SheetFormat::Text,
     };
     let made = app::sheet(data, SheetRequest { case, overrides, language, format, out })?;
-    super::demo::table(&[made]);
-    Ok(())
+    super::demo::table(&[made])
 }

@@ -17,6 +17,5 @@ pub(super) fn run(
     let request = SpeakRequest { case, overrides, language, voice, topics, out };
     let made = app::speak(data, request, &mut bar.callback())?;
     drop(bar);
-    super::demo::table(&made);
-    Ok(())
+    super::demo::table(&made)
 }

@@ -596,15 +596,8 @@ fn overdue_steps(
         let names: Vec<_> = overdue.iter().map(|step| step.topic.name()).collect();
         let message =
             format!("not done when due: {}; the dates are counted anew from {today}", names.join(", "));
-        let cost = match (worst.days_later, worst.cuttings_fewer) {
-            (0, 0) => "nothing is lost yet".to_owned(),
-            (days, fewer) => format!(
-                "the field can be planted from {}, {days} days later than planned, with about {fewer} fewer cuttings at the first cut",
-                worst.field_from
-            ),
-        };
-        findings
-            .push(Finding::warning(message).field("done").hint(format!("{}; {cost}", worst.still_possible)));
+        let hint = format!("{}; this costs: {}", worst.still_possible, worst.cost());
+        findings.push(Finding::warning(message).field("done").hint(hint));
     }
     overdue
 }

@@ -29,6 +29,21 @@ pub struct Overdue {
     pub certain: bool,
 }
 
+impl Overdue {
+    /// What the delay costs, in words.
+    pub fn cost(&self) -> String {
+        let fewer = |cuttings: u32| format!("about {cuttings} fewer cuttings at the first cut");
+        let later =
+            || format!("the field from {}, {} days later than planned", self.field_from, self.days_later);
+        match (self.days_later, self.cuttings_fewer) {
+            (0, 0) => "nothing is lost yet".to_owned(),
+            (0, cuttings) => fewer(cuttings),
+            (_, 0) => later(),
+            (_, cuttings) => format!("{}, with {}", later(), fewer(cuttings)),
+        }
+    }
+}
+
 /// What can still be done when a step's days have passed.
 fn still_possible(topic: Topic) -> &'static str {
     match topic {

@@ -281,6 +281,8 @@ pub fn lay_out(frame: &Frame, assumptions: &Assumptions) -> Timeline {
         "{} to {} weeks before the rains ({expected})",
         a.bed_weeks_before_rains_last, a.bed_weeks_before_rains_first
     );
+    let weeks =
+        if bed_from > bed_usual { format!("as soon as it can be; it was due {weeks}") } else { weeks };
     let last_check = frame.open(Topic::LastCheck).map_or(bed_usual.min(bed_from), |_| bed_from);
     step(
         Topic::LastCheck,

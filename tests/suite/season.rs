@@ -2,8 +2,8 @@
 
 use chrono::NaiveDate;
 use kabla::plan::season::{
-    EndRule, MonthDay, Onset, OnsetRule, RainRecord, SeasonRule, Window, longest_dry_spell, median_slope,
-    percentile, weighted_percentile, weights_of_thirds,
+    Chances, EndRule, MonthDay, ObservedRains, Onset, OnsetRule, RainRecord, SeasonRule, Window,
+    longest_dry_spell, median_slope, percentile, weighted_percentile, weights_of_thirds, wet_seasons,
 };
 
 use crate::expected::rows;
@@ -293,4 +293,140 @@ fn outlooks_weigh_the_thirds_of_the_years() {
         assert_eq!(found, Some(row["expected"].parse().unwrap()), "{row:?}");
     }
     assert_eq!(weighted_percentile(&[], &[], 50.0), None);
+}
+
+fn lowlands() -> RainRecord {
+    let csv = include_bytes!("../../examples/rain-eastern-lowlands.csv");
+    let (record, findings) = kabla::case::read_rain("rain.csv", csv, None);
+    assert_eq!(findings, []);
+    record
+}
+
+/// Onsets and ends by xclim; its dates are last days of wet windows, the table holds the first days.
+#[test]
+fn onsets_and_ends_by_xclim() {
+    let with = |look_ahead, dry_spell| OnsetRule::Total {
+        name: "as in the table",
+        total_mm: 20.0,
+        days: 3,
+        rain_days: 1,
+        look_ahead,
+        dry_spell,
+        rain_day_mm: 1.0,
+    };
+    let records = [
+        ("seattle", seattle(), Window { from: day("08-01"), until: day("12-31") }, day("05-01")),
+        ("eastern-lowlands", lowlands(), Window { from: day("09-20"), until: day("12-31") }, day("12-01")),
+    ];
+    let mut checked = 0;
+    for row in rows("xclim-onset", "cases.csv").iter().filter(|row| row["why_differs"].is_empty()) {
+        let (_, record, window, end_from) = records.iter().find(|record| record.0 == row["record"]).unwrap();
+        let year: i32 = row["year"].parse().unwrap();
+        let (from, until) = window.in_year(year).unwrap();
+        let onset = |rule: OnsetRule| match rule.onset(record, from, until) {
+            Onset::On(day) => day.to_string(),
+            Onset::None => "none".to_owned(),
+            Onset::Unknown => "unknown".to_owned(),
+        };
+        let found = match row["rule"].as_str() {
+            rule if rule.starts_with("onset-8-dry-in-30") => onset(with(30, 7)),
+            rule if rule.starts_with("onset-10-dry-in-21") => onset(with(21, 9)),
+            "end-20-dry" | "end-20-dry-season" => {
+                let rule = SeasonRule {
+                    onset: with(30, 7),
+                    window: *window,
+                    end: EndRule::RAINLESS,
+                    end_from: *end_from,
+                };
+                let search = end_from.next_after(from).unwrap();
+                // A season without an onset has an end all the same; any day before the search will do.
+                rule.end_after(record, from, search).map_or("none".to_owned(), |day| day.to_string())
+            }
+            other => panic!("{other}"),
+        };
+        assert_eq!(found, row["expected_first_day"], "{row:?}");
+        checked += 1;
+    }
+    assert!(checked > 150, "{checked}");
+}
+
+/// One rainy season or two, and from when to when, by numpy.
+#[test]
+fn rainy_seasons_of_the_mean_year() {
+    let mut records = vec![("seattle".to_owned(), seattle()), ("eastern-lowlands".to_owned(), lowlands())];
+    let made = rows("mean-year", "records.csv");
+    let first = NaiveDate::from_ymd_opt(2013, 1, 1).unwrap();
+    for name in made.iter().map(|row| row["record"].clone()).collect::<std::collections::BTreeSet<_>>() {
+        let wet: std::collections::BTreeMap<NaiveDate, f64> = made
+            .iter()
+            .filter(|row| row["record"] == name)
+            .map(|row| (row["date"].parse().unwrap(), row["mm"].parse().unwrap()))
+            .collect();
+        let days = (0..2191).map(|offset| first + chrono::Days::new(offset));
+        records.push((
+            name,
+            RainRecord::from_days(days.map(|day| (day, wet.get(&day).copied().unwrap_or(0.0)))),
+        ));
+    }
+    let expected = rows("mean-year", "seasons.csv");
+    let mut checked = 0;
+    for (name, record) in &records {
+        let found: Vec<_> = wet_seasons(record)
+            .iter()
+            .map(|wet| (wet.from.to_string(), wet.until.to_string(), wet.mm))
+            .collect();
+        let expected: Vec<_> = expected.iter().filter(|row| row["record"] == *name).collect();
+        assert_eq!(found.len(), expected.len(), "{name}: {found:?}");
+        for (found, row) in found.iter().zip(expected) {
+            assert_eq!((&found.0, &found.1), (&row["from"], &row["until"]), "{name}");
+            assert!((found.2 - row["mm"].parse::<f64>().unwrap()).abs() <= 0.1 + 1e-9, "{name}: {found:?}");
+            checked += 1;
+        }
+    }
+    assert_eq!(checked, 8);
+    let thin = RainRecord::from_days((0..300).map(|offset| (first + chrono::Days::new(offset), 3.0)));
+    assert_eq!(wet_seasons(&thin), [], "a day of the year without a value");
+    let dry = RainRecord::from_days((0..800).map(|offset| (first + chrono::Days::new(offset), 0.0)));
+    assert_eq!(wet_seasons(&dry), []);
+}
+
+/// The window of a season found opens before its mean first day and not within the season before.
+#[test]
+fn windows_of_seasons_found() {
+    let wet = wet_seasons(&lowlands());
+    let windows: Vec<_> =
+        wet.iter().map(|wet| (wet.window.from.to_string(), wet.window.until.to_string())).collect();
+    // 30 days before 15 March and 16 October; the middles of 56 and 74 days.
+    assert_eq!(windows, [("02-13".to_owned(), "04-12".to_owned()), ("09-16".to_owned(), "11-22".to_owned())]);
+}
+
+/// An outlook of the rain total ranks the years by their rain; one of the onset by their onset, never last.
+#[test]
+fn outlooks_rank_the_years() {
+    let record = lowlands();
+    let window = Window { from: day("09-20"), until: day("12-31") };
+    let rule =
+        SeasonRule { onset: OnsetRule::THREE_DAY, window, end: EndRule::RAINLESS, end_from: day("12-01") };
+    let years = record.onsets(&rule.onset, &window);
+    let weights = rule.weights(&record, &years, Chances::OfTotal([60.0, 30.0, 10.0]));
+    let total = |year: i32| -> f64 {
+        let from = NaiveDate::from_ymd_opt(year, 9, 20).unwrap();
+        record.days(from, 91).map(Option::unwrap).sum()
+    };
+    // 19 years: 6 dry ones share 60, 7 share 30, 6 wet ones 10.
+    let mut order: Vec<usize> = (0..years.len()).collect();
+    order.sort_by(|one, other| total(years[*one].year).total_cmp(&total(years[*other].year)));
+    for (rank, index) in order.into_iter().enumerate() {
+        let expected = match rank {
+            0..=5 => 10.0,
+            6..=12 => 30.0 / 7.0,
+            _ => 10.0 / 6.0,
+        };
+        assert!((weights[index] - expected).abs() < 1e-9, "{} of {}", weights[index], years[index].year);
+    }
+    let late = ObservedRains::find(&record, rule, Some(Chances::OfOnset([0.0, 0.0, 100.0])));
+    let early = ObservedRains::find(&record, rule, Some(Chances::OfOnset([100.0, 0.0, 0.0])));
+    let plain = ObservedRains::find(&record, rule, None);
+    let middle = |rains: &ObservedRains| rains.onset_percentile(50.0).unwrap();
+    assert!(middle(&early) < middle(&plain) && middle(&plain) < middle(&late));
 }
