@@ -4,6 +4,8 @@ use std::io;
 
 use kabla::case::{read, read_rain};
 use kabla::finding::Finding;
+use kabla::plan::after::Maturity;
+use kabla::plan::field::Spacing;
 use kabla::plan::season::Rains;
 use kabla::plan::{Case, Kind};
 
@@ -179,6 +181,135 @@ fn kinds_and_units() {
     assert!(matches!(good(GOOD).rains, Rains::Usual(_)));
     let findings = problems(&format!("kind = \"zone\"\n{GOOD}"));
     assert_eq!(findings[0].place.field.as_deref(), Some("field"));
+}
+
+#[test]
+fn farms_of_a_group_are_read() {
+    let farms = "\n[[farm]]\nname = \"one\"\narea_m2 = 100\n[[farm]]\nname = \"two\"\nlength_m = 20\nwidth_m = 10\nplant_spacing_m = 0.5\n";
+    let without = GOOD.replace("area_m2 = 450", "ridge_spacing_m = 0.8");
+    let group = good(&format!("{without}{farms}"));
+    assert_eq!((group.kind, group.field, group.farms.len()), (Kind::Group { members: 2 }, None, 2));
+    let along = |index: usize| match group.farms[index].field.spacing {
+        Spacing::Ridges { between, along } => (between.0, along.0),
+        Spacing::Mounds { .. } => unreachable!(),
+    };
+    assert_eq!((along(0), along(1)), ((0.8, 0.3), (1.0, 0.5)), "a farm has the common spacing, or its own");
+    let both = problems(&format!("{GOOD}{farms}"));
+    assert!(shown(&both).contains("a common field and farms"), "{}", shown(&both));
+    let counted = problems(&format!("{without}{farms}[group]\nmembers = 5\n"));
+    assert_eq!(counted[0].place.field.as_deref(), Some("group.members"));
+    let twice = problems(&format!("{without}{}", farms.replace("two", "one")));
+    assert_eq!(twice[0].place.field.as_deref(), Some("farm[2].name"));
+}
+
+#[test]
+fn what_is_at_hand_stands_for_the_field() {
+    let text = GOOD.replace("[field]\narea_m2 = 450", "[at_hand]\nroots = 60\nbed_area_m2 = 9");
+    let case = good(&text);
+    let at_hand = case.at_hand.unwrap();
+    assert_eq!((case.field, at_hand.roots, at_hand.plants, at_hand.bed.map(|bed| bed.0)), (None, Some(60), None, Some(9.0)));
+    let empty = problems(&text.replace("roots = 60\nbed_area_m2 = 9", ""));
+    assert_eq!(empty[0].place.field.as_deref(), Some("at_hand.roots"));
+    let zone = problems(&format!("kind = \"zone\"\n{text}"));
+    assert_eq!(zone[0].place.field.as_deref(), Some("at_hand"));
+}
+
+#[test]
+fn containers_of_all_shapes() {
+    let with = |container: &str| good(&format!("{GOOD}\n{container}")).containers.remove(0);
+    let pot = with("[[container]]\nshape = \"pot\"\n[[container.band]]\nheight_cm = 10\nwidth_cm = 30\n[[container.band]]\nheight_cm = 25\nwidth_cm = 50\n");
+    assert_eq!((pot.depth.0, pot.count), (35.0, None));
+    let round = with("[[container]]\nshape = \"round\"\ntop_width_cm = 50\ndepth_cm = 30\ncount = 2\n");
+    assert_eq!((round.depth.0, round.count), (30.0, Some(2)));
+    for (wrong, field) in [
+        ("[[container]]\nshape = \"pot\"\n", "container[1].band"),
+        ("[[container]]\nshape = \"pot\"\n[[container.band]]\nheight_cm = 10\n", "container[1].band[1].width_cm"),
+        ("[[container]]\nshape = \"pot\"\ndepth_cm = 30\n[[container.band]]\nheight_cm = 10\nwidth_cm = 20\n", "container[1].depth_cm"),
+        ("[[container]]\nshape = \"box\"\nlength_cm = 50\ndepth_cm = 30\n", "container[1].width_cm"),
+    ] {
+        let findings = problems(&format!("{GOOD}\n{wrong}"));
+        assert_eq!(findings.len(), 1, "{}", shown(&findings));
+        assert_eq!(findings[0].place.field.as_deref(), Some(field));
+    }
+}
+
+#[test]
+fn sources_varieties_and_outlooks() {
+    let case = good(&format!(
+        "{GOOD}\n[water]\nsource = \"the well\"\nlitres_per_day = 90\nstored_litres = 4000\n[variety]\nmaturity = \"late\"\ncarotene_ug_per_100g = 9180\n"
+    ));
+    let source = case.source.unwrap();
+    assert_eq!((source.name.as_str(), source.daily.unwrap()[6].0, source.stored.unwrap().0), ("the well", 90.0, 4000.0));
+    assert_eq!((case.variety.maturity, case.variety.carotene_ug), (Some(Maturity::Late), Some(9180.0)));
+    for (wrong, field) in [
+        ("[water]\nlitres_per_day = 90\n", "water.source"),
+        ("[water]\nsource = \"the well\"\n", "water.litres_per_day"),
+        ("[water]\nsource = \"the well\"\nlitres_per_day = [1, 2]\n", "water.litres_per_day"),
+        ("[variety]\nmaturity = \"slow\"\n", "variety.maturity"),
+        ("[climate]\ntmax_c = 30\n", "climate.tmin_c"),
+        ("[zone]\nfield_sizes_m2 = [100]\n", "zone"),
+    ] {
+        let findings = problems(&format!("{GOOD}\n{wrong}"));
+        assert_eq!(findings.len(), 1, "{}", shown(&findings));
+        assert_eq!(findings[0].place.field.as_deref(), Some(field));
+    }
+    let needless = problems(&GOOD.replace("[field]", "outlook_rain = [30, 40, 30]\n[field]"));
+    assert_eq!(needless[0].place.field.as_deref(), Some("season.outlook_rain"));
+    let unsaid = problems(&format!("done = \"harvest\"\n{GOOD}"));
+    assert_eq!(unsaid[0].place.field.as_deref(), Some("done"));
+    let before = problems(&GOOD.replace("rains_begin = \"11-25\"", "rains_begin = \"11-25\"\nrains_began = 2027-05-01"));
+    assert_eq!(before[0].place.field.as_deref(), Some("season.rains_began"));
+}
+
+/// A case whose record has no window named: the seasons are found, the first one after the harvest is taken.
+#[test]
+fn seasons_are_found_from_a_record() {
+    let record = |name: &str| {
+        assert_eq!(name, "rain.csv");
+        Ok(include_bytes!("../../examples/rain-eastern-lowlands.csv").to_vec())
+    };
+    let text = |harvest: &str, more: &str| {
+        GOOD.replace("2027-05-24", harvest).replace("rains_begin = \"11-25\"", &format!("rainfall_record = \"rain.csv\"\n{more}"))
+    };
+    let window = |harvest: &str, more: &str| {
+        let (case, remarks) = read("case.toml", &text(harvest, more), &record).unwrap();
+        let Rains::Observed(observed) = case.rains else { unreachable!() };
+        (observed.rule.window.from.to_string(), remarks.len())
+    };
+    assert_eq!(window("2027-06-10", ""), ("09-16".to_owned(), 1));
+    assert_eq!(window("2027-12-29", ""), ("02-13".to_owned(), 1), "the long rains come first after a December harvest");
+    assert_eq!(window("2027-06-10", "season = 1"), ("02-13".to_owned(), 1));
+    assert_eq!(window("2027-06-10", "window_from = \"10-01\"\nwindow_until = \"12-01\""), ("10-01".to_owned(), 0));
+    let wrong = |more: &str| {
+        let findings = read("case.toml", &text("2027-06-10", more), &record).unwrap_err();
+        findings.iter().find(|finding| finding.is_error()).unwrap().place.field.clone().unwrap()
+    };
+    assert_eq!(wrong("window_from = \"10-01\""), "season.window_until");
+    assert_eq!(wrong("season = 2\nwindow_from = \"10-01\"\nwindow_until = \"12-01\""), "season.season");
+    assert_eq!(wrong("outlook_onset = [50, 50]"), "season.outlook_onset");
+    assert_eq!(wrong("outlook_onset = [50, 40, 30]"), "season.outlook_onset");
+}
+
+#[test]
+fn temperature_records_make_a_climate() {
+    let first = chrono::NaiveDate::from_ymd_opt(2020, 1, 1).unwrap();
+    let rows: String = (0..366u64)
+        .map(|day| first + chrono::Days::new(day))
+        .map(|day| format!("{};{},5;{}\n", day.format("%d/%m/%Y"), 30, 18))
+        .collect();
+    let with = |csv: String| {
+        let open = move |_: &str| Ok(csv.clone().into_bytes());
+        read("case.toml", &format!("{GOOD}\n[climate]\ntemperature_record = \"t.csv\"\n"), &open)
+    };
+    let climate = with(format!("date;tmax;tmin\n{rows}")).unwrap().0.climate.unwrap();
+    assert!(climate.tmax.iter().all(|tmax| (tmax.0 - 30.5).abs() < 1e-9));
+    let crossed = with(format!("date;tmin;tmax\n{rows}")).unwrap_err();
+    assert!(shown(&crossed).contains("below the least"), "{}", shown(&crossed));
+    let thin = with("date;tmax;tmin\n01/01/2020;30;18\n31/01/2020;30;18\n".to_owned()).unwrap_err();
+    let error = thin.iter().find(|finding| finding.is_error()).unwrap();
+    assert_eq!(error.place.field.as_deref(), Some("climate.temperature_record"), "{}", shown(&thin));
+    let words = with("date;tmax;tmin\n01/01/2020;hot;18\n31/01/2020;30;-99\n".to_owned()).unwrap_err();
+    assert!(shown(&words).contains("t.csv:2: tmax: hot is not a greatest temperature"), "{}", shown(&words));
 }
 
 #[test]

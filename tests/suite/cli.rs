@@ -170,10 +170,78 @@ fn rains_in_json_and_in_words() {
     }
 }
 
+/// Without a window the seasons are found from the record, and said; the one with most rain counts, or the one asked for.
+#[test]
+fn rainy_seasons_are_found_and_said() {
+    let folder = tempfile::tempdir().unwrap();
+    let record = example("rain-eastern-lowlands.csv");
+    let json = |arguments: &[&str]| -> serde_json::Value {
+        let output = kabla(folder.path(), &[&["rains", &record, "--json"], arguments].concat());
+        serde_json::from_str(&out(&output)).unwrap()
+    };
+    let main = json(&[]);
+    assert_eq!(main["seasons_found"].as_array().unwrap().len(), 2);
+    assert_eq!(main["rule"]["from"], main["seasons_found"][1]["window"]["from"]);
+    assert!(main["findings"][0]["message"].as_str().unwrap().contains("two rainy seasons"));
+    assert_eq!(json(&["--season", "1"])["rule"]["from"], main["seasons_found"][0]["window"]["from"]);
+    let (dry, wet) = (json(&["--outlook-rain", "80/15/5"]), json(&["--outlook-rain", "5/15/80"]));
+    assert_ne!(dry["onset"], wet["onset"]);
+    let second = json(&["--from", "09-20", "--until", "12-31"]);
+    assert!(second["seasons_found"].is_null());
+    for wrong in [&["--from", "09-20"][..], &["--season", "3"], &["--outlook", "1/2/3"], &["--season", "1", "--from", "01-01", "--until", "02-01"]] {
+        let output = kabla(folder.path(), &[&["rains", &record], wrong].concat());
+        assert_eq!(output.status.code(), Some(2), "{wrong:?}: {}", err(&output));
+    }
+}
+
+/// The risk sets the dates; a step that is not done moves them; both are refused where they mean nothing.
+#[test]
+fn risks_and_steps_done_set_the_dates() {
+    let folder = tempfile::tempdir().unwrap();
+    let plan = |name: &str, arguments: &[&str]| {
+        kabla(folder.path(), &[&["plan", &example(name), "--json"], arguments].concat())
+    };
+    let json = |name: &str, arguments: &[&str]| -> serde_json::Value {
+        serde_json::from_str(&out(&plan(name, arguments))).unwrap()
+    };
+    let rains = |risk: &str| json("zone.toml", &["--risk", risk])["rains"].as_str().unwrap().to_owned();
+    assert!(rains("early") < rains("middle") && rains("middle") < rains("late"));
+    assert_eq!(rains("early"), rains("20"));
+    let late = json("farm.toml", &["--today", "2027-11-08", "--done", "last-check"]);
+    assert_eq!(late["overdue"][0]["topic"], "plant-bed");
+    for (name, wrong) in [
+        ("farm.toml", &["--risk", "late"][..]),
+        ("farm.toml", &["--done", "harvest"]),
+        ("zone.toml", &["--risk", "sometimes"]),
+        ("zone.toml", &["--risk", "100"]),
+        ("farm.toml", &["--today", "2027-11-08", "--done", "rest"]),
+    ] {
+        assert_eq!(plan(name, wrong).status.code(), Some(2), "{wrong:?}");
+    }
+}
+
+/// Who reads only the first lines of a plan is no failure.
+#[test]
+fn a_closed_pipe_is_no_failure() {
+    use std::io::Read as _;
+    use std::process::Stdio;
+    let mut child = Command::new(env!("CARGO_BIN_EXE_kabla"))
+        .args(["rains", &example("rain-eastern-lowlands.csv"), "--json"])
+        .stdout(Stdio::piped())
+        .stderr(Stdio::piped())
+        .spawn()
+        .unwrap();
+    drop(child.stdout.take());
+    let mut said = String::new();
+    child.stderr.take().unwrap().read_to_string(&mut said).unwrap();
+    assert!(child.wait().unwrap().success(), "{said}");
+    assert_eq!(said, "");
+}
+
 #[test]
 fn plans_in_json_and_in_words() {
     let folder = tempfile::tempdir().unwrap();
-    for name in ["farm.toml", "group.toml", "zone.toml"] {
+    for name in ["farm.toml", "group.toml", "zone.toml", "village.toml"] {
         let json = kabla(folder.path(), &["plan", &example(name), "--json"]);
         let plan: serde_json::Value = serde_json::from_str(&out(&json)).unwrap();
         assert_eq!(plan["schema"], "kabla-plan/1");
