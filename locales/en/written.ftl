@@ -159,6 +159,7 @@ cut-for-planting = Cut vines to plant
     .alt = A hand cuts a vine from the bed and leaves a stub.
 plant-field = Plant the field
     .text = Plant only in moist soil. { $layout ->
+        [own] Each farm plants on its own ridges or mounds.
         [mounds] Put { $on_mound } cuttings on each mound, mounds { MEASURE($between_cm, unit: "centimetre") } apart.
        *[ridges] Put a cutting every { MEASURE($along_cm, unit: "centimetre") } on ridges { MEASURE($between_cm, unit: "centimetre") } apart.
      } Bury two or three nodes. { $kind ->

@@ -83,6 +83,7 @@ water-bed = { SPAN($when) }, mwagilia kitalu. Kitalu kikijaa majani, mwagilia { 
 cut-for-planting = { SPAN($when) }, mvua zikishaanza, kata marando ya kupanda. Mvua zikichelewa, subiri. Kata vipande vyenye urefu wa { MEASURE($cutting_cm, unit: "centimetre") }. Kila kipande kiwe na vifundo visivyopungua { SAY($nodes, form: "class-8") }. Kata kutoka kwenye marando yenye afya tu. Ukikata mara ya kwanza utapata kama vipande { SAY($first_cuttings, form: "class-8") }. Acha visiki ardhini. Vitatoa vipande vingine baada ya wiki nne hadi sita. Weka vipande kivulini, na uvipande ndani ya siku mbili.
 # doubt: "tuta la duara" for a mound; a local word may be better.
 plant-field = { SPAN($when) }, panda shambani, lakini kwenye udongo wenye unyevu tu. { $layout ->
+    [own] Kila shamba lipande kwenye matuta yake.
     [mounds] { $on_mound ->
         [one] Kwenye kila tuta la duara panda kipande { SAY($on_mound, form: "class-8") }.
        *[other] Kwenye kila tuta la duara panda vipande { SAY($on_mound, form: "class-8") }.

@@ -176,6 +176,7 @@ cut-for-planting = Kata marando ya kupanda
 # doubt: "tuta la duara" for a mound; a local word may be better.
 plant-field = Panda shambani
     .text = Panda kwenye udongo wenye unyevu tu. { $layout ->
+        [own] Kila shamba lipande kwenye matuta yake.
         [mounds] Kwenye kila tuta la duara panda { $on_mound ->
             [one] kipande { $on_mound }
            *[other] vipande { $on_mound }

@@ -434,11 +434,12 @@ fn facts(case: &Case, plan: &Plan) -> Values {
     for (name, value) in assumed(a) {
         facts.push((name, number(value, 1)));
     }
-    let (layout, between, along, on_mound) = match Some(case.spacing()) {
-        Some(Spacing::Ridges { between, along }) => ("ridges", between.0, along.0, a.cuttings_per_mound),
-        Some(Spacing::Mounds { between, cuttings }) => ("mounds", between.0, a.plant_spacing_m, cuttings),
-        None => ("ridges", a.ridge_spacing_m, a.plant_spacing_m, a.cuttings_per_mound),
+    let (layout, between, along, on_mound) = match case.spacing() {
+        Spacing::Ridges { between, along } => ("ridges", between.0, along.0, a.cuttings_per_mound),
+        Spacing::Mounds { between, cuttings } => ("mounds", between.0, a.plant_spacing_m, cuttings),
     };
+    let alike = case.fields().all(|field| field.spacing == case.spacing());
+    let layout = if alike { layout } else { "own" };
     facts.push(("layout", Value::Name(layout)));
     facts.push(("between_cm", number(between * 100.0, 0)));
     facts.push(("along_cm", number(along * 100.0, 0)));

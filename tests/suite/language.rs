@@ -72,7 +72,7 @@ fn any_statement() -> impl Strategy<Value = Statement> {
     let day = (0u64..20_000).prop_map(|days| NaiveDate::from_ymd_opt(2000, 1, 1).unwrap() + Days::new(days));
     let names = (
         prop::sample::select(vec!["farm", "group", "zone"]),
-        prop::sample::select(vec!["ridges", "mounds"]),
+        prop::sample::select(vec!["ridges", "mounds", "own"]),
         prop::sample::select(vec!["even", "uneven"]),
     );
     (prop::sample::select(subjects), day, 0u64..90, prop::collection::vec(0u32..1_000_000, 27), names)

@@ -19,6 +19,19 @@ fn group(farms: Vec<Member>) -> Case {
     Case { kind: Kind::Group { members }, field: None, farms, ..farm(1.0) }
 }
 
+/// Farms that plant differently are not told each other's spacing.
+#[test]
+fn farms_that_differ_keep_their_own_spacing() {
+    let layout = |case: &Case| {
+        let told = kabla::guidance::tell(case, &make(case).unwrap());
+        told[0].value("layout").cloned().unwrap()
+    };
+    let mut case = group(vec![member("one", 300.0), member("two", 150.0)]);
+    assert_eq!(layout(&case), kabla::guidance::Value::Name("ridges"));
+    case.farms[1].field.spacing = Spacing::Mounds { between: Metres(1.0), cuttings: 3.0 };
+    assert_eq!(layout(&case), kabla::guidance::Value::Name("own"));
+}
+
 /// By hand: 300, 150 and 90 m² take 1,000 + 500 + 300 = 1,800 cuttings, 1,800 / 37.5 = 48 roots, 30 plants;
 /// 48 roots by thirds of 10 : 5 : 3 are 26.7, 13.3 and 8.
 #[test]
