@@ -349,6 +349,13 @@ impl Sized {
                     },
                 );
                 limit.add_to(amounts);
+                if limit.roots == 0 {
+                    findings.push(
+                        Finding::warning(format!("{} allow no root to be stored", limit.what))
+                            .field("at_hand")
+                            .hint("find more plants or room, or get vines from neighbours at the onset"),
+                    );
+                }
                 (limit.roots, Some(Demand { cuttings, area }))
             }
             (None, None) => {
@@ -481,7 +488,7 @@ impl Limit {
         });
         let bed = at_hand.bed.map(|bed| Limit {
             roots: whole_down(bed.0 / a.bed_area_per_root_m2),
-            what: "the room for the bed",
+            what: "the sides of the bed",
             why: format!("a bed of {bed}, {} m² a root", a.bed_area_per_root_m2),
         });
         [roots, plants, bed].into_iter().flatten().min_by_key(|limit| limit.roots)

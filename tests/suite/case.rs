@@ -207,7 +207,10 @@ fn what_is_at_hand_stands_for_the_field() {
     let text = GOOD.replace("[field]\narea_m2 = 450", "[at_hand]\nroots = 60\nbed_area_m2 = 9");
     let case = good(&text);
     let at_hand = case.at_hand.unwrap();
-    assert_eq!((case.field, at_hand.roots, at_hand.plants, at_hand.bed.map(|bed| bed.0)), (None, Some(60), None, Some(9.0)));
+    assert_eq!(
+        (case.field, at_hand.roots, at_hand.plants, at_hand.bed.map(|bed| bed.0)),
+        (None, Some(60), None, Some(9.0))
+    );
     let empty = problems(&text.replace("roots = 60\nbed_area_m2 = 9", ""));
     assert_eq!(empty[0].place.field.as_deref(), Some("at_hand.roots"));
     let zone = problems(&format!("kind = \"zone\"\n{text}"));
@@ -217,14 +220,22 @@ fn what_is_at_hand_stands_for_the_field() {
 #[test]
 fn containers_of_all_shapes() {
     let with = |container: &str| good(&format!("{GOOD}\n{container}")).containers.remove(0);
-    let pot = with("[[container]]\nshape = \"pot\"\n[[container.band]]\nheight_cm = 10\nwidth_cm = 30\n[[container.band]]\nheight_cm = 25\nwidth_cm = 50\n");
+    let pot = with(
+        "[[container]]\nshape = \"pot\"\n[[container.band]]\nheight_cm = 10\nwidth_cm = 30\n[[container.band]]\nheight_cm = 25\nwidth_cm = 50\n",
+    );
     assert_eq!((pot.depth.0, pot.count), (35.0, None));
     let round = with("[[container]]\nshape = \"round\"\ntop_width_cm = 50\ndepth_cm = 30\ncount = 2\n");
     assert_eq!((round.depth.0, round.count), (30.0, Some(2)));
     for (wrong, field) in [
         ("[[container]]\nshape = \"pot\"\n", "container[1].band"),
-        ("[[container]]\nshape = \"pot\"\n[[container.band]]\nheight_cm = 10\n", "container[1].band[1].width_cm"),
-        ("[[container]]\nshape = \"pot\"\ndepth_cm = 30\n[[container.band]]\nheight_cm = 10\nwidth_cm = 20\n", "container[1].depth_cm"),
+        (
+            "[[container]]\nshape = \"pot\"\n[[container.band]]\nheight_cm = 10\n",
+            "container[1].band[1].width_cm",
+        ),
+        (
+            "[[container]]\nshape = \"pot\"\ndepth_cm = 30\n[[container.band]]\nheight_cm = 10\nwidth_cm = 20\n",
+            "container[1].depth_cm",
+        ),
         ("[[container]]\nshape = \"box\"\nlength_cm = 50\ndepth_cm = 30\n", "container[1].width_cm"),
     ] {
         let findings = problems(&format!("{GOOD}\n{wrong}"));
@@ -239,7 +250,10 @@ fn sources_varieties_and_outlooks() {
         "{GOOD}\n[water]\nsource = \"the well\"\nlitres_per_day = 90\nstored_litres = 4000\n[variety]\nmaturity = \"late\"\ncarotene_ug_per_100g = 9180\n"
     ));
     let source = case.source.unwrap();
-    assert_eq!((source.name.as_str(), source.daily.unwrap()[6].0, source.stored.unwrap().0), ("the well", 90.0, 4000.0));
+    assert_eq!(
+        (source.name.as_str(), source.daily.unwrap()[6].0, source.stored.unwrap().0),
+        ("the well", 90.0, 4000.0)
+    );
     assert_eq!((case.variety.maturity, case.variety.carotene_ug), (Some(Maturity::Late), Some(9180.0)));
     for (wrong, field) in [
         ("[water]\nlitres_per_day = 90\n", "water.source"),
@@ -257,7 +271,9 @@ fn sources_varieties_and_outlooks() {
     assert_eq!(needless[0].place.field.as_deref(), Some("season.outlook_rain"));
     let unsaid = problems(&format!("done = \"harvest\"\n{GOOD}"));
     assert_eq!(unsaid[0].place.field.as_deref(), Some("done"));
-    let before = problems(&GOOD.replace("rains_begin = \"11-25\"", "rains_begin = \"11-25\"\nrains_began = 2027-05-01"));
+    let before = problems(
+        &GOOD.replace("rains_begin = \"11-25\"", "rains_begin = \"11-25\"\nrains_began = 2027-05-01"),
+    );
     assert_eq!(before[0].place.field.as_deref(), Some("season.rains_began"));
 }
 
@@ -269,7 +285,8 @@ fn seasons_are_found_from_a_record() {
         Ok(include_bytes!("../../examples/rain-eastern-lowlands.csv").to_vec())
     };
     let text = |harvest: &str, more: &str| {
-        GOOD.replace("2027-05-24", harvest).replace("rains_begin = \"11-25\"", &format!("rainfall_record = \"rain.csv\"\n{more}"))
+        GOOD.replace("2027-05-24", harvest)
+            .replace("rains_begin = \"11-25\"", &format!("rainfall_record = \"rain.csv\"\n{more}"))
     };
     let window = |harvest: &str, more: &str| {
         let (case, remarks) = read("case.toml", &text(harvest, more), &record).unwrap();
@@ -277,9 +294,16 @@ fn seasons_are_found_from_a_record() {
         (observed.rule.window.from.to_string(), remarks.len())
     };
     assert_eq!(window("2027-06-10", ""), ("09-16".to_owned(), 1));
-    assert_eq!(window("2027-12-29", ""), ("02-13".to_owned(), 1), "the long rains come first after a December harvest");
+    assert_eq!(
+        window("2027-12-29", ""),
+        ("02-13".to_owned(), 1),
+        "the long rains come first after a December harvest"
+    );
     assert_eq!(window("2027-06-10", "season = 1"), ("02-13".to_owned(), 1));
-    assert_eq!(window("2027-06-10", "window_from = \"10-01\"\nwindow_until = \"12-01\""), ("10-01".to_owned(), 0));
+    assert_eq!(
+        window("2027-06-10", "window_from = \"10-01\"\nwindow_until = \"12-01\""),
+        ("10-01".to_owned(), 0)
+    );
     let wrong = |more: &str| {
         let findings = read("case.toml", &text("2027-06-10", more), &record).unwrap_err();
         findings.iter().find(|finding| finding.is_error()).unwrap().place.field.clone().unwrap()
@@ -343,6 +367,28 @@ proptest::proptest! {
         text.insert_str(at, &insert);
         if let Ok((case, _)) = read("case.toml", &text, &nothing) {
             let _ = kabla::plan::make(&case);
+        }
+    }
+}
+
+/// The case that the README shows can be read and planned, comments and all.
+#[test]
+fn the_readmes_case_is_right() {
+    let readme = include_str!("../../README.md");
+    let (_, rest) = readme.split_once("## The case file").unwrap();
+    let (text, _) = rest.split_once("```toml\n").unwrap().1.split_once("```").unwrap();
+    let case = good(text);
+    assert!(!kabla::plan::make(&case).unwrap().steps.is_empty());
+    // What stands there as a comment is known as well: every field named in one line is a field of ours.
+    for line in text.lines().filter_map(|line| line.strip_prefix("# ")) {
+        let Some((key, _)) = line.split_once(" = ") else { continue };
+        if key.chars().all(|c| c.is_ascii_lowercase() || c == '_' || c.is_ascii_digit()) {
+            let source = [
+                include_str!("../../src/case/season.rs"),
+                include_str!("../../src/case/fields.rs"),
+                include_str!("../../src/case/mod.rs"),
+            ];
+            assert!(source.iter().any(|source| source.contains(&format!("\"{key}\""))), "{key}");
         }
     }
 }

@@ -188,7 +188,12 @@ fn rainy_seasons_are_found_and_said() {
     assert_ne!(dry["onset"], wet["onset"]);
     let second = json(&["--from", "09-20", "--until", "12-31"]);
     assert!(second["seasons_found"].is_null());
-    for wrong in [&["--from", "09-20"][..], &["--season", "3"], &["--outlook", "1/2/3"], &["--season", "1", "--from", "01-01", "--until", "02-01"]] {
+    for wrong in [
+        &["--from", "09-20"][..],
+        &["--season", "3"],
+        &["--outlook", "1/2/3"],
+        &["--season", "1", "--from", "01-01", "--until", "02-01"],
+    ] {
         let output = kabla(folder.path(), &[&["rains", &record], wrong].concat());
         assert_eq!(output.status.code(), Some(2), "{wrong:?}: {}", err(&output));
     }

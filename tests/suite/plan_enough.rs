@@ -70,6 +70,8 @@ fn backwards_from_what_is_at_hand() {
         let plan = make(&Case { field: None, at_hand: stock, ..farm(1.0) }).unwrap();
         assert_eq!(amount(&plan, Quantity::RootsToStore), roots, "{stock:?}");
         assert_eq!(amount(&plan, Quantity::FieldArea), area, "{stock:?}");
+        let nothing = plan.findings.iter().any(|finding| finding.message.contains("allow no root"));
+        assert_eq!(nothing, roots == 0.0, "{stock:?}");
     }
     let first = Case {
         sizing: Sizing::FirstPlanting,
