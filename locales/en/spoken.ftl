@@ -4,7 +4,7 @@
 
 ## Dates and units
 
-date = the { SAY($day, form: "day") } of { $month ->
+month = { $month ->
     [1] January
     [2] February
     [3] March
@@ -18,6 +18,14 @@ date = the { SAY($day, form: "day") } of { $month ->
     [11] November
    *[12] December
  }
+date = the { SAY($day, form: "day") } of { month }
+week = the { $week ->
+    [1] first
+    [2] second
+    [3] third
+    [4] fourth
+   *[5] last
+ } week of { month }
 span = between { DAY($from) } and { DAY($to) }
 span-day = on { DAY($from) }
 unit-kilogram = { SAY($n, form: "cardinal") } { $n ->
@@ -36,11 +44,27 @@ unit-centimetre = { SAY($n, form: "cardinal") } { $n ->
     [one] centimetre
    *[other] centimetres
  }
+unit-hand = { SAY($n, form: "cardinal") } { $n ->
+    [one] hand
+   *[other] hands
+ }
+unit-thumb-joint = { SAY($n, form: "cardinal") } { $n ->
+    [one] thumb joint
+   *[other] thumb joints
+ }
+unit-jerrycan = { SAY($n, form: "cardinal") } { $n ->
+    [one] jerrycan
+   *[other] jerrycans
+ }
+unit-bundle = { SAY($n, form: "cardinal") } { $n ->
+    [one] bundle
+   *[other] bundles
+ }
 
 ## Opening and closing
 
 opening = Sweet potatoes, from this harvest to the next rains. { $kind ->
-    [zone] The amounts you hear are for { SAY($roots, form: "cardinal") } roots. Take more or fewer for your field.
+    [zone] The rains are expected about { WEEK($rains) }. The amounts you hear are for { SAY($roots, form: "cardinal") } roots. Take more or fewer for your field.
    *[other] The rains are expected about { DAY($rains) }.
  }
 closing = Your extension worker knows the varieties, dates and rules of your area. Where this message says otherwise, follow that advice.
@@ -72,10 +96,7 @@ plant-bed = Plant the roots in the bed { SPAN($when) }. Lay them in rows, about 
     [one] row.
    *[other] rows.
  } Cover them lightly with soil.
-water-bed = Water the bed { SPAN($when) }. When it is full of leaves, give { MEASURE($water_l, unit: "litre") } every day. That is { SAY($jerrycans, form: "cardinal") } { $jerrycans ->
-    [one] jerrycan.
-   *[other] jerrycans.
- } Young plants need less. Hot, windy days need more. Stop when the rain does the work.
+water-bed = Water the bed { SPAN($when) }. When it is full of leaves, give { MEASURE($water_l, unit: "litre") } every day. That is { MEASURE($jerrycans, unit: "jerrycan") }. Young plants need less. Hot, windy days need more. Stop when the rain does the work.
 cut-for-planting = When the rains have come, { SPAN($when) }, cut vines to plant. Cut pieces of { MEASURE($cutting_cm, unit: "centimetre") }, with at least { SAY($nodes, form: "cardinal") } nodes, only from healthy shoots. The first cut gives about { SAY($first_cuttings, form: "cardinal") } cuttings. Leave stubs. They give more in four to six weeks. Keep cuttings in the shade, and plant them within two days.
 plant-field = Plant the field { SPAN($when) }, but only when the soil is moist. { $layout ->
     [own] Each farm plants on its own ridges or mounds.

@@ -63,13 +63,15 @@ sand-value = { MEASURE($sand_l, unit: "litre") }, about { MEASURE($sand_kg, unit
 bed-value = { MEASURE($bed_length_m, unit: "metre") } × { MEASURE($bed_width_m, unit: "metre") }
 water-value = { MEASURE($water_l, unit: "litre") }
 water-total-value = { MEASURE($water_total_l, unit: "litre") }
-bundles-value = { $bundles }, each of { $bundle_size }
+bundles-value = { MEASURE($bundles, unit: "bundle") }, each of { $bundle_size }
 lining-value = { $lining_m2 } m²
 roots-for-zone = { $roots } (a round number; scale it to each field)
 
 ## Dates and units
 
-date = { $day } { $month ->
+# In date, date-short, weekday, week and month: $day, $month, $year, $weekday (1 is Monday), $week (of the month, 1 to 5), and
+# $ethiopic_day, $ethiopic_month, $ethiopic_year of the Ethiopian calendar.
+month = { $month ->
     [1] January
     [2] February
     [3] March
@@ -82,13 +84,71 @@ date = { $day } { $month ->
     [10] October
     [11] November
    *[12] December
- } { $year }
+ }
+date = { $day } { month } { $year }
+# For text messages on phones: as short as can be understood.
+date-short = { $day } { $month ->
+    [1] Jan
+    [2] Feb
+    [3] Mar
+    [4] Apr
+    [5] May
+    [6] Jun
+    [7] Jul
+    [8] Aug
+    [9] Sep
+    [10] Oct
+    [11] Nov
+   *[12] Dec
+ }
+weekday = { $weekday ->
+    [1] Monday
+    [2] Tuesday
+    [3] Wednesday
+    [4] Thursday
+    [5] Friday
+    [6] Saturday
+   *[7] Sunday
+ }
+week = the { $week ->
+    [1] first
+    [2] second
+    [3] third
+    [4] fourth
+   *[5] last
+ } week of { month }
 span = { DAY($from) } – { DAY($to) }
-span-day = { DAY($from) }
+span-day = { WEEKDAY($from) }, { DAY($from) }
 unit-kilogram = { $n } kg
 unit-litre = { $n } L
 unit-metre = { $n } m
 unit-centimetre = { $n } cm
+unit-hand = { $n } { $n ->
+    [one] hand
+   *[other] hands
+ }
+unit-thumb-joint = { $n } { $n ->
+    [one] thumb joint
+   *[other] thumb joints
+ }
+unit-jerrycan = { $n } { $n ->
+    [one] jerrycan
+   *[other] jerrycans
+ }
+unit-bundle = { $n } { $n ->
+    [one] bundle
+   *[other] bundles
+ }
+# Counted from a local event of the case, such as a feast; $event is its name, $days how far.
+event-before = { $days } { $days ->
+    [one] day
+   *[other] days
+ } before { $event }
+event-on = on { $event }
+event-after = { $days } { $days ->
+    [one] day
+   *[other] days
+ } after { $event }
 
 ## Opening and closing
 
@@ -97,8 +157,9 @@ opening = { $kind ->
    *[other] This plan is counted back from the rains. They are expected about { DAY($rains) }.
  }
 closing = Your extension worker knows the varieties, dates and rules of your area. Where this sheet says otherwise, follow that advice.
+    .sms = The advice of your extension worker comes first.
 
-## Steps: title, text (.text), picture in words (.alt)
+## Steps: title, text (.text), picture in words (.alt), text message on a phone (.sms, 160 letters or less where it can be)
 
 mark-plants = Mark { $plants } healthy plants
     .text = { $kind ->
@@ -106,26 +167,31 @@ mark-plants = Mark { $plants } healthy plants
        *[other] Choose { $plants } strong plants.
      } Put a stick beside each one. Take only plants with big, clean leaves and no sign of sickness. They will give about { $roots } roots to store.
     .alt = A hand pushes a stick into the soil beside a strong plant.
+    .sms = { BRIEF($first) }: mark { $plants } healthy plants with sticks for seed roots. Big clean leaves, no sickness.
 gather-sand = Bring dry sand
     .text = Bring { MEASURE($sand_l, unit: "litre") } of coarse, clean sand, about { MEASURE($sand_kg, unit: "kilogram") }. Dry it under cover and let it cool. Fine, damp or warm sand makes roots rot. Carry at most { MEASURE($load_kg, unit: "kilogram") } at a time: about { $loads } { $loads ->
         [one] load
        *[other] loads
      }.
     .alt = Hands scoop dry sand from a heap into a small bucket.
+    .sms = By { BRIEF($last) }: bring { MEASURE($sand_l, unit: "litre") } of coarse dry sand. Dry it under cover. At most { MEASURE($load_kg, unit: "kilogram") } a load.
 check-plants = Look at the marked plants again
     .text = Look for small, curled or spotted leaves, stunted vines, and holes at the foot of the stem. Where you doubt, pull the stick out and take nothing from that plant.
     .alt = A sick plant with curled leaves beside a healthy one.
+    .sms = { BRIEF($first) }: look at the marked plants again. Pull out the stick where leaves are small, curled or spotted.
 cut-vines = Cut the vines of the marked plants
-    .text = Cut them off and leave { MEASURE($stem_cm, unit: "centimetre") } of stem, a hand's length. The skin of the roots toughens, and they keep longer.
+    .text = Cut them off and leave { MEASURE($stem_cm, unit: "centimetre") } of stem, about { MEASURE($stem_hands, unit: "hand") }. The skin of the roots toughens, and they keep longer.
     .alt = A knife cuts vines a hand's length above the soil.
+    .sms = { BRIEF($first) }: cut the vines of the marked plants. Leave a hand's length of stem.
 harvest = Dig, and choose { $roots } roots
     .text = Dig only in dry soil, and lift without wounding. Take { $roots } medium roots, about as long as your hand, with whole skin. Wounded roots go to the kitchen, not to the store. Brush the soil off by hand and never wash them. Leave them some hours in the shade, out of the sun.
     .alt = A hoe lifts roots from the soil without cutting them.
+    .sms = { BRIEF($first) }: dig in dry soil. Store { $roots } whole medium roots. Do not wash them. Keep them in the shade.
 fill-container = Lay the roots in sand
     .text = Use { $containers } { $containers ->
         [one] container
        *[other] containers
-     } with solid sides: a basin, pot, bucket or tight basket. No sacks. Line it with paper, and fill it where it will stay: cool, dry and shaded, away from children, animals and rain. Start with { MEASURE($base_cm, unit: "centimetre") } of sand. { $layer_widths ->
+     } with solid sides: a basin, pot, bucket or tight basket. No sacks. Line it with paper, and fill it where it will stay: cool, dry and shaded, away from children, animals and rain. Start with { MEASURE($base_cm, unit: "centimetre") } of sand, about { MEASURE($base_joints, unit: "thumb-joint") }. { $layer_widths ->
         [uneven] Lay at most { $roots_per_layer } roots in the lowest layer and { $roots_top } in the highest,
        *[even] Lay at most { $roots_per_layer } roots in a layer,
      } not touching each other or the side. Cover them with { MEASURE($layer_cm, unit: "centimetre") } of sand and lay the next, { $layers } { $layers ->
@@ -133,30 +199,34 @@ fill-container = Lay the roots in sand
        *[other] layers
      } in all. End with { MEASURE($top_cm, unit: "centimetre") } of sand: it keeps out rats, insects and fowl. Put no lid on it.
     .alt = A basin cut open: sand, roots lying apart, sand, roots, thick sand on top.
+    .sms = { BRIEF($first) }: lay the roots in dry sand, not touching. { MEASURE($base_cm, unit: "centimetre") } of sand below, { MEASURE($top_cm, unit: "centimetre") } on top. No lid, no water.
 monthly-check = Check the roots every month
     .text = Take out every root and look at it. Bury deep, or burn, what is rotten, mouldy or bored. Rub off the sprouts. Pack the good roots again in the same way, and write down how many are left. Between checks leave them alone.
     .alt = A hand lifts a root from the basin; a rotten root lies aside, crossed out.
+    .sms = { BRIEF($first) }: take out all roots. Bury or burn rotten ones, never feed them to animals. Rub off sprouts. Pack again.
 prepare-bed = Make the seedbed
     .text = Make a bed of { MEASURE($bed_length_m, unit: "metre") } by { MEASURE($bed_width_m, unit: "metre") } close to water. Loosen the soil well. Fence it against goats and chickens.
     .alt = A bed with rows and a fence around it, and a hoe.
+    .sms = By { BRIEF($last) }: make a bed of { MEASURE($bed_length_m, unit: "metre") } by { MEASURE($bed_width_m, unit: "metre") } near water. Fence it.
 last-check = Check for the last time and keep the sprouts
     .text = Take out every root. Bury deep, or burn, what is rotten, mouldy or bored. This time leave the sprouts on: the good roots go to the bed now.
     .alt = A root with sprouts, ready for the bed.
+    .sms = { BRIEF($first) }: last check. Keep the sprouts. Bury or burn rotten roots, never feed them to animals.
 plant-bed = Plant the roots in the bed
     .text = Lay the roots in rows, about { MEASURE($spacing_cm, unit: "centimetre") } apart: { $bed_rows } { $bed_rows ->
         [one] row
        *[other] rows
      } with about { $row_roots } in each. Cover them lightly with soil.
     .alt = Roots laid in a row; a hand covers them with soil.
+    .sms = From { BRIEF($first) }: plant the roots in rows { MEASURE($spacing_cm, unit: "centimetre") } apart. Cover them lightly, and water.
 water-bed = Water the bed
-    .text = Give about { MEASURE($water_l, unit: "litre") } every day, { $jerrycans } { $jerrycans ->
-        [one] jerrycan
-       *[other] jerrycans
-     }, when the bed is full of leaves. Young plants need less; hot, windy days need more. Stop when the rain does the work.
+    .text = Give about { MEASURE($water_l, unit: "litre") } every day, { MEASURE($jerrycans, unit: "jerrycan") }, when the bed is full of leaves. Young plants need less; hot, windy days need more. Stop when the rain does the work.
     .alt = Water is poured over the bed with sprouts.
+    .sms = From { BRIEF($first) }: water the bed every day, up to { MEASURE($water_l, unit: "litre") }. Keep children away from open water.
 cut-for-planting = Cut vines to plant
-    .text = When the rains have come, cut pieces of { MEASURE($cutting_cm, unit: "centimetre") } with at least { $nodes } nodes, only from healthy shoots. The first cut gives about { $first_cuttings } cuttings. Leave stubs: they give more in four to six weeks. Keep cuttings in the shade and plant them within two days.
+    .text = When the rains have come, cut pieces of { MEASURE($cutting_cm, unit: "centimetre") }, about { MEASURE($cutting_hands, unit: "hand") }, with at least { $nodes } nodes, only from healthy shoots. The first cut gives about { $first_cuttings } cuttings. Leave stubs: they give more in four to six weeks. Keep cuttings in the shade and plant them within two days.
     .alt = A hand cuts a vine from the bed and leaves a stub.
+    .sms = When the rains have come: cut vines of { MEASURE($cutting_cm, unit: "centimetre") } with { $nodes } nodes from healthy plants. Leave stubs.
 plant-field = Plant the field
     .text = Plant only in moist soil. { $layout ->
         [own] Each farm plants on its own ridges or mounds.
@@ -167,9 +237,11 @@ plant-field = Plant the field
        *[other] The field takes { $cuttings } cuttings.
      } After two weeks plant the gaps again.
     .alt = Cuttings stand in a row on a ridge under a rain cloud.
+    .sms = From { BRIEF($first) }, when the soil is moist: plant { $cuttings } cuttings. Dates are averages: watch the sky.
 first-harvest = Try the first roots
     .text = Feel under some plants for roots of eating size. Do not leave ripe roots in dry ground for long: weevils find them. Dig the last ones by { DAY($last_harvest) }.
     .alt = A plant lifted with big roots, and a full basket.
+    .sms = From { BRIEF($first) }: feel for ripe roots. Dig all by { BRIEF($last_harvest) }: weevils come.
 
 ## Tables: title, what it tells (.text), its picture in words (.alt)
 
@@ -195,11 +267,12 @@ column-false-starts = Years with a false start
 column-days-left = Days of rain left, in the middle year
 false-starts-value = { $false_starts } of { $years }
 
-## Cautions: title, text (.text), picture in words (.alt)
+## Cautions: title, text (.text), picture in words (.alt); text message (.sms) where there is one
 
 caution-rot = Rotten, mouldy or bored roots
     .text = Never eat them, never feed them to animals, do not plant them. Do not cut off the bad part and eat the rest: even parts that look sound can be poisonous. Bury them deep or burn them.
     .alt = A rotten root crossed out beside an animal.
+    .sms = Never eat rotten or mouldy roots, nor feed them to animals, not even the good part. Bury them deep or burn them.
 caution-virus = Sick plants
     .text = Spotted, small or twisted leaves and stunted vines are signs of virus. Never take roots or vines from such a plant.
     .alt = A small plant with twisted leaves, crossed out.

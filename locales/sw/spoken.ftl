@@ -7,7 +7,7 @@
 
 # doubt: many farmers say "mwezi wa kumi" rather than "Oktoba"; names are kept because a span would join
 #   "mwezi wa kumi" and "na", which sounds like the start of a larger number.
-date = tarehe { SAY($day, form: "date") } { $month ->
+month = { $month ->
     [1] Januari
     [2] Februari
     [3] Machi
@@ -21,6 +21,14 @@ date = tarehe { SAY($day, form: "date") } { $month ->
     [11] Novemba
    *[12] Desemba
  }
+date = tarehe { SAY($day, form: "date") } { month }
+week = wiki ya { $week ->
+    [1] kwanza
+    [2] pili
+    [3] tatu
+    [4] nne
+   *[5] mwisho
+ } ya { month }
 span = kati ya { DAY($from) } na { DAY($to) }
 span-day = { DAY($from) }
 unit-kilogram = kilo { SAY($n, form: "cardinal") }
@@ -28,11 +36,27 @@ unit-litre = lita { SAY($n, form: "cardinal") }
 # doubt: a decimal is said with "nukta"; many farmers would say "mita moja na nusu".
 unit-metre = mita { SAY($n, form: "cardinal") }
 unit-centimetre = sentimita { SAY($n, form: "cardinal") }
+unit-hand = { $n ->
+    [one] kiganja { SAY($n, form: "class-8") }
+   *[other] viganja { SAY($n, form: "class-8") }
+ }
+unit-thumb-joint = { $n ->
+    [one] kipingili { SAY($n, form: "class-8") } cha dole gumba
+   *[other] vipingili { SAY($n, form: "class-8") } vya dole gumba
+ }
+unit-jerrycan = { $n ->
+    [one] dumu { SAY($n, form: "class-6") }
+   *[other] madumu { SAY($n, form: "class-6") }
+ }
+unit-bundle = { $n ->
+    [one] fungu { SAY($n, form: "class-6") }
+   *[other] mafungu { SAY($n, form: "class-6") }
+ }
 
 ## Opening and closing
 
 opening = Viazi vitamu, kutoka mavuno haya hadi mvua zijazo. { $kind ->
-    [zone] Vipimo utakavyosikia vimehesabiwa kwa viazi { SAY($roots, form: "class-8") }. Ongeza au punguza kulingana na ukubwa wa shamba lako.
+    [zone] Mvua zinatarajiwa kuanza karibu na { WEEK($rains) }. Vipimo utakavyosikia vimehesabiwa kwa viazi { SAY($roots, form: "class-8") }. Ongeza au punguza kulingana na ukubwa wa shamba lako.
    *[other] Mvua zinatarajiwa kuanza karibu na { DAY($rains) }.
  }
 closing = Afisa ugani wako anajua aina za viazi, tarehe na sheria za eneo lako. Akikuambia jambo tofauti na ujumbe huu, fuata ushauri wake.

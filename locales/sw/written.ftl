@@ -68,13 +68,13 @@ sand-value = { MEASURE($sand_l, unit: "litre") }, kama { MEASURE($sand_kg, unit:
 bed-value = { MEASURE($bed_length_m, unit: "metre") } × { MEASURE($bed_width_m, unit: "metre") }
 water-value = { MEASURE($water_l, unit: "litre") }
 water-total-value = { MEASURE($water_total_l, unit: "litre") }
-bundles-value = { $bundles }, kila fungu vipande { $bundle_size }
+bundles-value = { MEASURE($bundles, unit: "bundle") }, kila fungu vipande { $bundle_size }
 lining-value = mita za mraba { $lining_m2 }
 roots-for-zone = { $roots } (mfano; ongeza au punguza kulingana na ukubwa wa shamba)
 
 ## Dates and units
 
-date = { $day } { $month ->
+month = { $month ->
     [1] Januari
     [2] Februari
     [3] Machi
@@ -87,13 +87,65 @@ date = { $day } { $month ->
     [10] Oktoba
     [11] Novemba
    *[12] Desemba
- } { $year }
+ }
+date = { $day } { month } { $year }
+date-short = { $day } { $month ->
+    [1] Jan
+    [2] Feb
+    [3] Mac
+    [4] Apr
+    [5] Mei
+    [6] Jun
+    [7] Jul
+    [8] Ago
+    [9] Sep
+    [10] Okt
+    [11] Nov
+   *[12] Des
+ }
+weekday = { $weekday ->
+    [1] Jumatatu
+    [2] Jumanne
+    [3] Jumatano
+    [4] Alhamisi
+    [5] Ijumaa
+    [6] Jumamosi
+   *[7] Jumapili
+ }
+week = wiki ya { $week ->
+    [1] kwanza
+    [2] pili
+    [3] tatu
+    [4] nne
+   *[5] mwisho
+ } ya { month }
 span = { DAY($from) } – { DAY($to) }
-span-day = { DAY($from) }
+span-day = { WEEKDAY($from) }, { DAY($from) }
 unit-kilogram = kilo { $n }
 unit-litre = lita { $n }
 unit-metre = mita { $n }
 unit-centimetre = sentimita { $n }
+# doubt: "kiganja" for a hand from wrist to fingertips as a measure.
+unit-hand = { $n ->
+    [one] kiganja { $n }
+   *[other] viganja { $n }
+ }
+# doubt: "kipingili cha dole gumba" for the upper joint of a thumb; "kifundo" is kept for the node of a vine.
+unit-thumb-joint = { $n ->
+    [one] kipingili { $n } cha dole gumba
+   *[other] vipingili { $n } vya dole gumba
+ }
+unit-jerrycan = { $n ->
+    [one] dumu { $n }
+   *[other] madumu { $n }
+ }
+unit-bundle = { $n ->
+    [one] fungu { $n }
+   *[other] mafungu { $n }
+ }
+event-before = siku { $days } kabla ya { $event }
+event-on = siku ya { $event }
+event-after = siku { $days } baada ya { $event }
 
 ## Opening and closing
 
@@ -102,6 +154,7 @@ opening = { $kind ->
    *[other] Tarehe za mpango huu zimehesabiwa kurudi nyuma kutoka siku mvua zinapotarajiwa kuanza. Siku hiyo ni karibu na tarehe { DAY($rains) }.
  }
 closing = Afisa ugani wako anajua aina za viazi, tarehe na sheria za eneo lako. Akikuambia jambo tofauti na karatasi hii, fuata ushauri wake.
+    .sms = Ushauri wa afisa ugani wako ndio wa kwanza.
 
 ## Steps: title, text (.text), picture in words (.alt)
 
@@ -114,6 +167,7 @@ mark-plants = Weka alama ya kijiti kwenye mimea { $plants } yenye afya
        *[other] Chagua mimea { $plants } yenye nguvu. Chomeka kijiti kando ya kila mmea. Chagua
      } mimea yenye majani makubwa na safi tu, isiyo na dalili yoyote ya ugonjwa. Mimea hiyo itatoa viazi kama { $roots } vya kuhifadhi.
     .alt = Mkono unachomeka kijiti ardhini kando ya mmea wenye nguvu.
+    .sms = { BRIEF($first) }: weka vijiti kwenye mimea { $plants } yenye afya ya kutoa viazi vya mbegu. Majani makubwa, safi, bila ugonjwa.
 # doubt: "mchanga wenye chembe kubwa" for coarse sand, "mchanga laini" for fine sand; some say "punje" or "chenga".
 gather-sand = Leta mchanga mkavu
     .text = Leta mchanga safi wenye chembe kubwa, kiasi cha { MEASURE($sand_l, unit: "litre") }, uzito kama { MEASURE($sand_kg, unit: "kilogram") }. Ukaushe chini ya paa, kisha uuache upoe. Mchanga laini, wenye unyevu au wenye joto huozesha viazi. Usibebe zaidi ya { MEASURE($load_kg, unit: "kilogram") } kwa mara moja. Mchanga wote ni kama { $loads ->
@@ -121,22 +175,26 @@ gather-sand = Leta mchanga mkavu
        *[other] mizigo { $loads }
      }.
     .alt = Mikono inachota mchanga mkavu kutoka kwenye lundo na kuutia kwenye ndoo ndogo.
+    .sms = Kufikia { BRIEF($last) }: leta mchanga mkavu wa chembe kubwa, { MEASURE($sand_l, unit: "litre") }. Ukaushe chini ya paa. Mzigo usizidi { MEASURE($load_kg, unit: "kilogram") }.
 # doubt: "marando" for vines is Tanzanian and coastal; in parts of Kenya other words are used. Not explained here, to keep the sheet short.
 check-plants = Kagua tena mimea yenye alama
     .text = Je, majani ni madogo, yamejikunja au yana madoa? Je, marando yamedumaa? Je, shina lina matundu karibu na ardhi? Ukiona hivyo, au ukiwa na shaka, ondoa kijiti na usichukue chochote kwenye mmea huo.
     .alt = Mmea wenye ugonjwa na majani yaliyojikunja, kando ya mmea wenye afya.
+    .sms = { BRIEF($first) }: kagua tena mimea yenye vijiti. Ondoa kijiti penye majani madogo, yaliyojikunja au yenye madoa.
 # doubt: "kiganja na vidole vyake" for a hand's length (wrist to fingertips), because "mkono" alone is also the arm.
 cut-vines = Kata marando ya mimea yenye alama
-    .text = Yakate na uache shina lenye urefu wa { MEASURE($stem_cm, unit: "centimetre") }, kama kiganja na vidole vyake. Hivyo ganda la viazi litakuwa gumu, na viazi vitakaa muda mrefu bila kuharibika.
+    .text = Yakate na uache shina lenye urefu wa { MEASURE($stem_cm, unit: "centimetre") }, kama { MEASURE($stem_hands, unit: "hand") }. Hivyo ganda la viazi litakuwa gumu, na viazi vitakaa muda mrefu bila kuharibika.
     .alt = Kisu kinakata marando na kuacha shina lenye urefu wa kiganja na vidole vyake juu ya ardhi.
+    .sms = { BRIEF($first) }: kata marando ya mimea yenye vijiti. Acha shina la urefu wa kiganja.
 harvest = Chimba, kisha chagua viazi { $roots }
     .text = Chimba kwenye udongo mkavu tu. Toa viazi bila kuvikata wala kuvichubua. Chukua viazi { $roots } vya ukubwa wa kati. Viwe na urefu kama wa kiganja na vidole, na visiwe na jeraha lolote. Viazi vyenye majeraha ni vya kupika, si vya kuhifadhi. Pangusa udongo kwa mkono. Usivioshe viazi kamwe. Viache kivulini kwa saa kadhaa, jua lisivipige.
     .alt = Jembe linatoa viazi ardhini bila kuvikata.
+    .sms = { BRIEF($first) }: chimba udongo ukiwa mkavu. Hifadhi viazi { $roots } vizima vya kati. Usivioshe. Viweke kivulini.
 fill-container = Panga viazi kwenye mchanga
     .text = Tumia { $containers ->
         [one] chombo { $containers } chenye
        *[other] vyombo { $containers } vyenye
-     } kuta imara: beseni, chungu, ndoo au kikapu kilichosukwa bila mianya. Usitumie magunia. Tandika karatasi ndani, chini na pembeni. Jaza chombo kikiwa mahali kitakapokaa. Pawe pakavu, penye ubaridi na kivuli, mbali na watoto, wanyama na mvua. Anza kwa mchanga wenye kina cha { MEASURE($base_cm, unit: "centimetre") }. { $layer_widths ->
+     } kuta imara: beseni, chungu, ndoo au kikapu kilichosukwa bila mianya. Usitumie magunia. Tandika karatasi ndani, chini na pembeni. Jaza chombo kikiwa mahali kitakapokaa. Pawe pakavu, penye ubaridi na kivuli, mbali na watoto, wanyama na mvua. Anza kwa mchanga wenye kina cha { MEASURE($base_cm, unit: "centimetre") }, kama { MEASURE($base_joints, unit: "thumb-joint") }. { $layer_widths ->
         [uneven] Katika tabaka la chini panga viazi visivyozidi { $roots_per_layer }, na katika tabaka la juu visivyozidi { $roots_top },
        *[even] Katika kila tabaka panga viazi visivyozidi { $roots_per_layer },
      } visigusane wala visiguse kuta za chombo. Vifunike kwa mchanga wenye kina cha { MEASURE($layer_cm, unit: "centimetre") }. { $layers ->
@@ -144,23 +202,28 @@ fill-container = Panga viazi kwenye mchanga
        *[other] Kisha panga viazi vingine, hadi yawe matabaka { $layers }.
      } Malizia kwa mchanga wenye kina cha { MEASURE($top_cm, unit: "centimetre") }: mchanga huo huzuia panya, wadudu na kuku. Usifunike chombo kwa kifuniko.
     .alt = Beseni lililokatwa kuonyesha ndani: mchanga, viazi visivyogusana, mchanga, viazi, na mchanga mwingi juu.
+    .sms = { BRIEF($first) }: panga viazi kwenye mchanga mkavu, visigusane. Chini { MEASURE($base_cm, unit: "centimetre") }, juu { MEASURE($top_cm, unit: "centimetre") }. Bila kifuniko, bila maji.
 # doubt: "machipukizi" for sprouts on the root; the shoots cut in the bed are called "marando".
 # doubt: "X ya kukataza" for a crossed-out picture; "alama" is kept for the stick beside a good plant.
 monthly-check = Kagua viazi kila mwezi
     .text = Toa viazi vyote, na utazame kimoja kimoja. Ondoa vilivyooza, vyenye ukungu au vilivyotobolewa na wadudu. Vifukie kwenye shimo refu au uvichome moto. Usivitupe ovyo. Ondoa machipukizi kwa kuyasugua. Viazi vizuri vipange tena vilevile kama mwanzo, na uandike vimebaki vingapi. Hadi ukaguzi unaofuata, usiviguse.
     .alt = Mkono unatoa kiazi kwenye beseni; kiazi kilichooza kiko kando, kina X ya kukataza.
+    .sms = { BRIEF($first) }: toa viazi vyote. Fukia au choma vilivyooza, usiwape wanyama kamwe. Sugua machipukizi. Panga tena.
 prepare-bed = Tengeneza kitalu
     .text = Tengeneza kitalu cha { MEASURE($bed_length_m, unit: "metre") } kwa { MEASURE($bed_width_m, unit: "metre") } karibu na maji. Tifua udongo vizuri. Weka uzio ili mbuzi na kuku wasiingie.
     .alt = Kitalu chenye mistari, kilichozungushiwa uzio, na jembe kando yake.
+    .sms = Kufikia { BRIEF($last) }: tengeneza kitalu cha { MEASURE($bed_length_m, unit: "metre") } kwa { MEASURE($bed_width_m, unit: "metre") } karibu na maji. Weka uzio.
 last-check = Kagua kwa mara ya mwisho na uache machipukizi
     .text = Toa viazi vyote. Ondoa vilivyooza, vyenye ukungu au vilivyotobolewa na wadudu. Vifukie kwenye shimo refu au uvichome moto. Usivitupe ovyo. Safari hii usiondoe machipukizi: viazi vizuri sasa vitapandwa kitaluni.
     .alt = Kiazi chenye machipukizi, tayari kwa kitalu.
+    .sms = { BRIEF($first) }: ukaguzi wa mwisho. Acha machipukizi. Fukia au choma viazi vilivyooza, usiwape wanyama kamwe.
 plant-bed = Panda viazi kitaluni
     .text = Vilaze katika { $bed_rows ->
         [one] mstari { $bed_rows }
        *[other] mistari { $bed_rows }
      }, kama viazi { $row_roots } katika kila mstari. Acha kama { MEASURE($spacing_cm, unit: "centimetre") } kati ya mstari na mstari. Vifunike kwa udongo kidogo.
     .alt = Viazi vimelazwa katika mstari; mkono unavifunika kwa udongo.
+    .sms = Kuanzia { BRIEF($first) }: panda viazi kwa mistari, nafasi { MEASURE($spacing_cm, unit: "centimetre") }. Vifunike kidogo, umwagilie.
 # doubt: "dumu" for a jerrycan; "mtungi" in parts of Kenya. Whether its size should be named.
 water-bed = Mwagilia kitalu
     .text = Kitalu kikijaa majani, mwagilia kama { MEASURE($water_l, unit: "litre") } kila siku, sawa na { $jerrycans ->
@@ -168,11 +231,13 @@ water-bed = Mwagilia kitalu
        *[other] madumu { $jerrycans }
      }. Mimea ikiwa bado midogo, punguza maji; siku za joto na upepo, ongeza maji. Mvua ikitosha, acha kumwagilia.
     .alt = Maji yanamwagwa kwenye kitalu chenye machipukizi.
+    .sms = Kuanzia { BRIEF($first) }: mwagilia kitalu kila siku, hadi { MEASURE($water_l, unit: "litre") }. Watoto wasikaribie maji ya wazi.
 # doubt: "vifundo" for the nodes of a vine; some say "macho" or "pingili".
 # doubt: "visiki" for the stubs left in the bed.
 cut-for-planting = Kata marando ya kupanda
-    .text = Mvua zikishaanza, kata vipande vyenye urefu wa { MEASURE($cutting_cm, unit: "centimetre") }. Kila kipande kiwe na vifundo visivyopungua { $nodes }. Kata kutoka kwenye marando yenye afya tu. Ukikata mara ya kwanza utapata kama vipande { $first_cuttings }. Acha visiki ardhini: vitatoa vipande vingine baada ya wiki nne hadi sita. Weka vipande kivulini, na uvipande ndani ya siku mbili.
+    .text = Mvua zikishaanza, kata vipande vyenye urefu wa { MEASURE($cutting_cm, unit: "centimetre") }, kama { MEASURE($cutting_hands, unit: "hand") }. Kila kipande kiwe na vifundo visivyopungua { $nodes }. Kata kutoka kwenye marando yenye afya tu. Ukikata mara ya kwanza utapata kama vipande { $first_cuttings }. Acha visiki ardhini: vitatoa vipande vingine baada ya wiki nne hadi sita. Weka vipande kivulini, na uvipande ndani ya siku mbili.
     .alt = Mkono unakata marando kitaluni na kuacha visiki.
+    .sms = Mvua zikianza: kata marando ya { MEASURE($cutting_cm, unit: "centimetre") } yenye vifundo { $nodes } kutoka mimea yenye afya. Acha visiki.
 # doubt: "tuta la duara" for a mound; a local word may be better.
 plant-field = Panda shambani
     .text = Panda kwenye udongo wenye unyevu tu. { $layout ->
@@ -187,9 +252,11 @@ plant-field = Panda shambani
        *[other] Shamba linahitaji vipande { $cuttings }.
      } Baada ya wiki mbili, panda tena penye mapengo.
     .alt = Vipande vya marando vimesimama kwa mstari juu ya tuta, chini ya wingu la mvua.
+    .sms = Kuanzia { BRIEF($first) }, udongo ukiwa na unyevu: panda vipande { $cuttings }. Tarehe ni za wastani: angalia mvua.
 first-harvest = Angalia viazi vya kwanza
     .text = Papasa chini ya mimea michache utafute viazi vya ukubwa wa kula. Usiache viazi vilivyokomaa kwenye udongo mkavu kwa muda mrefu: wadudu waitwao fukusi watavishambulia. Maliza kuchimba kufikia tarehe { DAY($last_harvest) }.
     .alt = Mmea uliong'olewa wenye viazi vikubwa, na kikapu kilichojaa.
+    .sms = Kuanzia { BRIEF($first) }: papasa uone kama viazi vimekomaa. Chimba vyote kufikia { BRIEF($last_harvest) }: fukusi huja.
 
 ## Tables: title, what it tells (.text), its picture in words (.alt)
 
@@ -221,6 +288,7 @@ false-starts-value = { $false_starts } kati ya { $years }
 caution-rot = Viazi vilivyooza, vyenye ukungu au matundu
     .text = Usivile kamwe, usiwape kamwe wanyama, wala usivipande. Hata ukikata sehemu mbaya, usile iliyobaki: hata sehemu inayoonekana nzuri inaweza kuwa na sumu. Vifukie kwenye shimo refu au uvichome moto.
     .alt = Kiazi kilichooza chenye X ya kukataza, kando ya mnyama.
+    .sms = Usile kamwe viazi vilivyooza au vyenye ukungu, wala usiwape wanyama, hata sehemu nzima. Vifukie shimo refu au uvichome.
 caution-virus = Mimea yenye ugonjwa
     .text = Majani madogo, yenye madoa au yaliyojikunja ni dalili ya ugonjwa wa virusi. Pia marando yaliyodumaa. Usichukue kamwe viazi wala marando kutoka kwenye mmea kama huo.
     .alt = Mmea mdogo wenye majani yaliyojikunja, una X ya kukataza.

@@ -14,7 +14,7 @@ use std::io;
 
 use crate::finding::Finding;
 use crate::plan::after::{Maturity, Variety};
-use crate::plan::{Assumptions, Case, Kind, Metres, Place, Topic};
+use crate::plan::{Assumptions, Case, Event, Kind, Metres, Place, Topic};
 use crate::table::{self, Source, Table};
 
 /// Reads files that a case names, relative to the case.
@@ -73,6 +73,7 @@ fn read_root(source: &Source<'_>, root: &Table<'_>, open: Open<'_>) -> Option<Ca
     let climate = water::read_climate(source, root.table("climate"), open);
     let spring = water::read_source(root.table("water"));
     let variety = read_variety(root.table("variety"));
+    let events = root.tables("event").into_iter().filter_map(read_event).collect();
     let rains = rains?;
     Some(Case {
         name: name?,
@@ -95,6 +96,7 @@ fn read_root(source: &Source<'_>, root: &Table<'_>, open: Open<'_>) -> Option<Ca
         climate,
         source: spring,
         variety,
+        events,
         language,
         today,
         assumptions,
@@ -147,6 +149,18 @@ fn read_place(place: Table<'_>) -> Option<Place> {
     );
     place.finish();
     Some(Place { name: name?, latitude: latitude?, longitude: longitude?, elevation: Metres(elevation?) })
+}
+
+fn read_event(table: Table<'_>) -> Option<Event> {
+    let name = required(
+        &table,
+        "name",
+        "write what people call the day: name = \"the maize feast\"",
+        table.text("name"),
+    );
+    let date = required(&table, "date", "write the day: date = 2027-10-01", table.date("date"));
+    table.finish();
+    Some(Event { name: name?, date: date? })
 }
 
 fn read_variety(table: Table<'_>) -> Variety {

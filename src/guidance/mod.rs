@@ -11,7 +11,7 @@ pub use select::for_topic;
 use chrono::NaiveDate;
 
 use crate::plan::field::Spacing;
-use crate::plan::{Assumptions, Case, DateSpan, Kind, Plan, Quantity, SquareMetres, Step};
+use crate::plan::{Assumptions, Case, DateSpan, Event, Kind, Plan, Quantity, SquareMetres, Step};
 
 pub use crate::plan::Topic;
 
@@ -236,6 +236,8 @@ pub struct Statement {
     pub values: Values,
     /// The rows of a table; a value that is not known is absent.
     pub rows: Vec<Values>,
+    /// The local event nearest to its first day, and the days from the event to that day.
+    pub near: Option<(String, i64)>,
     /// When it applies; one span for each time. Empty for what always holds.
     pub when: Vec<DateSpan>,
     /// For whom.
@@ -266,6 +268,7 @@ pub fn tell(case: &Case, plan: &Plan) -> Vec<Statement> {
             ],
         ),
         rows: Vec::new(),
+        near: None,
         when: Vec::new(),
         audience: Audience::Everyone,
         priority: Priority::Important,
@@ -276,7 +279,7 @@ pub fn tell(case: &Case, plan: &Plan) -> Vec<Statement> {
             topics.push(step.topic);
         }
     }
-    statements.extend(topics.into_iter().map(|topic| tell_step(topic, plan.steps_of(topic), &facts)));
+    statements.extend(topics.into_iter().map(|topic| tell_step(topic, plan.steps_of(topic), &facts, case)));
     for table in Table::ALL {
         let rows = rows_of(table, plan);
         if !rows.is_empty() {
@@ -284,6 +287,7 @@ pub fn tell(case: &Case, plan: &Plan) -> Vec<Statement> {
                 subject: Subject::Table(table),
                 values: facts.clone(),
                 rows,
+                near: None,
                 when: Vec::new(),
                 audience: Audience::Farmers,
                 priority: Priority::Helpful,
@@ -294,6 +298,7 @@ pub fn tell(case: &Case, plan: &Plan) -> Vec<Statement> {
         subject: Subject::Caution(caution),
         values: facts.clone(),
         rows: Vec::new(),
+        near: None,
         when: Vec::new(),
         audience: caution.audience(),
         priority: Priority::Essential,
@@ -302,6 +307,7 @@ pub fn tell(case: &Case, plan: &Plan) -> Vec<Statement> {
         subject: Subject::Closing,
         values: facts,
         rows: Vec::new(),
+        near: None,
         when: Vec::new(),
         audience: Audience::Everyone,
         priority: Priority::Essential,
@@ -309,14 +315,21 @@ pub fn tell(case: &Case, plan: &Plan) -> Vec<Statement> {
     statements
 }
 
-fn tell_step<'a>(topic: Topic, steps: impl Iterator<Item = &'a Step>, facts: &Values) -> Statement {
+fn tell_step<'a>(
+    topic: Topic,
+    steps: impl Iterator<Item = &'a Step>,
+    facts: &Values,
+    case: &Case,
+) -> Statement {
     let when: Vec<DateSpan> = steps.map(|step| step.when).collect();
     let mut values = facts.clone();
     if let (Some(first), Some(last)) = (when.first(), when.last()) {
         values.push(("when", Value::Span(DateSpan::new(first.from, last.to))));
         values.push(("first", Value::Date(first.from)));
+        values.push(("last", Value::Date(last.to)));
         values.push(("times", Value::Number(when.len() as f64, 0)));
     }
+    let near = when.first().and_then(|span| nearest_event(&case.events, span.from));
     let priority = match topic {
         Topic::CheckPlants | Topic::CutVines | Topic::FirstHarvest => Priority::Helpful,
         _ => Priority::Important,
@@ -325,10 +338,19 @@ fn tell_step<'a>(topic: Topic, steps: impl Iterator<Item = &'a Step>, facts: &Va
         subject: Subject::Step(topic),
         values,
         rows: Vec::new(),
+        near,
         when,
         audience: Audience::Farmers,
         priority,
     }
+}
+
+/// Events further away than this help nobody to reckon.
+const FARTHEST_EVENT: i64 = 45;
+
+fn nearest_event(events: &[Event], day: NaiveDate) -> Option<(String, i64)> {
+    let near = events.iter().map(|event| (event.name.clone(), (day - event.date).num_days()));
+    near.filter(|(_, days)| days.abs() <= FARTHEST_EVENT).min_by_key(|(_, days)| days.abs())
 }
 
 /// The rows that a plan gives a table.
@@ -434,6 +456,15 @@ fn facts(case: &Case, plan: &Plan) -> Values {
     for (name, value) in assumed(a) {
         facts.push((name, number(value, 1)));
     }
+    for (name, centimetres, measure) in [
+        ("stem_hands", a.stem_left_cm, HAND_CM),
+        ("cutting_hands", a.cutting_length_cm, HAND_CM),
+        ("base_joints", a.base_sand_cm, THUMB_JOINT_CM),
+        ("layer_joints", a.layer_sand_cm, THUMB_JOINT_CM),
+    ] {
+        // Bodies measure in halves at best.
+        facts.push((name, number((centimetres / measure * 2.0).round().max(1.0) / 2.0, 1)));
+    }
     let (layout, between, along, on_mound) = match case.spacing() {
         Spacing::Ridges { between, along } => ("ridges", between.0, along.0, a.cuttings_per_mound),
         Spacing::Mounds { between, cuttings } => ("mounds", between.0, a.plant_spacing_m, cuttings),
@@ -446,6 +477,10 @@ fn facts(case: &Case, plan: &Plan) -> Values {
     facts.push(("on_mound", number(on_mound, 0)));
     facts
 }
+
+/// A hand from the wrist to the fingertips, as a measure, and the upper joint of a thumb: common practice, no source.
+const HAND_CM: f64 = 15.0;
+const THUMB_JOINT_CM: f64 = 2.5;
 
 fn assumed(a: &Assumptions) -> [(&'static str, f64); 10] {
     [

@@ -9,6 +9,7 @@
 //! Nothing ever falls back to another language: what a pack lacks is an error
 //! that names it.
 
+pub mod dates;
 pub mod numerals;
 mod pack;
 mod piece;

@@ -10,7 +10,7 @@ use super::piece::{Assembly, Piece, Role};
 use super::wording::{Messages, Phrase, Problem, Run, collect_phrases, write_runs};
 use crate::data::Data;
 use crate::finding::Finding;
-use crate::guidance::{Statement, Subject, Table as SheetTable, Value};
+use crate::guidance::{Caution, Statement, Subject, Table as SheetTable, Value};
 use crate::plan::DateSpan;
 use crate::table::{self, Table};
 
@@ -124,8 +124,24 @@ pub const LABELS: &[&str] = &[
 ];
 
 /// Messages of both files through which dates, spans and measures are said.
-const PARTS: &[&str] =
-    &["date", "span", "span-day", "unit-kilogram", "unit-litre", "unit-metre", "unit-centimetre"];
+const PARTS: &[&str] = &[
+    "month",
+    "date",
+    "week",
+    "span",
+    "span-day",
+    "unit-kilogram",
+    "unit-litre",
+    "unit-metre",
+    "unit-centimetre",
+    "unit-hand",
+    "unit-thumb-joint",
+    "unit-jerrycan",
+    "unit-bundle",
+];
+
+/// What only written messages are put together from.
+const WRITTEN_PARTS: &[&str] = &["date-short", "weekday", "event-before", "event-on", "event-after"];
 
 /// A statement in writing.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -138,6 +154,8 @@ pub struct Written {
     pub text: String,
     /// Its picture in words.
     pub alt: String,
+    /// The text message for a phone; empty where there is none.
+    pub sms: String,
     /// When it applies, one entry for each time.
     pub when: Vec<String>,
 }
@@ -268,7 +286,14 @@ impl Pack {
 
     /// A date in writing.
     pub fn write_date(&self, date: NaiveDate) -> Result<String, WordingError> {
-        self.write_span(DateSpan::day(date))
+        self.write_day(date, "DAY")
+    }
+
+    /// A day in writing by one of the functions of messages: `DAY`, `BRIEF`, `WEEKDAY` or `WEEK`.
+    pub fn write_day(&self, date: NaiveDate, function: &str) -> Result<String, WordingError> {
+        let runs =
+            self.written.format_day(date, function).map_err(|problem| self.error(function, &problem))?;
+        Ok(write_runs(&runs, |value, decimals| self.write_number(value, decimals)))
     }
 
     /// A span in writing; of one day, its date.
@@ -305,6 +330,15 @@ impl Pack {
             text = self.write_message(id, Some("text"), values)?;
             alt = self.write_message(id, Some("alt"), values)?;
         }
+        let sms = match has_sms(statement.subject) {
+            true => self.write_message(id, Some("sms"), values)?,
+            false => String::new(),
+        };
+        let mut when: Vec<String> =
+            statement.when.iter().map(|span| self.write_span(*span)).collect::<Result<_, _>>()?;
+        if let (Some((event, days)), Some(first)) = (&statement.near, when.first_mut()) {
+            *first = format!("{first} ({})", self.write_event(event, *days)?);
+        }
         if let Subject::Table(table) = statement.subject {
             text = self.write_message(id, Some("text"), values)?;
             if table == SheetTable::PlantLater {
@@ -316,8 +350,20 @@ impl Pack {
             title: self.write_message(id, None, values)?,
             text,
             alt,
-            when: statement.when.iter().map(|span| self.write_span(*span)).collect::<Result<_, _>>()?,
+            sms,
+            when,
         })
+    }
+
+    /// How far a day lies from an event, in writing: after it where `days` is positive.
+    fn write_event(&self, event: &str, days: i64) -> Result<String, WordingError> {
+        let id = match days {
+            0 => "event-on",
+            days if days < 0 => "event-before",
+            _ => "event-after",
+        };
+        let days = Value::Number(days.unsigned_abs() as f64, 0);
+        self.write_message(id, None, &[("event", Value::Text(event.to_owned())), ("days", days)])
     }
 
     /// A statement as pieces to speak.
@@ -441,14 +487,23 @@ impl Header {
     }
 }
 
+/// Whether a subject has a text message for phones.
+pub(super) fn has_sms(subject: Subject) -> bool {
+    matches!(subject, Subject::Step(_) | Subject::Caution(Caution::Rot) | Subject::Closing)
+}
+
 type Wanted = (&'static str, Option<&'static str>);
 
 fn written_wanted() -> Vec<Wanted> {
-    let mut wanted: Vec<Wanted> = LABELS.iter().chain(PARTS).map(|id| (*id, None)).collect();
+    let mut wanted: Vec<Wanted> =
+        LABELS.iter().chain(PARTS).chain(WRITTEN_PARTS).map(|id| (*id, None)).collect();
     for subject in Subject::all() {
         wanted.push((subject.name(), None));
         if matches!(subject, Subject::Step(_) | Subject::Caution(_)) {
             wanted.extend([(subject.name(), Some("text")), (subject.name(), Some("alt"))]);
+        }
+        if has_sms(subject) {
+            wanted.push((subject.name(), Some("sms")));
         }
         if let Subject::Table(table) = subject {
             wanted.push((subject.name(), Some("text")));

@@ -77,6 +77,15 @@ pub struct AtHand {
     pub spacing: Spacing,
 }
 
+/// A local day by which people reckon.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Event {
+    /// Its name, as people say it: printed, never spoken.
+    pub name: String,
+    /// When it is.
+    pub date: NaiveDate,
+}
+
 /// What is known of a farm, a group or a rain zone.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Case {
@@ -120,6 +129,8 @@ pub struct Case {
     pub source: Option<Source>,
     /// What is known of the variety.
     pub variety: Variety,
+    /// Local days by which people reckon, such as a feast or a market.
+    pub events: Vec<Event>,
     /// Language tag, where the case names one.
     pub language: Option<String>,
     /// The day it is, where the case says.

@@ -245,6 +245,14 @@ fn containers_of_all_shapes() {
 }
 
 #[test]
+fn local_days_are_read() {
+    let case = good(&format!("{GOOD}\n[[event]]\nname = \"the maize feast\"\ndate = 2027-05-20\n"));
+    assert_eq!(case.events[0].name, "the maize feast");
+    let findings = problems(&format!("{GOOD}\n[[event]]\nname = \"the maize feast\"\n"));
+    assert_eq!(findings[0].place.field.as_deref(), Some("event[1].date"));
+}
+
+#[test]
 fn sources_varieties_and_outlooks() {
     let case = good(&format!(
         "{GOOD}\n[water]\nsource = \"the well\"\nlitres_per_day = 90\nstored_litres = 4000\n[variety]\nmaturity = \"late\"\ncarotene_ug_per_100g = 9180\n"

@@ -46,6 +46,44 @@ fn every_statement_of_every_example_is_worded() {
     }
 }
 
+/// Days are told from a local event near to them, before and after it; far ones are left out.
+#[test]
+fn days_are_counted_from_local_events() {
+    let (_, mut case) = examples().remove(0);
+    // The harvest is on 24 May 2027, the first roots to the bed on 30 September.
+    let event =
+        |name: &str, date: &str| kabla::plan::Event { name: name.to_owned(), date: date.parse().unwrap() };
+    case.events = vec![
+        event("the feast", "2027-05-22"),
+        event("the fair", "2027-10-01"),
+        event("the new year", "2028-01-01"),
+    ];
+    let told = tell(&case, &make(&case).unwrap());
+    let when = |subject: &str, tag: &str| {
+        let statement = told.iter().find(|statement| statement.subject.name() == subject).unwrap();
+        pack(tag).write(statement).unwrap().when.remove(0)
+    };
+    assert_eq!(when("harvest", "en"), "Monday, 24 May 2027 (2 days after the feast)");
+    assert!(when("last-check", "en").ends_with("(1 day before the fair)"));
+    assert!(when("check-plants", "en").ends_with("(3 days before the feast)"));
+    assert!(when("harvest", "sw").ends_with("(siku 2 baada ya the feast)"));
+    assert!(!when("first-harvest", "en").contains('('), "{}", when("first-harvest", "en"));
+}
+
+/// 24 May 2027 in both calendars: 16 Ginbot 2019, since Ginbot begins on 9 May in years after a common year.
+#[test]
+fn the_week_of_the_month_and_the_ethiopian_day() {
+    use kabla::language::dates::{ethiopic, week_of_month};
+    let day = |text: &str| text.parse::<NaiveDate>().unwrap();
+    for (date, week) in
+        [("2027-05-01", 1), ("2027-05-07", 1), ("2027-05-08", 2), ("2027-05-28", 4), ("2027-05-31", 5)]
+    {
+        assert_eq!(week_of_month(day(date)), week, "{date}");
+    }
+    let found = ethiopic(day("2027-05-24")).unwrap();
+    assert_eq!((found.year, found.month, found.day), (2019, 9, 16));
+}
+
 #[test]
 fn what_is_said_is_what_is_written() {
     for tag in ["en", "sw"] {
@@ -132,6 +170,7 @@ fn any_statement() -> impl Strategy<Value = Statement> {
             ]);
             Statement {
                 rows: Vec::new(),
+                near: None,
                 subject,
                 values,
                 when: vec![DateSpan::new(from, to)],

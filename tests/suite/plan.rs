@@ -46,6 +46,7 @@ pub(crate) fn farm(area: f64) -> Case {
         climate: None,
         source: None,
         variety: Variety::default(),
+        events: Vec::new(),
         language: None,
         today: None,
         assumptions: Assumptions::default(),

@@ -23,8 +23,8 @@ pub(in crate::language) enum Mark<'t> {
     Said { value: f64, decimals: u8, form: &'t str },
     /// A number with a unit.
     Measure { value: f64, decimals: u8, unit: &'t str },
-    /// A day.
-    Day(NaiveDate),
+    /// A day, by the message of this name.
+    Day(NaiveDate, &'t str),
     /// Days from one to another.
     Span(DateSpan),
     /// A function was called in a wrong way.
@@ -66,7 +66,7 @@ impl Mark<'_> {
             Mark::Measure { value, decimals, unit } => {
                 mark('m', &[&value.to_string(), &decimals.to_string(), unit])
             }
-            Mark::Day(date) => mark('d', &[&date_text(*date)]),
+            Mark::Day(date, message) => mark('d', &[&date_text(*date), message]),
             Mark::Span(span) => mark('r', &[&span_text(*span)]),
             Mark::Wrong(problem) => mark('w', &[problem]),
         }
@@ -84,7 +84,7 @@ impl Mark<'_> {
             ('m', [value, decimals, unit]) => {
                 Some(Mark::Measure { value: value.parse().ok()?, decimals: decimals.parse().ok()?, unit })
             }
-            ('d', [date]) => read_date(date).map(Mark::Day),
+            ('d', [date, message]) => read_date(date).map(|date| Mark::Day(date, message)),
             ('r', [span]) => read_span(span).map(Mark::Span),
             ('w', [problem]) => Some(Mark::Wrong(problem)),
             _ => None,

@@ -19,6 +19,7 @@ use fluent_syntax::ast::{Entry, Expression, InlineExpression, Pattern, PatternEl
 use fluent_syntax::{parser, serializer};
 use unic_langid::LanguageIdentifier;
 
+use super::dates;
 use super::piece::Role;
 use crate::finding::{Finding, line_of};
 use crate::guidance::Value;
@@ -139,6 +140,14 @@ impl Messages {
         Ok(runs)
     }
 
+    /// Formats a day by the message of a function: `DAY`, `BRIEF`, `WEEKDAY` or `WEEK`.
+    pub(super) fn format_day(&self, date: NaiveDate, function: &str) -> Result<Vec<Run>, Problem> {
+        let message = day_message(function).ok_or(Problem::Missing)?;
+        let mut runs = Vec::new();
+        self.format_into(&mut runs, (message, None), &day_arguments(date), Role::Date, 0)?;
+        Ok(runs)
+    }
+
     fn format_into(
         &self,
         runs: &mut Vec<Run>,
@@ -168,8 +177,8 @@ impl Messages {
                     let args = FluentArgs::from_iter([("n", argument(&Value::Number(value, decimals)))]);
                     self.format_into(runs, (&unit_message(unit), None), &args, Role::Unit, depth + 1)?;
                 }
-                Mark::Day(date) => {
-                    self.format_into(runs, ("date", None), &day_arguments(date), Role::Date, depth + 1)?
+                Mark::Day(date, message) => {
+                    self.format_into(runs, (message, None), &day_arguments(date), Role::Date, depth + 1)?
                 }
                 Mark::Span(span) => {
                     let args = FluentArgs::from_iter([
@@ -195,12 +204,20 @@ fn span_message(span: &DateSpan) -> &'static str {
 }
 
 fn day_arguments(date: NaiveDate) -> FluentArgs<'static> {
-    FluentArgs::from_iter([
+    // Years are texts, so that they are not grouped as an amount would be.
+    let mut arguments = FluentArgs::from_iter([
         ("day", FluentValue::from(date.day())),
         ("month", FluentValue::from(date.month())),
-        // A text, so that the year is not grouped as an amount would be.
         ("year", FluentValue::from(date.year().to_string())),
-    ])
+        ("weekday", FluentValue::from(date.weekday().number_from_monday())),
+        ("week", FluentValue::from(dates::week_of_month(date))),
+    ]);
+    if let Some(day) = dates::ethiopic(date) {
+        arguments.set("ethiopic_day", day.day);
+        arguments.set("ethiopic_month", day.month);
+        arguments.set("ethiopic_year", day.year.to_string());
+    }
+    arguments
 }
 
 fn argument(value: &Value) -> FluentValue<'static> {
@@ -226,7 +243,26 @@ fn decimals(number: &FluentNumber) -> u8 {
 type Function = for<'a> fn(&[FluentValue<'a>], &FluentArgs<'_>) -> FluentValue<'a>;
 
 /// The functions messages may call.
-const FUNCTIONS: &[(&str, Function)] = &[("SAY", say), ("MEASURE", measure), ("DAY", day), ("SPAN", span)];
+const FUNCTIONS: &[(&str, Function)] = &[
+    ("SAY", say),
+    ("MEASURE", measure),
+    ("DAY", |of, _| day(of, "DAY")),
+    ("BRIEF", |of, _| day(of, "BRIEF")),
+    ("WEEKDAY", |of, _| day(of, "WEEKDAY")),
+    ("WEEK", |of, _| day(of, "WEEK")),
+    ("SPAN", span),
+];
+
+/// The message by which a function tells a day.
+fn day_message(function: &str) -> Option<&'static str> {
+    match function {
+        "DAY" => Some("date"),
+        "BRIEF" => Some("date-short"),
+        "WEEKDAY" => Some("weekday"),
+        "WEEK" => Some("week"),
+        _ => None,
+    }
+}
 
 fn say<'a>(positional: &[FluentValue<'a>], named: &FluentArgs<'_>) -> FluentValue<'a> {
     match (positional, named.get("form")) {
@@ -246,12 +282,14 @@ fn measure<'a>(positional: &[FluentValue<'a>], named: &FluentArgs<'_>) -> Fluent
     }
 }
 
-fn day<'a>(positional: &[FluentValue<'a>], _: &FluentArgs<'_>) -> FluentValue<'a> {
-    match positional {
-        [FluentValue::String(text)] => {
-            mark::read_date(text).map_or(wrong("DAY takes a day"), |date| Mark::Day(date).encode().into())
-        }
-        _ => wrong("DAY takes a day"),
+fn day<'a>(positional: &[FluentValue<'a>], function: &str) -> FluentValue<'a> {
+    let date = match positional {
+        [FluentValue::String(text)] => mark::read_date(text),
+        _ => None,
+    };
+    match date.zip(day_message(function)) {
+        Some((date, message)) => Mark::Day(date, message).encode().into(),
+        None => wrong("DAY, BRIEF, WEEKDAY and WEEK take a day"),
     }
 }
 

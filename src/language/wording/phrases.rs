@@ -13,7 +13,7 @@ use fluent_syntax::parser;
 
 use super::super::numerals::Numerals;
 use super::super::piece::{Bit, Intonation, Pause, Role, bits};
-use super::{DEEPEST, unit_message};
+use super::{DEEPEST, day_message, unit_message};
 use crate::finding::Finding;
 
 /// A phrase to record.
@@ -210,7 +210,9 @@ impl<'a> Walk<'a> {
         match inline {
             InlineExpression::FunctionReference { id, arguments } => match id.name {
                 "SAY" => self.number(arguments, follow),
-                "DAY" => self.refer("date", Role::Date, follow, depth),
+                day if day_message(day).is_some() => {
+                    self.refer(day_message(day).unwrap_or_default(), Role::Date, follow, depth);
+                }
                 "SPAN" => {
                     self.refer("span", Role::Date, follow, depth);
                     self.refer("span-day", Role::Date, follow, depth);
@@ -223,7 +225,7 @@ impl<'a> Walk<'a> {
                 },
                 other => self.report(
                     format!("{other} is not a function of spoken messages"),
-                    "use SAY, MEASURE, DAY or SPAN",
+                    "use SAY, MEASURE, DAY, WEEK or SPAN",
                 ),
             },
             InlineExpression::MessageReference { id, attribute: None } => {
