@@ -270,6 +270,23 @@ impl<'t> Table<'t> {
         numbers.try_into().ok()
     }
 
+    /// A list of texts.
+    pub(crate) fn texts(&self, key: &'static str) -> Option<Vec<String>> {
+        let value = self.entry(key)?;
+        let DeValue::Array(values) = value.get_ref() else {
+            self.wrong_type(key, "a list of texts in [ ]", value.get_ref());
+            return None;
+        };
+        let mut texts = Vec::with_capacity(values.len());
+        for value in values {
+            match value.get_ref() {
+                DeValue::String(text) => texts.push(text.clone().into_owned()),
+                other => self.wrong_type(key, "a text in quotes", other),
+            }
+        }
+        Some(texts)
+    }
+
     /// A list of numbers.
     pub(crate) fn numbers(&self, key: &'static str, range: RangeInclusive<f64>) -> Option<Vec<f64>> {
         let value = self.entry(key)?;

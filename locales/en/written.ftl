@@ -12,6 +12,8 @@ sheet-amounts = What you need
 sheet-steps = What to do, and when
 sheet-cautions = Take care
 sheet-when = When
+# Between a label and its value, with the space before it that the language wants.
+colon = :
 sheet-page = Page
 status-draft = Draft wording: no fluent speaker has read it yet.
 status-read = Wording read by a fluent speaker, not yet approved.

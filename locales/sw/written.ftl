@@ -16,6 +16,8 @@ sheet-amounts = Unachohitaji
 sheet-steps = Cha kufanya, na lini
 sheet-cautions = Tahadhari
 sheet-when = Lini
+# Between a label and its value, with the space before it that the language wants.
+colon = :
 sheet-page = Ukurasa
 status-draft = Rasimu: maneno haya bado hayajasomwa na msemaji fasaha wa Kiswahili.
 status-read = Maneno yamesomwa na msemaji fasaha, lakini bado hayajaidhinishwa.

@@ -3,8 +3,8 @@
 use std::path::{Path, PathBuf};
 
 use super::output::Output;
-use super::{Data, Error, Length, Made, Overrides, ReadCase};
-use crate::sheet::{self, Facts, Printer};
+use super::{Data, Error, Finding, Length, Made, Overrides, ReadCase};
+use crate::sheet::{self, Alphabet, Cost, Facts, Printer, SmsOptions, TextMessage};
 
 /// How a sheet is made.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -15,6 +15,13 @@ pub enum SheetFormat {
     Html,
     /// Plain text.
     Text,
+    /// Text messages for phones, as a table, none in more parts than this.
+    Sms {
+        /// The most parts of one message.
+        most_parts: usize,
+    },
+    /// A calendar file.
+    Calendar,
 }
 
 impl SheetFormat {
@@ -24,6 +31,8 @@ impl SheetFormat {
             SheetFormat::Pdf => "pdf",
             SheetFormat::Html => "html",
             SheetFormat::Text => "txt",
+            SheetFormat::Sms { .. } => "csv",
+            SheetFormat::Calendar => "ics",
         }
     }
 }
@@ -69,10 +78,12 @@ pub(super) fn make(
     place: impl FnOnce(&str) -> PathBuf,
 ) -> Result<Made, Error> {
     let pack = read.pack(data, language)?;
-    let facts = Facts::of(&pack, &read.statements()?).map_err(sheet::SheetError::from)?;
+    let statements = read.statements()?;
+    let facts = || Facts::of(&pack, &statements).map_err(sheet::SheetError::from);
+    let mut remarks = super::remarks_on(&pack);
     let (bytes, length) = match format {
         SheetFormat::Pdf => {
-            let pdf = Printer::new(data)?.print(&facts)?;
+            let pdf = Printer::new(data)?.print(&facts()?)?;
             if let Some(overflow) = pdf.overflows.first() {
                 let message = format!("the sheet does not fit on its paper: {overflow}");
                 return Err(
@@ -81,8 +92,16 @@ pub(super) fn make(
             }
             (pdf.bytes, Length::Pages(pdf.pages))
         }
-        SheetFormat::Html => (sheet::html(&facts, data)?, Length::Unmeasured),
-        SheetFormat::Text => (sheet::text(&facts, data)?, Length::Unmeasured),
+        SheetFormat::Html => (sheet::html(&facts()?, data)?, Length::Unmeasured),
+        SheetFormat::Text => (sheet::text(&facts()?, data)?, Length::Unmeasured),
+        SheetFormat::Sms { most_parts } => {
+            let messages = sheet::sms(&pack, &statements, SmsOptions::default())?;
+            let file = format!("locales/{}/written.ftl", pack.tag());
+            refuse_long(&messages, most_parts, &file)?;
+            remarks.extend(remarks_on_messages(&messages));
+            (sheet::sms_table(&messages), Length::Unmeasured)
+        }
+        SheetFormat::Calendar => (sheet::ics(&pack, &statements)?, Length::Unmeasured),
     };
     let path = place(&pack.tag());
     output.add(&path, &bytes)?;
@@ -90,12 +109,49 @@ pub(super) fn make(
         SheetFormat::Pdf => "step sheet to print",
         SheetFormat::Html => "step sheet for a phone or a browser",
         SheetFormat::Text => "step sheet as plain text",
+        SheetFormat::Sms { .. } => "text messages by date",
+        SheetFormat::Calendar => "calendar of the steps",
     };
-    Ok(Made {
-        path,
-        what: format!("{what}, {}", pack.name()),
-        audience: "extension worker",
-        length,
-        remarks: super::remarks_on(&pack),
-    })
+    Ok(Made { path, what: format!("{what}, {}", pack.name()), audience: "extension worker", length, remarks })
 }
+
+/// No message is cut: one that is too long is refused.
+fn refuse_long(messages: &[TextMessage], most_parts: usize, file: &str) -> Result<(), Error> {
+    let long = messages.iter().filter(|message| message.cost.parts > most_parts);
+    let finding = |message: &TextMessage| {
+        let Cost { units, parts, .. } = message.cost;
+        Finding::error(format!("the message of {} takes {parts} parts ({units} letters)", message.date))
+            .file(file)
+            .field(format!("{}.sms", message.subject.name()))
+            .hint("make it shorter, or allow more parts with --parts")
+    };
+    let findings: Vec<Finding> = long.map(finding).collect();
+    if findings.is_empty() { Ok(()) } else { Err(Error::Input(findings)) }
+}
+
+/// How many parts are paid for, and which letters make them dear.
+fn remarks_on_messages(messages: &[TextMessage]) -> Vec<String> {
+    let parts: usize = messages.iter().map(|message| message.cost.parts).sum();
+    let mut remarks = vec![format!("{} messages, {parts} parts to pay for", messages.len())];
+    let mut forced = 0;
+    let mut letters: Vec<char> = Vec::new();
+    for message in messages {
+        if let Alphabet::Ucs2 { forced_by } = &message.cost.alphabet {
+            forced += 1;
+            letters.extend(forced_by);
+        }
+    }
+    letters.sort_unstable();
+    letters.dedup();
+    if forced > 0 {
+        let shown: String = letters.iter().take(MOST_LETTERS).collect();
+        let more = if letters.len() > MOST_LETTERS { " and others" } else { "" };
+        remarks.push(format!(
+            "{forced} messages are sent in 16 bits a letter, 70 to a message instead of 160, for {shown}{more}; a pack may name letters to send in their place ([sms] replace)"
+        ));
+    }
+    remarks
+}
+
+/// Letters that a remark still lists.
+const MOST_LETTERS: usize = 12;

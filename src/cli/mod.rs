@@ -62,7 +62,10 @@ enum Command {
         /// What to make.
         #[arg(long = "as", value_enum, default_value_t = Format::Pdf)]
         format: Format,
-        /// The file to write; without it, CASE-TAG.pdf (or .html, .txt) here.
+        /// The most parts that one text message may take.
+        #[arg(long, value_name = "N", default_value_t = 2, value_parser = clap::value_parser!(u8).range(1..=10))]
+        parts: u8,
+        /// The file to write; without it, CASE-TAG.pdf (or .html, .txt, .csv, .ics) here.
         #[arg(long, value_name = "PATH")]
         out: Option<PathBuf>,
     },
@@ -137,6 +140,10 @@ enum Format {
     Html,
     /// Plain text.
     Text,
+    /// Text messages for phones, by date, as a table.
+    Sms,
+    /// A calendar file (iCalendar).
+    Ics,
 }
 
 #[derive(Debug, Clone, Copy, ValueEnum)]
@@ -212,8 +219,8 @@ fn call(data: &dyn Data, command: Command) -> Result<(), Error> {
         Command::Demo { out } => demo::run(data, &out),
         Command::Plan { case, instead, json } => plan::run(&case, instead.into(), json),
         Command::Rains(arguments) => rains::run(&arguments),
-        Command::Sheet { case, language, instead, format, out } => {
-            sheet::run(data, (&case, instead.into()), language.as_deref(), format, out.as_deref())
+        Command::Sheet { case, language, instead, format, parts, out } => {
+            sheet::run(data, (&case, instead.into()), language.as_deref(), (format, parts), out.as_deref())
         }
         Command::Speak { case, language, instead, channel: Channel::Radio, voice, topics, out } => {
             speak::run(data, (&case, instead.into()), language.as_deref(), voice.as_deref(), &topics, &out)

@@ -9,13 +9,15 @@ pub(super) fn run(
     data: &dyn Data,
     (case, overrides): (&Path, Overrides),
     language: Option<&str>,
-    format: Format,
+    (format, parts): (Format, u8),
     out: Option<&Path>,
 ) -> Result<(), Error> {
     let format = match format {
         Format::Pdf => SheetFormat::Pdf,
         Format::Html => SheetFormat::Html,
         Format::Text => SheetFormat::Text,
+        Format::Sms => SheetFormat::Sms { most_parts: usize::from(parts) },
+        Format::Ics => SheetFormat::Calendar,
     };
     let made = app::sheet(data, SheetRequest { case, overrides, language, format, out })?;
     super::demo::table(&[made])

@@ -65,6 +65,7 @@ pub const LABELS: &[&str] = &[
     "sheet-steps",
     "sheet-cautions",
     "sheet-when",
+    "colon",
     "sheet-page",
     "status-draft",
     "status-read",
@@ -284,6 +285,17 @@ impl Pack {
         self.write_message(id, None, values)
     }
 
+    /// A text for a phone: with the letters replaced that the pack lets go, and plain spaces for those that
+    /// only keep words together on paper.
+    pub fn for_sms(&self, text: &str) -> String {
+        let replaced = |c: char| match self.header.replace.iter().find(|(from, _)| *from == c) {
+            Some((_, to)) => *to,
+            None if matches!(c, '\u{a0}' | '\u{202f}' | '\u{2009}') => ' ',
+            None => c,
+        };
+        text.chars().map(replaced).collect()
+    }
+
     /// A date in writing.
     pub fn write_date(&self, date: NaiveDate) -> Result<String, WordingError> {
         self.write_day(date, "DAY")
@@ -308,8 +320,9 @@ impl Pack {
         let (whole, fraction) = plain.split_once('.').unwrap_or((&plain, ""));
         let (sign, digits) = whole.strip_prefix('-').map_or(("", whole), |digits| ("-", digits));
         let mut grouped = String::with_capacity(plain.len() + 4);
+        let long_enough = digits.len() >= 3 + self.header.least_before_group;
         for (index, digit) in digits.chars().enumerate() {
-            if index > 0 && (digits.len() - index).is_multiple_of(3) {
+            if index > 0 && long_enough && (digits.len() - index).is_multiple_of(3) {
                 grouped.push_str(&self.header.group);
             }
             grouped.push(digit);
@@ -439,6 +452,10 @@ struct Header {
     voice: String,
     group: String,
     decimal: String,
+    /// Digits that must stand before a group sign for numbers to have any.
+    least_before_group: usize,
+    /// Letters that text messages may replace, each with the one in its place.
+    replace: Vec<(char, char)>,
 }
 
 impl Header {
@@ -475,7 +492,9 @@ impl Header {
             mark
         };
         let (group, decimal) = (mark("group"), mark("decimal"));
+        let least_before_group = numbers.whole("least_before_group", 1..=3).unwrap_or(1) as usize;
         numbers.finish();
+        let replace = read_replace(&root.table("sms"));
         Some(Header {
             name: name?,
             direction: direction.unwrap_or(Direction::LeftToRight),
@@ -483,6 +502,8 @@ impl Header {
             voice,
             group: group?,
             decimal: decimal?,
+            least_before_group,
+            replace,
         })
     }
 }
@@ -490,6 +511,23 @@ impl Header {
 /// Whether a subject has a text message for phones.
 pub(super) fn has_sms(subject: Subject) -> bool {
     matches!(subject, Subject::Step(_) | Subject::Caution(Caution::Rot) | Subject::Closing)
+}
+
+/// Pairs of letters such as "ŵ w"; letters that are no pair are reported.
+fn read_replace(sms: &Table<'_>) -> Vec<(char, char)> {
+    let mut pairs = Vec::new();
+    for text in sms.texts("replace").unwrap_or_default() {
+        let letters: Vec<char> = text.chars().collect();
+        match letters.as_slice() {
+            [from, ' ', to] => pairs.push((*from, *to)),
+            _ => {
+                let hint =
+                    "write each as the letter, a space, and the letter in its place: replace = [\"ŵ w\"]";
+                sms.problem("replace", format!("\"{text}\" is no pair of letters"), hint);
+            }
+        }
+    }
+    pairs
 }
 
 type Wanted = (&'static str, Option<&'static str>);

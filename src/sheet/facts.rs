@@ -51,6 +51,8 @@ pub struct Labels {
     pub when: String,
     /// Before a page number.
     pub page: String,
+    /// The sign between a label and its value, with the space that the language wants before it.
+    pub colon: String,
 }
 
 /// A label with its value.
@@ -136,6 +138,7 @@ impl Facts {
                 cautions: label("sheet-cautions")?,
                 when: label("sheet-when")?,
                 page: label("sheet-page")?,
+                colon: label("colon")?,
             },
             head: head(pack, &values)?,
             opening: String::new(),

@@ -6,11 +6,15 @@
 
 mod facts;
 mod html;
+mod ics;
 mod pdf;
+mod sms;
 
 pub use facts::{Bars, Entry, Facts, Row, TableFacts};
 pub use html::{html, text};
+pub use ics::ics;
 pub use pdf::{Pdf, Printer};
+pub use sms::{Alphabet, Cost, SmsOptions, TextMessage, cost, sms, sms_table};
 
 use crate::language::WordingError;
 

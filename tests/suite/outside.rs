@@ -34,6 +34,19 @@ fn program(name: &str) -> Option<&str> {
     None
 }
 
+/// A Python that has a module, or `None` after saying why the test is skipped. Debian's own has Debian's modules.
+fn python_with(module: &str) -> Option<&'static str> {
+    let has = |python: &&str| {
+        let tried = Command::new(python).args(["-c", &format!("import {module}")]).output();
+        tried.is_ok_and(|output| output.status.success())
+    };
+    let found = ["/usr/bin/python3", "python3"].into_iter().find(|python| has(python));
+    if found.is_none() {
+        program(&format!("the Python module {module}"));
+    }
+    found
+}
+
 /// One demo for all tests of this module.
 static DEMO: LazyLock<tempfile::TempDir> = LazyLock::new(|| {
     let folder = tempfile::tempdir().unwrap();
@@ -271,6 +284,45 @@ fn chromium_prints_the_page() {
         assert!(text.contains(&entry.title), "{}", entry.title);
         for when in &entry.when {
             assert!(text.contains(when), "{when}");
+        }
+    }
+}
+
+/// Calendar files as an independent reader (Debian's python3-icalendar) takes them: each step with its days, and an alarm two days before.
+#[test]
+fn an_independent_reader_reads_calendars() {
+    const READER: &str = r#"
+import sys, icalendar
+for event in icalendar.Calendar.from_ical(open(sys.argv[1], "rb").read()).walk("VEVENT"):
+    alarms = event.walk("VALARM")
+    print(event["DTSTART"].dt, event["DTEND"].dt, len(alarms), alarms[0]["TRIGGER"].dt.total_seconds(), event["SUMMARY"], sep="|")
+"#;
+    let Some(python) = python_with("icalendar") else { return };
+    let folder = tempfile::tempdir().unwrap();
+    for tag in Pack::tags(&Embedded) {
+        let pack = Pack::load(&Embedded, &tag).unwrap();
+        for (name, case) in examples() {
+            let plan = make(&case).unwrap();
+            let statements = tell(&case, &plan);
+            let path = folder.path().join(format!("{tag}-{name}.ics"));
+            fs::write(&path, kabla::sheet::ics(&pack, &statements).unwrap()).unwrap();
+            let output = Command::new(python).args(["-c", READER]).arg(&path).output().unwrap();
+            assert!(output.status.success(), "{}", String::from_utf8_lossy(&output.stderr));
+            let read = String::from_utf8(output.stdout).unwrap();
+            let mut events: Vec<&str> = read.lines().collect();
+            events.sort_unstable();
+            let title = |step: &kabla::plan::Step| {
+                let statement = statements.iter().find(|of| of.subject.name() == step.topic.name()).unwrap();
+                pack.write(statement).unwrap().title
+            };
+            let after = |day: chrono::NaiveDate| day + chrono::Days::new(1);
+            let mut expected: Vec<String> = plan
+                .steps
+                .iter()
+                .map(|step| format!("{}|{}|1|-172800.0|{}", step.when.from, after(step.when.to), title(step)))
+                .collect();
+            expected.sort_unstable();
+            assert_eq!(events, expected, "{tag} {name}");
         }
     }
 }

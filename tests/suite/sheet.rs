@@ -4,7 +4,7 @@ use kabla::data::Embedded;
 use kabla::guidance::tell;
 use kabla::language::Pack;
 use kabla::plan::{Case, make};
-use kabla::sheet::{Facts, Printer, html, text};
+use kabla::sheet::{Alphabet, Facts, Printer, SmsOptions, cost, html, ics, sms, text};
 
 use crate::examples;
 
@@ -147,4 +147,91 @@ fn a_broken_template_is_named() {
     assert!(error.contains("templates/sheet.html") && error.contains("nobody"), "{error}");
     let data = Broken("templates/sheet.txt", "{% for %}");
     assert!(text(&facts, &data).unwrap_err().to_string().contains("templates/sheet.txt"));
+}
+
+fn text_of(codepoints: &str) -> String {
+    codepoints
+        .split(' ')
+        .map(|code| char::from_u32(u32::from_str_radix(code, 16).unwrap()).unwrap())
+        .collect()
+}
+
+/// Alphabet and parts by an independent package.
+#[test]
+fn text_messages_are_counted_as_networks_do() {
+    let cases = crate::expected::rows("gsm-7bit", "cases.csv");
+    assert!(cases.len() > 300);
+    for row in cases {
+        let text = text_of(&row["codepoints"]);
+        let cost = cost(&text);
+        let coded = if cost.alphabet == Alphabet::Gsm7 { "gsm0338" } else { "utf_16_be" };
+        assert_eq!(
+            (coded, cost.parts.to_string()),
+            (row["encoding"].as_str(), row["parts"].clone()),
+            "{text:?}"
+        );
+    }
+}
+
+/// The limits of the standard: 160 and 153 letters, 70 and 67; the letter that forces 16 bits is named.
+#[test]
+fn limits_of_text_messages() {
+    let parts = |letter: &str, count| cost(&letter.repeat(count)).parts;
+    assert_eq!([parts("a", 160), parts("a", 161), parts("a", 306), parts("a", 307)], [1, 2, 2, 3]);
+    assert_eq!([parts("ɗ", 70), parts("ɗ", 71), parts("ɗ", 134), parts("ɗ", 135)], [1, 2, 2, 3]);
+    assert_eq!([parts("€", 80), parts("€", 81)], [1, 2], "an escape and the letter");
+    assert_eq!(cost("ƙasa da ruwa, ŵ").alphabet, Alphabet::Ucs2 { forced_by: vec!['ŵ', 'ƙ'] });
+    assert_eq!(cost("").parts, 0);
+}
+
+/// Every step has its message, the checks each time; not more than two a day, in order, none lost.
+#[test]
+fn text_messages_of_a_plan() {
+    for tag in Pack::tags(&Embedded) {
+        let pack = Pack::load(&Embedded, &tag).unwrap();
+        for (name, case) in examples() {
+            let plan = make(&case).unwrap();
+            let messages = sms(&pack, &tell(&case, &plan), SmsOptions::default()).unwrap();
+            assert_eq!(
+                messages.len(),
+                plan.steps.len() + 2,
+                "{tag} {name}: the caution and the closing besides"
+            );
+            assert!(messages.windows(2).all(|pair| pair[0].date <= pair[1].date));
+            for message in &messages {
+                let same_day = messages.iter().filter(|other| other.date == message.date).count();
+                assert!(same_day <= 2, "{tag} {name}: {same_day} on {}", message.date);
+                assert!((1..=2).contains(&message.cost.parts), "{tag} {name}: {}", message.text);
+                assert!(
+                    !message.text.contains(['{', '\u{a0}', '\u{202f}']),
+                    "{tag} {name}: {}",
+                    message.text
+                );
+            }
+        }
+    }
+}
+
+/// The same plan gives the same calendar, byte for byte; each event its own id.
+#[test]
+fn calendars_are_stable() {
+    let (_, case) = examples().remove(0);
+    let pack = Pack::load(&Embedded, "en").unwrap();
+    let statements = tell(&case, &make(&case).unwrap());
+    let first = String::from_utf8(ics(&pack, &statements).unwrap()).unwrap();
+    assert_eq!(first, String::from_utf8(ics(&pack, &statements).unwrap()).unwrap());
+    let ids: Vec<&str> = first.lines().filter(|line| line.starts_with("UID:")).collect();
+    let different: std::collections::BTreeSet<&&str> = ids.iter().collect();
+    assert_eq!(ids.len(), different.len());
+    assert_eq!(first.matches("BEGIN:VEVENT").count(), 16, "14 steps, the check of the store three times");
+    assert_eq!(first.matches("BEGIN:VALARM").count(), 16);
+    assert!(first.lines().all(|line| line.len() <= 75), "lines are folded");
+    let moved = tell(
+        &case,
+        &make(&Case { rains: kabla::plan::season::Rains::On("2027-11-28".parse().unwrap()), ..case.clone() })
+            .unwrap(),
+    );
+    let later = String::from_utf8(ics(&pack, &moved).unwrap()).unwrap();
+    let again: Vec<&str> = later.lines().filter(|line| line.starts_with("UID:")).collect();
+    assert_eq!(ids, again, "other dates renew the same events");
 }

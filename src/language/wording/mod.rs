@@ -83,7 +83,7 @@ impl Messages {
         }
         join_lines(&mut resource);
         let normalized = serializer::serialize(&resource);
-        let mut bundle = FluentBundle::new_concurrent(vec![language.clone()]);
+        let mut bundle = FluentBundle::new_concurrent(vec![plural_locale(language)]);
         bundle.set_use_isolating(false);
         bundle.set_transform(Some(mark::literal));
         bundle.set_formatter(Some(|value, _| match value {
@@ -194,6 +194,16 @@ impl Messages {
     }
 }
 
+/// The locale whose plural rules hold. Portuguese outside Brazil and the countries without an entry of their
+/// own follows Portugal (CLDR's parent locales); Fluent would take Brazil's.
+fn plural_locale(language: &LanguageIdentifier) -> LanguageIdentifier {
+    const OF_PORTUGAL: [&str; 11] = ["AO", "CH", "CV", "FR", "GQ", "GW", "LU", "MO", "MZ", "ST", "TL"];
+    let region = language.region.as_ref().map(unic_langid::subtags::Region::as_str);
+    let follows =
+        language.language.as_str() == "pt" && region.is_some_and(|region| OF_PORTUGAL.contains(&region));
+    if follows { "pt-PT".parse().unwrap_or_else(|_| language.clone()) } else { language.clone() }
+}
+
 /// The message that says a measure in `unit`.
 fn unit_message(unit: &str) -> String {
     format!("unit-{unit}")
@@ -225,7 +235,8 @@ fn argument(value: &Value) -> FluentValue<'static> {
         Value::Number(value, decimals) => FluentValue::Number(FluentNumber::new(
             *value,
             FluentNumberOptions {
-                minimum_fraction_digits: Some(usize::from(*decimals)),
+                // A whole number has none, and so equals the number of a variant such as [1].
+                minimum_fraction_digits: (*decimals > 0).then_some(usize::from(*decimals)),
                 ..Default::default()
             },
         )),
