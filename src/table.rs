@@ -30,14 +30,17 @@ pub(crate) fn read<T>(
     let made = read(&source, &root);
     root.finish();
     let mut findings = source.findings.into_inner();
-    for problem in problems {
+    for problem in problems.into_iter().take(MOST_PROBLEMS) {
         let line = line_of(text, problem.span().map_or(0, |span| span.start));
         let message = problem.message().trim();
         // What cannot be parsed comes to its field as an empty value: one mistake, one finding.
-        match findings
-            .iter_mut()
-            .find(|finding| finding.place.line == Some(line) && finding.place.field.is_some())
-        {
+        // A note, or a finding of another file, says something else: it stays beside the mistake.
+        match findings.iter_mut().find(|finding| {
+            finding.is_error()
+                && finding.place.file.as_deref() == Some(name)
+                && finding.place.line == Some(line)
+                && finding.place.field.is_some()
+        }) {
             Some(finding) => message.clone_into(&mut finding.message),
             None => {
                 let finding = Finding::error(message).file(name).line(line);
@@ -54,6 +57,9 @@ pub(crate) fn read<T>(
     });
     (made, findings)
 }
+
+/// The most mistakes in the writing that are told at once: one missing quote can make thousands of them.
+const MOST_PROBLEMS: usize = 100;
 
 /// What stands before the equals sign in a line.
 fn key_in_line(text: &str, line: u32) -> Option<String> {

@@ -89,9 +89,9 @@ fill-container = Lay the roots in sand { SPAN($when) }. Use a basin, a pot, a bu
     [one] layer.
    *[other] layers.
  } End with { MEASURE($top_cm, unit: "centimetre") } of sand. It keeps out rats, insects and fowl. Put no lid on it.
-monthly-check = Check the roots every month, first on { DAY($first) }. Take out every root and look at it. Bury deep, or burn, what is rotten, mouldy or bored. Rub off the sprouts. Pack the good roots again in the same way, and write down how many are left. Between checks leave them alone.
+monthly-check = Check the roots every month, first on { DAY($first) }. Take out every root and look at it. Bury deep, or burn, every root that is rotten, mouldy or bored. Rub off the sprouts. Pack the good roots again in the same way, and write down how many are left. Between checks leave them alone.
 prepare-bed = Make the seedbed { SPAN($when) }. Make it { MEASURE($bed_length_m, unit: "metre") } long and { MEASURE($bed_width_m, unit: "metre") } wide, close to water. Loosen the soil well. Fence it against goats and chickens.
-last-check = Check the roots for the last time on { DAY($first) }. Bury deep, or burn, what is rotten, mouldy or bored. This time leave the sprouts on. The good roots go to the bed now.
+last-check = Check the roots for the last time on { DAY($first) }. Bury deep, or burn, every root that is rotten, mouldy or bored. This time leave the sprouts on. The good roots go to the bed now.
 plant-bed = Plant the roots in the bed { SPAN($when) }. Lay them in rows, about { MEASURE($spacing_cm, unit: "centimetre") } apart. Make { SAY($bed_rows, form: "cardinal") } { $bed_rows ->
     [one] row.
    *[other] rows.
@@ -111,7 +111,7 @@ caution-rot = Take care. Never eat rotten, mouldy or bored roots. Never feed the
 caution-virus = Take care. Spotted, small or twisted leaves and stunted vines are signs of virus. Never take roots or vines from such a plant.
 caution-cracks = Weevils reach the roots through cracks in the soil. Heap soil over cracks as soon as you see them.
 caution-heavy-sand = Take care, sand is heavy. Carry at most { MEASURE($load_kg, unit: "kilogram") } at a time. Fill the container where it will stay, and do not lift it when it is full.
-caution-riverbed = Take sand from a riverbed only when it is dry. Never dig under a steep bank or near it. It can fall and bury you. Take sand only where local rules allow it.
+caution-riverbed = Take care at a riverbed. Take sand from a riverbed only when it is dry. Never dig under a steep bank or near it. It can fall and bury you. Take sand only where local rules allow it.
 caution-water-children = Take care of children. Do not let them play near water, wells or pits. Cover stored water, and fence wells and pits. Keep goats and chickens out of the bed.
 caution-store-dry = Never water the store. The sand must stay dry from the first day to the last.
 caution-forecast = These dates are averages of past years, not a forecast for this one. Rains may come earlier or later. Plant only when the soil is moist.

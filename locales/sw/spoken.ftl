@@ -125,7 +125,7 @@ caution-virus = Tahadhari. Majani madogo, yenye madoa au yaliyojikunja ni dalili
 caution-cracks = Fukusi ni wadudu wanaotoboa viazi. Huingia kwenye viazi kupitia nyufa za udongo. Funika nyufa kwa kupandishia udongo mara tu unapoziona.
 caution-heavy-sand = Tahadhari. Mchanga ni mzito. Usibebe zaidi ya { MEASURE($load_kg, unit: "kilogram") } kwa mara moja. Jaza chombo kikiwa mahali kitakapokaa. Usikiinue kikiwa kimejaa.
 # doubt: "kingo zilizosimama wima" for steep banks; a local word may be better.
-caution-riverbed = Chukua mchanga kwenye mto uliokauka tu. Usichimbe kamwe chini ya kingo za mto zilizosimama wima, wala karibu nazo. Zinaweza kuporomoka na kukufukia. Chukua mchanga pale tu sheria za eneo lako zinaporuhusu.
+caution-riverbed = Jihadhari mtoni. Chukua mchanga kwenye mto uliokauka tu. Usichimbe kamwe chini ya kingo za mto zilizosimama wima, wala karibu nazo. Zinaweza kuporomoka na kukufukia. Chukua mchanga pale tu sheria za eneo lako zinaporuhusu.
 caution-water-children = Walinde watoto. Usiwaache wacheze karibu na maji, visima au mashimo. Funika maji uliyohifadhi. Weka uzio kuzunguka visima na mashimo. Usiruhusu mbuzi na kuku waingie kitaluni.
 caution-store-dry = Usivimwagie maji kamwe viazi vilivyohifadhiwa. Mchanga lazima ubaki mkavu kuanzia siku ya kwanza hadi siku ya mwisho.
 caution-forecast = Tarehe hizi ni wastani wa miaka iliyopita, si utabiri wa mwaka huu. Mvua zinaweza kuja mapema au kuchelewa. Panda kwenye udongo wenye unyevu tu.

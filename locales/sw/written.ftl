@@ -18,6 +18,7 @@ sheet-cautions = Tahadhari
 sheet-when = Lini
 # Between a label and its value, with the space before it that the language wants.
 colon = :
+semicolon = ;
 sheet-page = Ukurasa
 status-draft = Rasimu: maneno haya bado hayajasomwa na msemaji fasaha wa Kiswahili.
 status-read = Maneno yamesomwa na msemaji fasaha, lakini bado hayajaidhinishwa.
@@ -270,8 +271,8 @@ table-fields = Vipimo kulingana na ukubwa wa shamba
     .text = Tafuta ukubwa wa shamba lako katika safu ya kwanza. Ukiwa kati ya mistari miwili, vipimo vyako pia viko kati ya mistari hiyo.
 # doubt: "mwanzo wa uongo" for a false start of the rains; some may say "mvua za kudanganya".
 table-planting-later = Ukisubiri kupanda
-    .text = Anayepanda mvua kubwa ya kwanza inaponyesha anaweza kupoteza mimea michanga, kipindi kirefu cha ukame kikifuata. Huo ni mwanzo wa uongo. Anayesubiri hubakiwa na siku chache za mvua. Jedwali linaonyesha jinsi yote mawili yalivyokuwa katika miaka iliyopita; si utabiri. Katika picha, pau zenye mistari ni miaka yenye mwanzo wa uongo, na pau nyeusi ni siku za mvua zinazobaki.
-    .alt = Kwa kila siku ya kuanza kupanda: pau yenye mistari ya miaka yenye mwanzo wa uongo, na pau nyeusi ya siku za mvua zinazobaki. Idadi zimo katika jedwali lililo juu.
+    .text = Anayepanda mvua kubwa ya kwanza inaponyesha anaweza kupoteza mimea michanga, kipindi kirefu cha ukame kikifuata. Huo ni mwanzo wa uongo. Anayesubiri hubakiwa na siku chache kabla mvua hazijaisha. Jedwali linaonyesha jinsi yote mawili yalivyokuwa katika miaka iliyopita; si utabiri. Katika picha, pau zenye mistari ni miaka yenye mwanzo wa uongo, na pau nyeusi ni siku hadi mwisho wa mvua.
+    .alt = Kwa kila siku ya kuanza kupanda: pau yenye mistari ya miaka yenye mwanzo wa uongo, na pau nyeusi ya siku hadi mwisho wa mvua. Idadi zimo katika jedwali lililo juu.
 column-when = Lini
 column-farm = Shamba
 column-area = Ukubwa wa shamba, m²
@@ -282,7 +283,7 @@ column-bed = Kitalu, m²
 column-jerrycans = Madumu ya maji kwa siku
 column-from = Mvua ya kwanza kuanzia
 column-false-starts = Miaka yenye mwanzo wa uongo
-column-days-left = Siku za mvua zinazobaki, katika mwaka wa kati
+column-days-left = Siku hadi mwisho wa mvua, katika mwaka wa kati
 false-starts-value = { $false_starts } kati ya { $years }
 
 ## Cautions: title, text (.text), picture in words (.alt)
@@ -290,7 +291,7 @@ false-starts-value = { $false_starts } kati ya { $years }
 caution-rot = Viazi vilivyooza, vyenye ukungu au matundu
     .text = Usivile kamwe, usiwape kamwe wanyama, wala usivipande. Hata ukikata sehemu mbaya, usile iliyobaki: hata sehemu inayoonekana nzuri inaweza kuwa na sumu. Vifukie kwenye shimo refu au uvichome moto.
     .alt = Kiazi kilichooza chenye X ya kukataza, kando ya mnyama.
-    .sms = Usile kamwe viazi vilivyooza au vyenye ukungu, wala usiwape wanyama, hata sehemu nzima. Vifukie shimo refu au uvichome.
+    .sms = Usile kamwe viazi vilivyooza, vyenye ukungu au vilivyotobolewa, hata sehemu nzima. Usiwape wanyama. Vifukie shimo refu au uvichome.
 caution-virus = Mimea yenye ugonjwa
     .text = Majani madogo, yenye madoa au yaliyojikunja ni dalili ya ugonjwa wa virusi. Pia marando yaliyodumaa. Usichukue kamwe viazi wala marando kutoka kwenye mmea kama huo.
     .alt = Mmea mdogo wenye majani yaliyojikunja, una X ya kukataza.

@@ -166,7 +166,7 @@ impl Written {
             |part: &str| part.bytes().all(|byte| byte.is_ascii_digit()).then(|| part.parse().ok()).flatten();
         let (a, b, c): (u32, u32, u32) = (digits(first)?, digits(second)?, digits(third)?);
         match (first.len(), third.len()) {
-            (4, 1..=2) => NaiveDate::from_ymd_opt(i32::try_from(a).ok()?, b, c).map(Written::Known),
+            (4, 1..=2) => day_of(i32::try_from(a).ok()?, b, c).map(Written::Known),
             (1..=2, 4) => {
                 let written = Written::YearLast(a, b, i32::try_from(c).ok()?);
                 let possible =
@@ -181,12 +181,17 @@ impl Written {
         match (self, layout) {
             (Written::Known(date), _) => Some(date),
             (Written::YearLast(day, month, year), Some(DateLayout::DayFirst))
-            | (Written::YearLast(month, day, year), Some(DateLayout::MonthFirst)) => {
-                NaiveDate::from_ymd_opt(year, month, day)
-            }
+            | (Written::YearLast(month, day, year), Some(DateLayout::MonthFirst)) => day_of(year, month, day),
             (Written::YearLast(..), None) => None,
         }
     }
+}
+
+/// Years that a record may be of. Others are slips: one row of 8010 would make six thousand empty years.
+const YEARS: RangeInclusive<i32> = 1800..=2200;
+
+fn day_of(year: i32, month: u32, day: u32) -> Option<NaiveDate> {
+    NaiveDate::from_ymd_opt(year, month, day).filter(|_| YEARS.contains(&year))
 }
 
 /// The rows read so far.
@@ -327,7 +332,8 @@ impl<const N: usize> Table<'_, N> {
             }
         }
         self.note_missing(&days);
-        if days.is_empty() && !self.findings.iter().any(Finding::is_error) {
+        let measured = days.iter().any(|(_, _, values)| values.iter().all(Option::is_some));
+        if !measured && !self.findings.iter().any(Finding::is_error) {
             let noun = self.measures.first().map_or("", |measure| measure.noun);
             self.report(1, "date", format!("has no day with {noun}"), "give a row for each day");
         }

@@ -148,7 +148,8 @@ fn read_farms(tables: Vec<Table<'_>>, usual: Option<Spacing>, assumptions: &Assu
 
 fn read_field(table: &Table<'_>, spacing: Option<Spacing>) -> Option<Field> {
     let sides = 0.1..=10_000.0;
-    let area = table.number("area_m2", 0.01..=1_000_000.0);
+    let areas = 0.01..=1_000_000.0;
+    let area = table.number("area_m2", areas.clone());
     let length = table.number("length_m", sides.clone());
     let width = table.number("width_m", sides);
     let has_side = table.has("length_m") || table.has("width_m");
@@ -166,6 +167,11 @@ fn read_field(table: &Table<'_>, spacing: Option<Spacing>) -> Option<Field> {
             let length = required(table, "length_m", "write both sides", length);
             let width = required(table, "width_m", "write both sides", width);
             let (length, width) = (length?, width?);
+            if !areas.contains(&(length * width)) {
+                let message = format!("{length} m by {width} m is more than any field");
+                table.problem("length_m", message, "check the two sides");
+                return None;
+            }
             let sides = Some((Metres(length), Metres(width)));
             Some(Field { sides, ..Field::of(SquareMetres(length * width), spacing?) })
         }

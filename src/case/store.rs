@@ -28,9 +28,14 @@ pub(super) fn read_container(table: Table<'_>) -> Option<Container> {
     let container = match kind {
         Some(Kind::Pot) => {
             let bands = read_bands(&table);
-            bands.map(|bands| {
+            bands.and_then(|bands| {
                 let depth = bands.iter().map(|band: &Band| band.height.0).sum();
-                (Shape::Pot { bands }, depth)
+                if !SIZES.contains(&depth) {
+                    let message = format!("the bands are {depth} cm high together");
+                    table.problem("band", message, "check the heights");
+                    return None;
+                }
+                Some((Shape::Pot { bands }, depth))
             })
         }
         Some(Kind::Box) => {

@@ -66,6 +66,7 @@ pub const LABELS: &[&str] = &[
     "sheet-cautions",
     "sheet-when",
     "colon",
+    "semicolon",
     "sheet-page",
     "status-draft",
     "status-read",
@@ -472,7 +473,7 @@ impl Header {
         }
         let name = text("name", "write the language's name in itself: name = \"Kiswahili\"");
         text("script", "write the script's code: script = \"Latn\"");
-        root.choice("calendar", &[("gregorian", ())]);
+        root.choice("calendar", &[("gregorian", ()), ("ethiopic", ()), ("both", ())]);
         let direction =
             root.choice("direction", &[("ltr", Direction::LeftToRight), ("rtl", Direction::RightToLeft)]);
         let status = root.choice(

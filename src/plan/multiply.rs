@@ -76,6 +76,10 @@ pub fn roots_to_be_sure(
     let slope = seasons * left / assumptions.survival_share;
     let deviation = assumptions.survival_spread * slope * assumptions.sprout_share;
     let (alpha, beta) = beta_of(mean, deviation)?;
+    // The first chance alone takes a step for each root.
+    if wanted > MOST_ROOTS {
+        return None;
+    }
     let enough = |roots: u32| at_least(roots, wanted, alpha, beta) >= sure;
     let mut high = wanted.max(1);
     while !enough(high) {

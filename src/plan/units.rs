@@ -68,7 +68,8 @@ impl From<Centimetres> for Metres {
 /// Rounds up to a multiple of `step`, forgiving binary noise just above one
 /// (so that 2.0000000001 steps are 2, not 3).
 pub(crate) fn round_up(value: f64, step: f64) -> f64 {
-    let steps = (value / step - 1e-9).ceil();
+    // Zero added: what lies just above nothing would be rounded to −0, and printed so.
+    let steps = (value / step - 1e-9).ceil() + 0.0;
     // Multiplying by 0.1 would print 0.30000000000000004; dividing by 10 does not.
     let inverse = (1.0 / step).round();
     if step < 1.0 && (1.0 / step - inverse).abs() < 1e-9 { steps / inverse } else { steps * step }

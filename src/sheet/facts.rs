@@ -53,6 +53,8 @@ pub struct Labels {
     pub page: String,
     /// The sign between a label and its value, with the space that the language wants before it.
     pub colon: String,
+    /// The sign between several dates.
+    pub semicolon: String,
 }
 
 /// A label with its value.
@@ -139,6 +141,7 @@ impl Facts {
                 when: label("sheet-when")?,
                 page: label("sheet-page")?,
                 colon: label("colon")?,
+                semicolon: label("semicolon")?,
             },
             head: head(pack, &values)?,
             opening: String::new(),
@@ -224,7 +227,7 @@ fn table_of(
         cells.collect()
     };
     let rows = statement.rows.iter().map(row).collect::<Result<Vec<_>, _>>()?;
-    let bars = if table == Table::PlantLater { bars_of(&statement.rows, &rows) } else { Vec::new() };
+    let bars = if table == Table::PlantLater { bars_of(pack, &statement.rows, &rows)? } else { Vec::new() };
     Ok(TableFacts {
         subject: wording.subject.name(),
         title: wording.title,
@@ -240,19 +243,21 @@ fn table_of(
 }
 
 /// False starts as a part of the years, days left as a part of the most there are.
-fn bars_of(values: &[Values], cells: &[Vec<String>]) -> Vec<Bars> {
+fn bars_of(pack: &Pack, values: &[Values], cells: &[Vec<String>]) -> Result<Vec<Bars>, WordingError> {
     let days = |row: &Values| number_of(row, "days_left").unwrap_or_default();
     let most = values.iter().map(days).fold(1.0, f64::max);
     let row = |(values, cells): (&Values, &Vec<String>)| {
-        let [label, first_text, second_text] = cells.as_slice() else { return None };
+        let [_, first_text, second_text] = cells.as_slice() else { return None };
+        let Some(Value::Date(day)) = value(values, "from") else { return None };
         let years = number_of(values, "years").unwrap_or_default().max(1.0);
-        Some(Bars {
-            label: label.clone(),
+        // Beside a bar there is little room for a date.
+        Some(pack.write_day(*day, "BRIEF").map(|label| Bars {
+            label,
             first: number_of(values, "false_starts").unwrap_or_default() / years,
             first_text: first_text.clone(),
             second: days(values) / most,
             second_text: second_text.clone(),
-        })
+        }))
     };
     values.iter().zip(cells).filter_map(row).collect()
 }

@@ -35,7 +35,7 @@ impl std::fmt::Debug for Printer<'_> {
 }
 
 /// A sheet as PDF.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Clone, PartialEq)]
 pub struct Pdf {
     /// The file.
     pub bytes: Vec<u8>,
@@ -43,6 +43,17 @@ pub struct Pdf {
     pub pages: usize,
     /// Texts and pictures that reach beyond the paper; none on a good sheet.
     pub overflows: Vec<String>,
+}
+
+impl std::fmt::Debug for Pdf {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        let bytes = self.bytes.len();
+        f.debug_struct("Pdf")
+            .field("bytes", &bytes)
+            .field("pages", &self.pages)
+            .field("overflows", &self.overflows)
+            .finish()
+    }
 }
 
 impl<'d> Printer<'d> {

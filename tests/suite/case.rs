@@ -400,3 +400,34 @@ fn the_readmes_case_is_right() {
         }
     }
 }
+
+/// What the fuzz targets in `fuzz/` have found, each mended since.
+#[test]
+fn slips_that_fuzzing_has_found() {
+    let (_, findings) = read_rain("rain.csv", b"date,mm\n2019-01-01,1\n8010-01-02,2\n", None);
+    assert!(
+        findings.iter().any(|finding| finding.is_error() && finding.place.line == Some(3)),
+        "{}",
+        shown(&findings)
+    );
+    let (_, findings) = read_rain("rain.csv", b"date,mm\n2019-01-01,\n2019-01-02,-99\n", None);
+    assert!(findings.iter().any(Finding::is_error), "a record without a single amount: {}", shown(&findings));
+    let wide = problems(&GOOD.replace("area_m2 = 450", "length_m = 9000\nwidth_m = 9000"));
+    assert_eq!(wide[0].place.field.as_deref(), Some("field.length_m"));
+    let pot = |height: u32| {
+        format!(
+            "{GOOD}\n[[container]]\nshape = \"pot\"\nband = [{{ height_cm = {height}, width_cm = 30 }}, {{ height_cm = {height}, width_cm = 30 }}]\n"
+        )
+    };
+    assert_eq!(good(&pot(20)).containers[0].depth.0, 40.0);
+    assert_eq!(problems(&pot(300))[0].place.field.as_deref(), Some("container[1].band"));
+    let many = problems(&format!("{GOOD}\n{}", "= \n".repeat(5000)));
+    assert!(many.len() <= 110, "{} findings", many.len());
+    let least = good(
+        &format!("{GOOD}\n[assumptions]\ncuttings_per_root_season = 200\nzone_roots = 1\n")
+            .replace("area_m2 = 450", "area_m2 = 0.01"),
+    );
+    for amount in kabla::plan::make(&least).unwrap().amounts.0 {
+        assert!(amount.value.is_sign_positive(), "{amount:?}");
+    }
+}

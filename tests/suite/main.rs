@@ -10,6 +10,7 @@ mod language;
 mod layering;
 mod numerals;
 mod outside;
+mod pack_numbers;
 mod plan;
 mod plan_enough;
 mod plan_late;

@@ -29,7 +29,8 @@ fn distance(a: [(f64, f64); 2], b: [(f64, f64); 2]) -> f64 {
     let side = |s: [(f64, f64); 2], p: (f64, f64)| {
         (s[1].0 - s[0].0) * (p.1 - s[0].1) - (s[1].1 - s[0].1) * (p.0 - s[0].0)
     };
-    if side(a, b[0]) * side(a, b[1]) < 0.0 && side(b, a[0]) * side(b, a[1]) < 0.0 {
+    // Spokes that lie in one line are on neither side but for binary noise.
+    if side(a, b[0]) * side(a, b[1]) < -1e-12 && side(b, a[0]) * side(b, a[1]) < -1e-12 {
         return 0.0;
     }
     to_segment(a[0], b).min(to_segment(a[1], b)).min(to_segment(b[0], a)).min(to_segment(b[1], a))

@@ -393,5 +393,6 @@ pub(super) fn write_runs(runs: &[Run], digits: impl Fn(f64, u8) -> String) -> St
             }
         }
     }
-    text.trim().to_owned()
+    // Other spaces are there on purpose: some languages want one before a colon.
+    text.trim_matches([' ', '\t', '\n', '\r']).to_owned()
 }

@@ -19,7 +19,7 @@ pub struct Store {
     pub filled: Vec<Filled>,
     /// Roots for which the containers at hand have no room.
     pub left_over: u32,
-    /// Room that one more container of the last kind would give; 0 where no root fits at all.
+    /// Room that one more container of the last kind would give, where roots are left over; 0 where no root fits at all.
     pub capacity_of_last: u32,
 }
 
@@ -139,19 +139,32 @@ fn layers_within(depth: Centimetres, assumptions: &Assumptions) -> u32 {
     super::units::whole_down(room / (assumptions.root_diameter_mm / 10.0 + assumptions.layer_sand_cm))
 }
 
-/// The layers of a container, each packed at the width it has at its height.
-fn layers_of(container: &Container, assumptions: &Assumptions, packings: &mut Packings) -> Vec<Layer> {
+/// The layers of a container for so many roots, each packed at the width it has at its height.
+fn layers_of(
+    roots: u32,
+    container: &Container,
+    assumptions: &Assumptions,
+    packings: &mut Packings,
+) -> Vec<Layer> {
     let root = Root::of(assumptions);
     let thickness = assumptions.root_diameter_mm / 10.0;
-    (0..layers_within(container.depth, assumptions))
-        .map(|index| {
-            let low = assumptions.base_sand_cm + f64::from(index) * (thickness + assumptions.layer_sand_cm);
-            let floor = container.floor_between(Centimetres(low), Centimetres(low + thickness));
-            Layer { height: Centimetres(low), places: packings.pack(&floor, &root) }
-        })
+    let mut layers: Vec<Layer> = Vec::new();
+    let mut left = roots;
+    for index in 0..layers_within(container.depth, assumptions) {
+        // Packing is slow: layers that no root reaches are left out.
+        if left == 0 {
+            break;
+        }
+        let low = assumptions.base_sand_cm + f64::from(index) * (thickness + assumptions.layer_sand_cm);
+        let floor = container.floor_between(Centimetres(low), Centimetres(low + thickness));
+        let layer = Layer { height: Centimetres(low), places: packings.pack(&floor, &root) };
+        left = left.saturating_sub(layer.capacity());
         // In the narrow foot of a pot a layer may hold nothing; those above it still count.
-        .filter(|layer| !layer.places.is_empty())
-        .collect()
+        if !layer.places.is_empty() {
+            layers.push(layer);
+        }
+    }
+    layers
 }
 
 /// Lays `roots` into the containers at hand, in the order given, each filled
@@ -164,7 +177,7 @@ pub fn fill(
 ) -> Store {
     let mut store = Store { filled: Vec::new(), left_over: roots, capacity_of_last: 0 };
     for container in containers {
-        let layers = layers_of(container, assumptions, packings);
+        let layers = layers_of(store.left_over, container, assumptions, packings);
         let capacity = layers.iter().fold(0u32, |sum, layer| sum.saturating_add(layer.capacity()));
         store.capacity_of_last = capacity;
         if capacity == 0 || store.left_over == 0 {

@@ -164,6 +164,8 @@ const SIDE_SHIFTS: u32 = 4;
 const MOST_ROWS: u32 = 1_000;
 /// Rings within rings; wider floors have rows in their middle.
 const DEEPEST_RING: u32 = 4;
+/// On a floor with more roots than these the wall matters little, and rings within rings take long.
+const MOST_TO_RING: usize = 300;
 /// In more roots than these a gap for one more is not searched for.
 const MOST_TO_FILL_UP: usize = 60;
 /// Places along each side, and ways to point, at which a root is tried in the room left.
@@ -182,7 +184,7 @@ impl Capsule {
             let left = reach * reach - y * y;
             (left >= 0.0).then(|| left.sqrt())
         });
-        if rings > 0 {
+        if rings > 0 && best.len() <= MOST_TO_RING {
             for (ring, inner) in [self.wall_ring(reach), self.spokes(reach)].into_iter().flatten() {
                 let mut laid = ring;
                 laid.extend(self.in_disc(inner, rings - 1));
@@ -410,5 +412,6 @@ fn to_segment((x, y): (f64, f64), [(ax, ay), (bx, by)]: Segment) -> f64 {
 fn cross([a, b]: Segment, [c, d]: Segment) -> bool {
     let side =
         |p: (f64, f64), q: (f64, f64), r: (f64, f64)| (q.0 - p.0) * (r.1 - p.1) - (q.1 - p.1) * (r.0 - p.0);
-    side(a, b, c) * side(a, b, d) < 0.0 && side(c, d, a) * side(c, d, b) < 0.0
+    // Spokes in one line are on neither side but for binary noise.
+    side(a, b, c) * side(a, b, d) < -NOISE && side(c, d, a) * side(c, d, b) < -NOISE
 }

@@ -1,0 +1,339 @@
+### አማርኛ፣ ረቂቅ፦ በወረቀት ላይ የሚታተሙ ቃላት። ቋንቋውን በደንብ የሚያውቅ ሰው ገና አላነበባቸውም።
+### Draft, as printed on sheets. Address: the polite form (እርስዎ: ይምረጡ, ይቁረጡ, አይብሉ), which is the same for a woman and
+### a man, and serves a group as well. The numeral stands before its noun, and the noun stays in the singular.
+### Nouns: ስኳር ድንች (sweet potato: the root, and the crop), ተክል (plant), ሐረግ (vine), ቁራጭ (cutting), ቡቃያ (sprout, shoot),
+### አንጓ (node), ግንድ (stem), ጉቶ (stub), ንጣፍ (layer), ዕቃ (container), ሸክም (load), እስር (bundle), መደብ (seedbed),
+### ማሳ (field), ተረተር (ridge), ቁልል (mound), ነቀዝ (weevil). Spelling keeps the letters of older use (ፀሐይ, ኅዳር, ሠንጠረዥ).
+
+## Words of the sheet itself
+
+# doubt: "ምርት" (produce) for the harvest; some would say "አዝመራ".
+sheet-title = ስኳር ድንች፦ ከዚህ ምርት እስከ ቀጣዩ ዝናብ
+# doubt: a label that ends in the preposition "ለ", before the name.
+sheet-for = የተዘጋጀው ለ
+sheet-place = ቦታ
+sheet-rains = ዝናብ የሚጠበቅበት ቀን
+# doubt: "የአሁኑ ማሳ" (the field now standing) for the old field, which could sound abandoned.
+sheet-harvest = የአሁኑ ማሳ የሚቆፈርበት ቀን
+sheet-amounts = የሚያስፈልጉ ነገሮች
+sheet-steps = የሚሠሩ ሥራዎችና ጊዜያቸው
+sheet-cautions = ጥንቃቄ
+sheet-when = መቼ
+sheet-page = ገጽ
+# Between a label and its value, with the space before it that the language wants: none.
+colon = ፦
+semicolon = ፤
+status-draft = ረቂቅ፦ ቋንቋውን በደንብ የሚያውቅ ሰው ገና አላነበበውም።
+status-read = ቋንቋውን በደንብ የሚያውቅ ሰው አንብቦታል፤ ገና አልጸደቀም።
+status-approved = ጽሑፉ ጸድቋል።
+
+## Words of the cue sheet
+
+cue-title = መልእክት
+cue-language = ቋንቋ
+cue-voice = ድምፅ
+cue-rights = የመጠቀም መብት
+cue-status = የድምፁ ሁኔታ
+cue-length = የጊዜ ርዝመት
+# doubt: "የድምፅ ጉልህነት" for loudness; sound engineers often use the English word.
+cue-loudness = የድምፅ ጉልህነት
+# doubt: "ትክክለኛው የድምፅ ጫፍ" for true peak, made up here; sound engineers often use the English words.
+cue-true-peak = ትክክለኛው የድምፅ ጫፍ
+cue-from = ከ
+cue-to = እስከ
+cue-words = ቃላት
+# doubt: "የድምፅ ቁራጭ" for a clip; "ቁራጭ" is also the vine cutting.
+cue-clip = የድምፅ ቁራጭ
+voice-stand-in = ጊዜያዊ
+voice-draft = የተቀዳ፣ ገና ያልጸደቀ
+voice-approved = የጸደቀ
+voice-stand-in-remark = ይህ በማሽን የተሠራ ጊዜያዊ ድምፅ ነው። በሰው ድምፅ ይተካል።
+
+## Amounts
+
+amount-plants = ምልክት የሚደረግባቸው ተክሎች
+amount-plants-each = እያንዳንዱ አባል ምልክት የሚያደርግባቸው ተክሎች
+amount-roots = የሚቀመጡ ስኳር ድንቾች
+amount-cuttings = ለማሳው የሚያስፈልጉ የሐረግ ቁራጮች
+# doubt: "ቆረጣ" for one round of cutting vines from the bed.
+amount-first-cuttings = ከመጀመሪያው ቆረጣ የሚጠበቁ ቁራጮች
+# doubt: "ማስቀመጫ ዕቃ" (then "ዕቃ") for the container; some say "ማጠራቀሚያ".
+amount-containers = ማስቀመጫ ዕቃዎች
+# doubt: "ንጣፍ" for a layer; some would say "ደርብ" or "ረድፍ" (which is kept here for a row).
+amount-layers = በአንድ ዕቃ ውስጥ የሚኖር የስኳር ድንች ንጣፍ
+amount-roots-per-layer = { $layer_widths ->
+    [uneven] በታችኛው ንጣፍ የሚደረደር ስኳር ድንች፣ ቢበዛ
+   *[even] በእያንዳንዱ ንጣፍ የሚደረደር ስኳር ድንች፣ ቢበዛ
+ }
+amount-roots-top-layer = በላይኛው ንጣፍ የሚደረደር ስኳር ድንች፣ ቢበዛ
+amount-bundles = የሐረግ ቁራጭ እስሮች
+amount-lining = ዕቃዎቹ ውስጥ የሚነጠፍ ወረቀት
+amount-water-total = ለመደቡ በወቅቱ በሙሉ የሚያስፈልግ ውሃ
+amount-sand = ደረቅ አሸዋ
+amount-loads = የአሸዋ ሸክም ብዛት
+# doubt: "የችግኝ መደብ" (then "መደብ") for the bed where roots sprout.
+amount-bed = የችግኝ መደብ
+amount-water = ለመደቡ በየቀኑ የሚያስፈልግ ውሃ
+amount-jerrycans = በየቀኑ የሚያስፈልግ ውሃ በጀሪካን
+
+sand-value = { MEASURE($sand_l, unit: "litre") }፣ { MEASURE($sand_kg, unit: "kilogram") } ያህል
+bed-value = { MEASURE($bed_length_m, unit: "metre") } × { MEASURE($bed_width_m, unit: "metre") }
+water-value = { MEASURE($water_l, unit: "litre") }
+water-total-value = { MEASURE($water_total_l, unit: "litre") }
+bundles-value = { MEASURE($bundles, unit: "bundle") }፣ በእያንዳንዱ { $bundle_size } ቁራጭ
+lining-value = { $lining_m2 } ካሬ ሜትር
+roots-for-zone = { $roots } (ድፍን ቁጥር ነው፤ እንደ ማሳው ስፋት ያስተካክሉ)
+
+## Dates and units
+
+# Months of the Ethiopian calendar, spelt as in CLDR.
+month = { $ethiopic_month ->
+    [1] መስከረም
+    [2] ጥቅምት
+    [3] ኅዳር
+    [4] ታኅሣሥ
+    [5] ጥር
+    [6] የካቲት
+    [7] መጋቢት
+    [8] ሚያዝያ
+    [9] ግንቦት
+    [10] ሰኔ
+    [11] ሐምሌ
+    [12] ነሐሴ
+   *[13] ጳጉሜን
+ }
+# Ethiopian date first; the Gregorian one in brackets, with the month names of CLDR.
+# doubt: the era sign "ዓ.ም." is left out behind both years, to keep spans short.
+date = { month } { $ethiopic_day } ቀን { $ethiopic_year } ({ $day } { $month ->
+    [1] ጃንዋሪ
+    [2] ፌብሩዋሪ
+    [3] ማርች
+    [4] ኤፕሪል
+    [5] ሜይ
+    [6] ጁን
+    [7] ጁላይ
+    [8] ኦገስት
+    [9] ሴፕቴምበር
+    [10] ኦክቶበር
+    [11] ኖቬምበር
+   *[12] ዲሴምበር
+ } { $year })
+# For text messages on phones: the Ethiopian day and month alone.
+date-short = { month } { $ethiopic_day }
+weekday = { $weekday ->
+    [1] ሰኞ
+    [2] ማክሰኞ
+    [3] ረቡዕ
+    [4] ሐሙስ
+    [5] ዓርብ
+    [6] ቅዳሜ
+   *[7] እሑድ
+ }
+# Weeks of the Ethiopian month, from its day; the short thirteenth month is not parted into weeks.
+week = { $ethiopic_month ->
+    [13] የጳጉሜን ወር
+   *[other] የ{ month } ወር { $ethiopic_day ->
+        [1] መጀመሪያ
+        [2] መጀመሪያ
+        [3] መጀመሪያ
+        [4] መጀመሪያ
+        [5] መጀመሪያ
+        [6] መጀመሪያ
+        [7] መጀመሪያ
+        [8] ሁለተኛ
+        [9] ሁለተኛ
+        [10] ሁለተኛ
+        [11] ሁለተኛ
+        [12] ሁለተኛ
+        [13] ሁለተኛ
+        [14] ሁለተኛ
+        [15] ሦስተኛ
+        [16] ሦስተኛ
+        [17] ሦስተኛ
+        [18] ሦስተኛ
+        [19] ሦስተኛ
+        [20] ሦስተኛ
+        [21] ሦስተኛ
+        [22] አራተኛ
+        [23] አራተኛ
+        [24] አራተኛ
+        [25] አራተኛ
+        [26] አራተኛ
+        [27] አራተኛ
+        [28] አራተኛ
+       *[other] መጨረሻ
+     } ሳምንት
+ }
+span = ከ{ DAY($from) } እስከ { DAY($to) }
+span-day = { WEEKDAY($from) }፣ { DAY($from) }
+unit-kilogram = { $n } ኪሎ
+unit-litre = { $n } ሊትር
+unit-metre = { $n } ሜትር
+# doubt: "ሳ.ሜ" as printed in farming handbooks; "ሳንቲ ሜትር" in full is plainer but makes text messages long.
+unit-centimetre = { $n } ሳ.ሜ
+# doubt: "መዳፍ" for a hand from the wrist to the fingertips (15 cm); some take it for the palm alone. "ስንዝር" is longer.
+unit-hand = { $n } መዳፍ
+unit-thumb-joint = { $n } የአውራ ጣት አንጓ
+unit-jerrycan = { $n } ጀሪካን
+unit-bundle = { $n } እስር
+# Counted from a local event of the case, such as a feast; $event is its name, $days how far.
+event-before = ከ{ $event } { $days } ቀን በፊት
+event-on = በ{ $event } ዕለት
+event-after = ከ{ $event } { $days } ቀን በኋላ
+
+## Opening and closing
+
+opening = { $kind ->
+    [zone] ይህ ዕቅድ ለአካባቢው አርሶ አደር ሁሉ ነው። መጠኑ የተሰላው ለ{ $roots } ስኳር ድንች ነው፤ እንደ ማሳዎ ስፋት ይጨምሩ ወይም ይቀንሱ።
+   *[other] የዚህ ዕቅድ ቀኖች ዝናብ ከሚጠበቅበት ቀን ወደ ኋላ ተቆጥረው የወጡ ናቸው። ዝናቡ የሚጠበቀው { DAY($rains) } አካባቢ ነው።
+ }
+# doubt: "የግብርና ባለሙያ" for the extension worker; "የልማት ሠራተኛ" in many places. Polite "ያውቃሉ" fits either gender.
+closing = የአካባቢዎን ዝርያዎች፣ ቀኖችና ደንቦች የግብርና ባለሙያዎ ያውቃሉ። ምክራቸው ከዚህ ወረቀት የሚለይ ከሆነ የእሳቸውን ምክር ይከተሉ።
+    .sms = የግብርና ባለሙያዎ ምክር ይቀድማል።
+
+## Steps: title, text (.text), picture in words (.alt), text message on a phone (.sms, 70 letters where it can be: Ethiopic letters leave no more in one message)
+
+# doubt: "ትንሽ እንጨት" for the marking stick; "ችካል" is a peg and may be plainer.
+mark-plants = በ{ $plants } ጤናማ ተክሎች ላይ ምልክት ያድርጉ
+    .text = { $kind ->
+        [group] በጋራ { $plants } ጠንካራ ተክሎችን ይምረጡ፤ እያንዳንዱ አባል በ{ $plants_each } ተክል ላይ ምልክት ያድርግ።
+       *[other] { $plants } ጠንካራ ተክሎችን ይምረጡ።
+     } በእያንዳንዱ ተክል አጠገብ ትንሽ እንጨት ይትከሉ። ቅጠላቸው ትልቅና ንጹሕ የሆነ፣ ምንም የበሽታ ምልክት የሌለባቸውን ብቻ ይምረጡ። ከእነዚህ ተክሎች { $roots } ያህል የሚቀመጥ ስኳር ድንች ያገኛሉ።
+    .alt = እጅ በጠንካራ ተክል አጠገብ ትንሽ እንጨት ሲተክል።
+    .sms = { BRIEF($first) }፦ ለዘር ስኳር ድንች { $plants } ጤናማ ተክል አጠገብ እንጨት ይትከሉ። ቅጠሉ ትልቅና ንጹሕ ይሁን።
+# doubt: "ሻካራ አሸዋ" for coarse sand and "ደቃቅ" for fine sand.
+# doubt: "ከጣሪያ ሥር" (under a roof) for under cover.
+gather-sand = ደረቅ አሸዋ ያምጡ
+    .text = { MEASURE($sand_l, unit: "litre") } ሻካራና ንጹሕ አሸዋ ያምጡ፤ ክብደቱ { MEASURE($sand_kg, unit: "kilogram") } ያህል ነው። ከጣሪያ ሥር ያድርቁት፤ እስኪቀዘቅዝም ይተዉት። ደቃቅ፣ እርጥብ ወይም ሙቅ አሸዋ ስኳር ድንቹን ያበሰብሰዋል። በአንድ ጊዜ ከ{ MEASURE($load_kg, unit: "kilogram") } በላይ አይሸከሙ፤ ጠቅላላው { $loads } ሸክም ያህል ይሆናል።
+    .alt = እጆች ከክምር ደረቅ አሸዋ ወደ ትንሽ ባልዲ ሲዝቁ።
+    .sms = እስከ { BRIEF($last) }፦ { MEASURE($sand_l, unit: "litre") } ሻካራ ደረቅ አሸዋ ያምጡ። ከጣሪያ ሥር ያድርቁ። አንድ ሸክም ቢበዛ { MEASURE($load_kg, unit: "kilogram") }።
+# doubt: "የቀጨጨ ሐረግ" for stunted vines.
+check-plants = ምልክት ያለባቸውን ተክሎች እንደገና ይመልከቱ
+    .text = ቅጠሉ ትንሽ፣ የተጠቀለለ ወይም ነጠብጣብ ያለበት መሆኑን፣ ሐረጉ መቀጨጩን፣ በግንዱ ግርጌም ቀዳዳ መኖሩን ይመልከቱ። ከተጠራጠሩ እንጨቱን ይንቀሉ፤ ከዚያ ተክል ምንም አይውሰዱ።
+    .alt = ቅጠሉ የተጠቀለለ የታመመ ተክል ከጤናማ ተክል አጠገብ።
+    .sms = { BRIEF($first) }፦ ምልክት ያለበትን ተክል እንደገና ይዩ። ቅጠሉ ካነሰ፣ ከተጠቀለለ ወይም ነጠብጣብ ካለው እንጨቱን ይንቀሉ።
+# doubt: "ልጣጭ" for the skin of the root (it is also peel).
+cut-vines = ምልክት ያለባቸውን ተክሎች ሐረግ ይቁረጡ
+    .text = ሐረጉን ሲቆርጡ { MEASURE($stem_cm, unit: "centimetre") } ግንድ ይተዉ፤ ይህም { MEASURE($stem_hands, unit: "hand") } ያህል ነው። የስኳር ድንቹ ልጣጭ ይጠነክራል፤ ብዙ ጊዜም ሳይበላሽ ይቆያል።
+    .alt = ቢላዋ ከአፈሩ በላይ መዳፍ ያህል ግንድ ትቶ ሐረግ ሲቆርጥ።
+    .sms = { BRIEF($first) }፦ ምልክት ያለባቸውን ተክሎች ሐረግ ይቁረጡ። መዳፍ ያህል ግንድ ይተዉ።
+# doubt: "ሳያቆስሉ" and "የቆሰለ" (wound, wounded) said of roots.
+harvest = ቆፍረው { $roots } ስኳር ድንች ይምረጡ
+    .text = አፈሩ ደረቅ ሲሆን ብቻ ይቆፍሩ፤ ስኳር ድንቹን ሳያቆስሉ ያውጡ። ልጣጩ ያልተጎዳ፣ ርዝመቱ የእጅዎን መዳፍ የሚያክል፣ { $roots } መካከለኛ ስኳር ድንች ይውሰዱ። የቆሰለው ለምግብ ነው እንጂ አይቀመጥም። አፈሩን በእጅ ያራግፉ፤ በፍጹም አይጠቡት። ፀሐይ በማይነካው ጥላ ሥር ጥቂት ሰዓት ያቆዩት።
+    .alt = ዶማ ስኳር ድንቹን ሳይቆርጥ ከአፈር ሲያወጣ።
+    .sms = { BRIEF($first) }፦ በደረቅ አፈር ይቆፍሩ። { $roots } ያልተጎዳ መካከለኛ ስኳር ድንች ያስቀምጡ። አይጠቡት፤ በጥላ ያቆዩት።
+# doubt: "ሳፋ" for a basin and "ማሰሮ" for a wide clay pot; names of vessels differ by area.
+fill-container = ስኳር ድንቹን በአሸዋ ውስጥ ይደርድሩ
+    .text = ጎኑ ጠንካራ የሆነ { $containers } ዕቃ ይጠቀሙ፦ ሳፋ፣ የሸክላ ማሰሮ፣ ባልዲ ወይም ጥቅጥቅ ብሎ የተሠራ ቅርጫት። ጆንያ አይጠቀሙ። ውስጡን ወረቀት ያንጥፉበት። ዕቃውን በሚቆይበት ቦታ አስቀምጠው ይሙሉት፤ ቦታው ቀዝቃዛ፣ ደረቅና ጥላ ያለው፣ ከልጆች፣ ከእንስሳትና ከዝናብ የራቀ ይሁን። መጀመሪያ { MEASURE($base_cm, unit: "centimetre") } አሸዋ ያድርጉ፤ ይህም { MEASURE($base_joints, unit: "thumb-joint") } ያህል ነው። { $layer_widths ->
+        [uneven] በታችኛው ንጣፍ ቢበዛ { $roots_per_layer }፣ በላይኛው ንጣፍ ቢበዛ { $roots_top } ስኳር ድንች ይደርድሩ።
+       *[even] በአንድ ንጣፍ ቢበዛ { $roots_per_layer } ስኳር ድንች ይደርድሩ።
+     } ስኳር ድንቾቹ እርስ በርስ እንዳይነካኩ፣ የዕቃውንም ጎን እንዳይነኩ ያድርጉ። በ{ MEASURE($layer_cm, unit: "centimetre") } አሸዋ ይሸፍኗቸው። { $layers ->
+        [one] { $layers } ንጣፍ ብቻ ይደርድሩ።
+       *[other] ከዚያ ቀጣዩን ይደርድሩ፤ ጠቅላላው { $layers } ንጣፍ ይሁን።
+     } በመጨረሻ { MEASURE($top_cm, unit: "centimetre") } አሸዋ ያልብሱ፤ ይህ አይጥን፣ ነፍሳትንና ዶሮን ይከላከላል። ክዳን አይክደኑበት።
+    .alt = ጎኑ ተቆርጦ ውስጡ የሚታይ ሳፋ፦ አሸዋ፣ ተራርቀው የተደረደሩ ስኳር ድንቾች፣ አሸዋ፣ ስኳር ድንቾች፣ ከላይ ብዙ አሸዋ።
+    .sms = { BRIEF($first) }፦ ስኳር ድንቹን ሳይነካኩ በደረቅ አሸዋ ይደርድሩ፤ ከታች { $base_cm }፣ ከላይ { MEASURE($top_cm, unit: "centimetre") }። ያለ ክዳን፣ ያለ ውሃ።
+# doubt: "ቡቃያ" for the sprouts of the root; some say "ጉንቁል".
+# doubt: "የክልክል ምልክት" (sign of prohibition) for a crossed-out picture, here and in the cautions.
+monthly-check = ስኳር ድንቹን በየወሩ ይፈትሹ
+    .text = ሁሉንም አውጥተው አንድ በአንድ ይመልከቱ። የበሰበሰውን፣ የሻገተውን ወይም የተበሳውን በጥልቅ ይቅበሩ ወይም ያቃጥሉ። ቡቃያውን አሽተው ያርግፉ። ደህናዎቹን እንደ በፊቱ መልሰው ይደርድሩ፤ ስንት እንደቀሩም ይጻፉ። እስከሚቀጥለው ፍተሻ አይንኳቸው።
+    .alt = እጅ ከሳፋው ስኳር ድንች ሲያወጣ፤ ከጎኑ የክልክል ምልክት ያለበት የበሰበሰ ስኳር ድንች።
+    .sms = { BRIEF($first) }፦ ስኳር ድንቹን ሁሉ አውጥተው ይዩ። የበሰበሰውን ይቅበሩ ወይም ያቃጥሉ፤ ለእንስሳ በፍጹም አይስጡ። ቡቃያውን ያርግፉ። መልሰው ይደርድሩ።
+prepare-bed = የችግኝ መደብ ያዘጋጁ
+    .text = ውሃ አጠገብ { MEASURE($bed_length_m, unit: "metre") } በ{ MEASURE($bed_width_m, unit: "metre") } የሆነ መደብ ያዘጋጁ። አፈሩን በደንብ ያለስልሱት። ፍየልና ዶሮ እንዳይገቡ በአጥር ይከልሉት።
+    .alt = ረድፎች ያሉት፣ ዙሪያው የታጠረ መደብ፣ አጠገቡም ዶማ።
+    .sms = እስከ { BRIEF($last) }፦ ውሃ አጠገብ { MEASURE($bed_length_m, unit: "metre") } በ{ MEASURE($bed_width_m, unit: "metre") } መደብ ያዘጋጁ። በአጥር ይከልሉት።
+last-check = ለመጨረሻ ጊዜ ይፈትሹ፤ ቡቃያውን ይተዉ
+    .text = ሁሉንም ያውጡ። የበሰበሰውን፣ የሻገተውን ወይም የተበሳውን በጥልቅ ይቅበሩ ወይም ያቃጥሉ። በዚህ ጊዜ ቡቃያውን አያርግፉ፤ ደህናዎቹ አሁን በመደቡ ይተከላሉ።
+    .alt = ቡቃያ ያወጣ፣ ለመደቡ የተዘጋጀ ስኳር ድንች።
+    .sms = { BRIEF($first) }፦ የመጨረሻ ፍተሻ። ቡቃያውን አያርግፉ። የበሰበሰውን ይቅበሩ ወይም ያቃጥሉ፤ ለእንስሳ በፍጹም አይስጡ።
+plant-bed = ስኳር ድንቹን በመደቡ ይትከሉ
+    .text = ስኳር ድንቹን በረድፍ፣ { MEASURE($spacing_cm, unit: "centimetre") } ያህል አራርቀው ያጋድሙ፦ { $bed_rows } ረድፍ፣ በእያንዳንዱ { $row_roots } ያህል። በስሱ አፈር ያልብሱ።
+    .alt = በረድፍ የተጋደሙ ስኳር ድንቾች፤ እጅ አፈር ሲያለብሳቸው።
+    .sms = ከ{ BRIEF($first) } ጀምሮ፦ ስኳር ድንቹን { MEASURE($spacing_cm, unit: "centimetre") } አራርቀው በረድፍ ይትከሉ። በስሱ አፈር ያልብሱ፤ ውሃ ያጠጡ።
+# doubt: "ዝናቡ ሲበቃ" for "when the rain does the work".
+water-bed = መደቡን ውሃ ያጠጡ
+    .text = መደቡ በቅጠል ሲሞላ በየቀኑ { MEASURE($water_l, unit: "litre") } ያህል ያጠጡ፤ ይህም { MEASURE($jerrycans, unit: "jerrycan") } ነው። ተክሎቹ ገና ለጋ ሲሆኑ ይቀንሱ፤ ሙቀትና ነፋስ ባለበት ቀን ይጨምሩ። ዝናቡ ሲበቃ ማጠጣቱን ያቁሙ።
+    .alt = ቡቃያ ባለው መደብ ላይ ውሃ ሲፈስ።
+    .sms = ከ{ BRIEF($first) } ጀምሮ፦ መደቡን በየቀኑ እስከ { MEASURE($water_l, unit: "litre") } ያጠጡ። ልጆችን ካልተከደነ ውሃ ያርቁ።
+# doubt: "አንጓ" for a node of the vine, and "ጉቶ" for the stub left in the bed.
+cut-for-planting = ለተከላ ሐረግ ይቁረጡ
+    .text = ዝናቡ ከጀመረ በኋላ፣ ርዝመቱ { MEASURE($cutting_cm, unit: "centimetre") }፣ { MEASURE($cutting_hands, unit: "hand") } ያህል የሆነ፣ ቢያንስ { $nodes } አንጓ ያለው ቁራጭ ከጤናማ ቡቃያ ብቻ ይቁረጡ። ከመጀመሪያው ቆረጣ { $first_cuttings } ያህል ቁራጭ ያገኛሉ። ጉቶውን ይተዉ፤ ከአራት እስከ ስድስት ሳምንት ውስጥ ሌላ ሐረግ ይሰጣል። ቁራጮቹን በጥላ ያቆዩ፤ በሁለት ቀን ውስጥ ይትከሏቸው።
+    .alt = እጅ ከመደቡ ሐረግ ቆርጦ ጉቶውን ሲተው።
+    .sms = ዝናቡ ሲጀምር፦ ከጤናማ ተክል { $nodes } አንጓ ያለው { MEASURE($cutting_cm, unit: "centimetre") } ሐረግ ይቁረጡ። ጉቶውን ይተዉ።
+# doubt: "ተረተር" for a ridge and "የአፈር ቁልል" for a mound; local words may be better.
+plant-field = ማሳው ላይ ይትከሉ
+    .text = እርጥብ አፈር ላይ ብቻ ይትከሉ። { $layout ->
+        [own] እያንዳንዱ እርሻ በራሱ ተረተር ወይም የአፈር ቁልል ላይ ይተክላል።
+        [mounds] በእያንዳንዱ የአፈር ቁልል ላይ { $on_mound } ቁራጭ ይትከሉ፤ ቁልሎቹ { MEASURE($between_cm, unit: "centimetre") } ይራራቁ።
+       *[ridges] ተረተሩ ላይ በየ{ MEASURE($along_cm, unit: "centimetre") } አንድ ቁራጭ ይትከሉ፤ ተረተሮቹ { MEASURE($between_cm, unit: "centimetre") } ይራራቁ።
+     } ሁለት ወይም ሦስት አንጓ ይቅበሩ። { $kind ->
+        [zone] በመደቡ ወቅት በሙሉ ከ{ $roots } ስኳር ድንች { $cuttings } ቁራጭ ይገኛል።
+       *[other] ለማሳው { $cuttings } ቁራጭ ያስፈልጋል።
+     } ከሁለት ሳምንት በኋላ ክፍት ቦታዎችን እንደገና ይትከሉ።
+    .alt = በዝናብ ደመና ሥር፣ ተረተር ላይ በመስመር የተተከሉ ቁራጮች።
+    .sms = ከ{ BRIEF($first) } ጀምሮ፦ አፈሩ ሲርስ { $cuttings } ቁራጭ ይትከሉ። ቀኑ አማካይ ነው፤ ሰማዩን ይመልከቱ።
+# doubt: "ነቀዝ" (weevil, best known from stored grain) for the sweet potato weevil.
+first-harvest = የመጀመሪያዎቹን ስኳር ድንቾች ይሞክሩ
+    .text = ለመብል የደረሰ ስኳር ድንች እንዳለ ለማወቅ የአንዳንድ ተክሎችን ሥር በእጅ ይዳስሱ። የደረሰውን በደረቅ አፈር ውስጥ ብዙ ጊዜ አይተዉ፤ ነቀዝ ያጠቃዋል። የመጨረሻዎቹን እስከ { DAY($last_harvest) } ድረስ ቆፍረው ይጨርሱ።
+    .alt = ትልልቅ ስኳር ድንች የያዘ የተነቀለ ተክልና ሙሉ ቅርጫት።
+    .sms = ከ{ BRIEF($first) } ጀምሮ፦ የደረሰ ስኳር ድንች በእጅ ይዳስሱ። ሁሉንም እስከ { BRIEF($last_harvest) } ይቆፍሩ፤ ነቀዝ ይመጣል።
+
+## Tables: title, what it tells (.text), its picture in words (.alt)
+
+table-cuts = ከመደቡ የሚቆረጡ ሐረጎች
+    .text = ከእያንዳንዱ ቆረጣ ይህን ያህል ቁራጭ ይጠበቃል። የኋለኞቹ ለቀሪው ማሳና ለክፍት ቦታዎች ናቸው።
+table-shares = እያንዳንዱ እርሻ የሚያመጣው
+    .text = እያንዳንዱ እርሻ በራሱ ተክሎች ላይ ምልክት ያደርጋል፤ ስኳር ድንቹንም ወደ ጋራው ማስቀመጫ ያመጣል።
+table-fields = መጠን በማሳ ስፋት
+    .text = የማሳዎን ስፋት በመጀመሪያው ዓምድ ይፈልጉ። በሁለት መስመሮች መካከል ከሆነ፣ መጠኑም በእነሱ መካከል ነው።
+# doubt: "ሐሰተኛ ጅምር" for a false start of the rains.
+# doubt: "አሞሌ" (a bar, as of salt) for the bars of a chart; "መካከለኛው ዓመት" in the columns for the middle (median) year.
+table-planting-later = መትከሉን ቢያቆዩ
+    .text = በመጀመሪያው ከባድ ዝናብ የሚተክል ሰው፣ ረጅም ደረቅ ጊዜ ከተከተለ ለጋ ተክሎችን ሊያጣ ይችላል። ይህ ሐሰተኛ ጅምር ነው። ማቆየት ደግሞ የሚቀሩትን የዝናብ ቀኖች ያሳንሳል። ሠንጠረዡ ሁለቱም ባለፉት ዓመታት እንዴት እንደነበሩ ያሳያል፤ ትንበያ አይደለም። በሥዕሉ ላይ ባለመስመር አሞሌዎች ሐሰተኛ ጅምር የነበረባቸው ዓመታት ናቸው፤ ጥቁር አሞሌዎች የሚቀሩ የዝናብ ቀኖች ናቸው።
+    .alt = ተከላ ለሚጀመርበት ለእያንዳንዱ ቀን፦ ሐሰተኛ ጅምር ለነበረባቸው ዓመታት ባለመስመር አሞሌ፣ ለሚቀሩ የዝናብ ቀኖች ጥቁር አሞሌ። ቁጥሮቹ ከላይ ባለው ሠንጠረዥ ውስጥ አሉ።
+column-when = መቼ
+column-farm = እርሻ
+column-area = ማሳ፣ ካሬ ሜትር
+column-cuttings = ቁራጭ
+column-plants = ምልክት የሚደረግበት ተክል
+column-roots = የሚቀመጥ ስኳር ድንች
+column-bed = መደብ፣ ካሬ ሜትር
+column-jerrycans = ውሃ በቀን፣ በጀሪካን
+column-from = የመጀመሪያው ዝናብ ከዚህ ቀን ጀምሮ
+column-false-starts = ሐሰተኛ ጅምር የነበረባቸው ዓመታት
+column-days-left = የሚቀሩ የዝናብ ቀኖች፣ በመካከለኛው ዓመት
+false-starts-value = ከ{ $years } ዓመት { $false_starts }
+
+## Cautions: title, text (.text), picture in words (.alt); text message (.sms) where there is one
+
+caution-rot = የበሰበሰ፣ የሻገተ ወይም የተበሳ ስኳር ድንች
+    .text = በፍጹም አይብሉት፤ ለእንስሳም በፍጹም አይስጡት፤ አይትከሉት። መጥፎውን ክፍል ቆርጠው ቢጥሉም ቀሪውን አይብሉ፤ ደህና የሚመስለው ክፍል እንኳ መርዝ ሊኖረው ይችላል። በጥልቅ ይቅበሩት ወይም ያቃጥሉት።
+    .alt = በእንስሳ አጠገብ የክልክል ምልክት ያለበት የበሰበሰ ስኳር ድንች።
+    .sms = የበሰበሰ ወይም የሻገተ ስኳር ድንች በፍጹም አይብሉ፤ ለእንስሳም አይስጡ፤ ደህናውን ክፍልም ቢሆን። በጥልቅ ይቅበሩት ወይም ያቃጥሉት።
+caution-virus = የታመሙ ተክሎች
+    .text = ነጠብጣብ ያለበት፣ ትንሽ ወይም የተጣመመ ቅጠል፣ የቀጨጨ ሐረግም፣ የቫይረስ ምልክት ነው። ከእንዲህ ያለ ተክል ስኳር ድንችም ሆነ ሐረግ በፍጹም አይውሰዱ።
+    .alt = ቅጠሉ የተጣመመ ትንሽ ተክል፣ የክልክል ምልክት ያለበት።
+caution-cracks = የአፈር ስንጥቅ
+    .text = ነቀዝ በአፈር ስንጥቅ በኩል ወደ ስኳር ድንቹ ይደርሳል። ስንጥቅ እንዳዩ ወዲያውኑ አፈር ቆልለው ይሸፍኑት።
+    .alt = የተሰነጠቀ ተረተር፣ ስንጥቁ ላይም ነቀዝ።
+caution-heavy-sand = አሸዋ ከባድ ነው
+    .text = በአንድ ጊዜ ከ{ MEASURE($load_kg, unit: "kilogram") } በላይ አይሸከሙ። ዕቃውን በሚቆይበት ቦታ አስቀምጠው ይሙሉት፤ ከሞላ በኋላ አያንሱት።
+    .alt = ከትልቅ ከረጢት ሥር የጎበጠ ሰው፣ የክልክል ምልክት ያለበት፤ አጠገቡ ትንሽ ባልዲ።
+# doubt: "ገደላማ የወንዝ ዳር" for a steep river bank.
+caution-riverbed = ከወንዝ የሚወሰድ አሸዋ
+    .text = አሸዋ የሚወስዱት ወንዙ ደረቅ ሲሆን ብቻ ይሁን። ከገደላማ የወንዝ ዳር ሥርም ሆነ አጠገቡ በፍጹም አይቆፍሩ፤ ተንዶ ሊቀብርዎት ይችላል። የአካባቢው ደንብ በሚፈቅድበት ቦታ ብቻ ይውሰዱ።
+    .alt = ገደላማ የወንዝ ዳር በሚቆፍር ሰው ላይ ሲናድ፣ የክልክል ምልክት ያለበት።
+caution-water-children = ውሃ፣ ልጆችና እንስሳት
+    .text = ልጆች ውሃ፣ የውሃ ጉድጓድ ወይም ሌላ ጉድጓድ አጠገብ እንዲጫወቱ አይፍቀዱ። ያጠራቀሙትን ውሃ ይክደኑ፤ የውሃ ጉድጓድንና ሌላ ጉድጓድን በአጥር ይከልሉ። ፍየልና ዶሮ ወደ መደቡ አያስገቡ።
+    .alt = የተከደነ በርሜል፣ ልጅንም ከውሃ የሚያርቅ አጥር።
+caution-store-dry = ያስቀመጡትን ስኳር ድንች በፍጹም ውሃ አያጠጡ
+    .text = አሸዋው ከመጀመሪያው ቀን እስከ መጨረሻው ቀን ደረቅ መሆን አለበት። እርጥብ አሸዋ ስኳር ድንቹ ያለጊዜው እንዲበቅል ወይም እንዲበሰብስ ያደርጋል።
+    .alt = ሳፋ ላይ የተያዘ ውሃ ማጠጫ፣ የክልክል ምልክት ያለበት።
+# doubt: "አማካይ" for an average; "ትንበያ" for a forecast.
+caution-forecast = ቀኖቹ አማካይ ናቸው እንጂ ትንበያ አይደሉም
+    .text = ቀኖቹ ካለፉት ዓመታት የተገኙ ናቸው። ዝናቡ ሊቀድም ወይም ሊዘገይ ይችላል። ሰማዩንና አፈሩን ይመልከቱ፤ አፈሩ እርጥብ ሲሆን ብቻ ይትከሉ።
+    .alt = ግማሹ ዝናብ ያለው፣ ግማሹ የሌለው ደመና።
+caution-try-first = መጀመሪያ በጥቂት ስኳር ድንች ይሞክሩ
+    .text = ይህ ለእርስዎ አዲስ ከሆነ በጥቂት ስኳር ድንች ይጀምሩ፤ ከሐረግዎም የተወሰነውን በለመዱት መንገድ ያቆዩ።
+    .alt = በትንሽ ማሰሮ ውስጥ ጥቂት ስኳር ድንቾች፤ አጠገቡ የሚነጋገሩ ሁለት ሰዎች።

@@ -1,0 +1,344 @@
+### Français d’Afrique de l’Ouest et du Sahel, brouillon : textes imprimés. Personne ne les a encore relus.
+### Draft, as printed on sheets. Nouns: patate (root), pied (plant), tige (vine and stem), bouture (cutting), nœud (node),
+### pousse (shoot), germe (sprout on a stored root), couche (layer), récipient (container), charge (load), bidon (jerrycan),
+### planche (seedbed), billon (ridge), butte (mound), charançon (weevil), exploitation (farm), réserve (store).
+### The reader is addressed as "vous", one person or a group.
+### In the phone texts (.sms) the letters â ê î ô û ç œ, the curly apostrophe and no-break spaces do not occur, since they
+### would make the message cost double: "brulez" and "aout" are the spellings of 1990, "noeuds" stands for "nœuds".
+
+## Words of the sheet itself
+
+sheet-title = Patates douces : de cette récolte aux prochaines pluies
+sheet-for = Pour
+sheet-place = Lieu
+sheet-rains = Pluies attendues
+# The field now standing, that will be dug: "ancien champ" would sound like abandoned land.
+sheet-harvest = Récolte du champ actuel
+sheet-amounts = Ce qu’il vous faut
+sheet-steps = Que faire, et quand
+sheet-cautions = Attention
+sheet-when = Quand
+# Between a label and its value, with the space before it that the language wants.
+colon = {"\u00A0"}:
+semicolon = {"\u00A0"};
+sheet-page = Page
+status-draft = Brouillon : aucune personne qui parle bien la langue n’a encore relu ce texte.
+status-read = Texte relu par une personne qui parle bien la langue, mais pas encore approuvé.
+status-approved = Texte approuvé.
+
+## Words of the cue sheet
+
+cue-title = Message
+cue-language = Langue
+cue-voice = Voix
+cue-rights = Droits
+cue-status = État de la voix
+cue-length = Durée
+# doubt: "intensité sonore" for loudness; sound engineers may say "sonie" or keep the English term.
+cue-loudness = Intensité sonore
+cue-true-peak = Crête vraie
+cue-from = De
+cue-to = À
+cue-words = Paroles
+cue-clip = Enregistrement
+voice-stand-in = provisoire
+voice-draft = enregistrée, pas encore approuvée
+voice-approved = approuvée
+voice-stand-in-remark = C’est une voix provisoire, faite par une machine. La voix d’une personne doit la remplacer.
+
+## Amounts
+
+amount-plants = Pieds à marquer
+amount-plants-each = Pieds que chaque membre marque
+amount-roots = Patates à garder
+amount-cuttings = Boutures pour le champ
+amount-first-cuttings = Boutures attendues à la première coupe
+amount-containers = Récipients
+amount-layers = Couches de patates dans un récipient
+amount-roots-per-layer = { $layer_widths ->
+    [uneven] Patates dans la couche du bas, au plus
+   *[even] Patates dans chaque couche, au plus
+ }
+amount-roots-top-layer = Patates dans la couche du haut, au plus
+# doubt: "botte" for a bundle of cuttings; "fagot" or "paquet" in places.
+amount-bundles = Bottes de boutures
+amount-lining = Papier pour garnir les récipients
+amount-water-total = Eau pour la planche, toute la saison
+amount-sand = Sable sec
+# doubt: "charge" for what one carries at a time; "voyage" is said too.
+amount-loads = Charges de sable à porter
+amount-bed = Planche de pépinière
+amount-water = Eau pour la planche, chaque jour
+amount-jerrycans = Bidons d’eau, chaque jour
+
+sand-value = { MEASURE($sand_l, unit: "litre") }, soit environ { MEASURE($sand_kg, unit: "kilogram") }
+bed-value = { MEASURE($bed_length_m, unit: "metre") } × { MEASURE($bed_width_m, unit: "metre") }
+water-value = { MEASURE($water_l, unit: "litre") }
+water-total-value = { MEASURE($water_total_l, unit: "litre") }
+bundles-value = { MEASURE($bundles, unit: "bundle") } de { $bundle_size }
+lining-value = { $lining_m2 } m²
+roots-for-zone = { $roots } (un chiffre rond, à adapter à chaque champ)
+
+## Dates and units
+
+month = { $month ->
+    [1] janvier
+    [2] février
+    [3] mars
+    [4] avril
+    [5] mai
+    [6] juin
+    [7] juillet
+    [8] août
+    [9] septembre
+    [10] octobre
+    [11] novembre
+   *[12] décembre
+ }
+date = { $day ->
+    [1] 1er
+   *[other] { $day }
+ } { month } { $year }
+# For text messages on phones: as short as can be understood. No full stops, so that a date may end a sentence.
+date-short = { $day ->
+    [1] 1er
+   *[other] { $day }
+ } { $month ->
+    [1] janv
+    [2] fév
+    [3] mars
+    [4] avril
+    [5] mai
+    [6] juin
+    [7] juil
+    [8] aout
+    [9] sept
+    [10] oct
+    [11] nov
+   *[12] déc
+ }
+weekday = { $weekday ->
+    [1] lundi
+    [2] mardi
+    [3] mercredi
+    [4] jeudi
+    [5] vendredi
+    [6] samedi
+   *[7] dimanche
+ }
+week = la { $week ->
+    [1] première
+    [2] deuxième
+    [3] troisième
+    [4] quatrième
+   *[5] dernière
+ } semaine { $month ->
+    [4] d’{ month }
+    [8] d’{ month }
+    [10] d’{ month }
+   *[other] de { month }
+ }
+span = { DAY($from) } – { DAY($to) }
+span-day = { WEEKDAY($from) } { DAY($from) }
+# A plain space before the unit, since the phone texts use these messages too.
+unit-kilogram = { $n } kg
+unit-litre = { $n } L
+unit-metre = { $n } m
+unit-centimetre = { $n } cm
+# doubt: "longueur de main" (wrist to fingertips); "empan" is the span of the spread fingers, something else.
+unit-hand = { $n } { $n ->
+    [one] longueur de main
+   *[other] longueurs de main
+ }
+# doubt: "bout de pouce" for the last joint of the thumb; "phalange" is a school word.
+unit-thumb-joint = { $n } { $n ->
+    [one] bout de pouce
+   *[other] bouts de pouce
+ }
+# doubt: whether the size of the "bidon" should be named.
+unit-jerrycan = { $n } { $n ->
+    [one] bidon
+   *[other] bidons
+ }
+unit-bundle = { $n } { $n ->
+    [one] botte
+   *[other] bottes
+ }
+# Counted from a local event of the case, such as a feast; $event is its name (best with its article), $days how far.
+event-before = { $days } { $days ->
+    [one] jour
+   *[other] jours
+ } avant { $event }
+# doubt: "même jour que" because it fits any name with or without its article; "le jour de" would need it contracted.
+event-on = même jour que { $event }
+event-after = { $days } { $days ->
+    [one] jour
+   *[other] jours
+ } après { $event }
+
+## Opening and closing
+
+# doubt: "zone" for the area; "localité" or "secteur" may be more usual.
+opening = { $kind ->
+    [zone] Ce plan est pour tous les cultivateurs de la zone. Ses quantités sont pour { $roots } patates : prenez plus ou moins de patates selon votre champ.
+   *[other] Les dates de ce plan sont calculées à partir des pluies. Les pluies sont attendues vers le { DAY($rains) }.
+ }
+# doubt: "agent d’agriculture" for the extension worker; "encadreur" or "conseiller agricole" in places.
+closing = Votre agent d’agriculture connaît les variétés, les dates et les règles de votre zone. Si cette feuille dit autre chose, suivez son conseil.
+    .sms = Le conseil de votre agent d'agriculture passe avant tout.
+
+## Steps: title, text (.text), picture in words (.alt), text message on a phone (.sms, 160 letters or less where it can be)
+
+# doubt: "patates de semence" for seed roots; "piquet" for the stick beside the plant.
+mark-plants = Marquez { $plants } pieds sains
+    .text = { $kind ->
+        [group] Choisissez ensemble { $plants } pieds de patate vigoureux ; chaque membre en marque { $plants_each }.
+       *[other] Choisissez { $plants } pieds de patate vigoureux.
+     } Mettez un piquet à côté de chacun. Prenez seulement des pieds qui ont de grandes feuilles propres, sans aucun signe de maladie. Ils donneront environ { $roots } patates à garder.
+    .alt = Une main enfonce un piquet dans la terre à côté d’un pied vigoureux.
+    .sms = { BRIEF($first) } : marquez avec des piquets { $plants } pieds sains pour les patates de semence. De grandes feuilles propres, aucun signe de maladie.
+# doubt: "gros sable" for coarse sand, "à l’abri" for under cover.
+gather-sand = Apportez du sable sec
+    .text = Apportez { MEASURE($sand_l, unit: "litre") } de gros sable propre, soit environ { MEASURE($sand_kg, unit: "kilogram") }. Faites-le sécher à l’abri et laissez-le refroidir. Le sable fin, humide ou chaud fait pourrir les patates. Portez au plus { MEASURE($load_kg, unit: "kilogram") } à la fois : il faut environ { $loads } { $loads ->
+        [one] charge
+       *[other] charges
+     }.
+    .alt = Des mains prennent du sable sec sur un tas et le mettent dans un petit seau.
+    .sms = D'ici au { BRIEF($last) } : apportez { MEASURE($sand_l, unit: "litre") } de gros sable propre. Faites-le bien sécher à l'abri. Pas plus de { MEASURE($load_kg, unit: "kilogram") } à la fois.
+check-plants = Regardez encore les pieds marqués
+    .text = Cherchez des feuilles petites, enroulées ou tachées, des tiges restées courtes, et des trous au bas de la tige. Si vous avez un doute, enlevez le piquet et ne prenez rien sur ce pied.
+    .alt = Un pied malade aux feuilles enroulées, à côté d’un pied sain.
+    .sms = { BRIEF($first) } : regardez encore les pieds marqués. Feuilles petites, enroulées ou tachées : enlevez le piquet.
+# doubt: "tiges" for vines; "lianes" is said in parts of the region.
+cut-vines = Coupez les tiges des pieds marqués
+    .text = Coupez les tiges, mais laissez sur le pied { MEASURE($stem_cm, unit: "centimetre") } de tige, soit environ { MEASURE($stem_hands, unit: "hand") }. La peau des patates durcit, et elles se gardent plus longtemps.
+    .alt = Un couteau coupe les tiges à une longueur de main au-dessus de la terre.
+    .sms = { BRIEF($first) } : coupez les tiges des pieds marqués. Laissez sur le pied un bout de tige long comme la main.
+# doubt: "blesser" and "blessées" for wounding roots; "houe" in the picture, "daba" in much of the Sahel.
+harvest = Récoltez, et choisissez { $roots } patates
+    .text = Récoltez seulement dans une terre sèche, et sortez les patates sans les blesser. Prenez { $roots } patates moyennes, à peu près de la longueur de votre main, et dont la peau est intacte. Les patates blessées vont à la cuisine, pas dans la réserve. Enlevez la terre des patates à la main et ne les lavez jamais. Laissez-les quelques heures à l’ombre, pas au soleil.
+    .alt = Une houe sort les patates de la terre sans les couper.
+    .sms = { BRIEF($first) } : récoltez en terre sèche. Gardez { $roots } patates moyennes et intactes. Ne les lavez pas. Laissez-les à l'ombre.
+# doubt: "pot" for a clay pot; "canari" is the West African word, but not everywhere.
+fill-container = Rangez les patates dans le sable
+    .text = Prenez { $containers } { $containers ->
+        [one] récipient
+       *[other] récipients
+     } à parois solides : bassine, pot, seau ou panier serré. Pas de sacs. { $containers ->
+        [one] Garnissez-le
+       *[other] Garnissez chaque récipient
+     } de papier, et remplissez-le là où il restera : un endroit frais, sec et à l’ombre, loin des enfants, des animaux et de la pluie. Commencez par { MEASURE($base_cm, unit: "centimetre") } de sable, soit environ { MEASURE($base_joints, unit: "thumb-joint") }. Posez les patates : { $layer_widths ->
+        [uneven] au plus { $roots_per_layer } dans la couche du bas et au plus { $roots_top } dans celle du haut.
+       *[even] au plus { $roots_per_layer } par couche.
+     } Elles ne doivent toucher ni une autre patate ni la paroi. { $layers ->
+        [one] Mettez dessus { MEASURE($layer_cm, unit: "centimetre") } de sable. Faites une seule couche.
+       *[other] Mettez dessus { MEASURE($layer_cm, unit: "centimetre") } de sable et posez la couche suivante, { $layers } couches en tout.
+     } Finissez par { MEASURE($top_cm, unit: "centimetre") } de sable : il arrête les rats, les insectes et la volaille. Ne mettez pas de couvercle.
+    .alt = Une bassine coupée pour montrer le dedans : sable, patates écartées, sable, patates, sable épais au-dessus.
+    .sms = { BRIEF($first) } : rangez les patates dans du sable sec, sans qu'elles se touchent. { MEASURE($base_cm, unit: "centimetre") } de sable dessous, { MEASURE($top_cm, unit: "centimetre") } dessus. Ni couvercle, ni eau.
+monthly-check = Vérifiez les patates chaque mois
+    .text = Sortez toutes les patates et regardez-les une à une. Enterrez profondément, ou brûlez, toute patate pourrie, moisie ou percée par les insectes. Enlevez les germes en frottant. Remettez les bonnes patates dans le sable de la même façon, et notez combien il en reste. Entre deux vérifications, n’y touchez pas.
+    .alt = Une main sort une patate de la bassine ; une patate pourrie est à côté, barrée d’une croix.
+    .sms = { BRIEF($first) } : sortez toutes les patates. Enterrez ou brulez les pourries, n'en donnez jamais aux animaux. Enlevez les germes et remettez les bonnes dans le sable.
+# doubt: "planche de pépinière" for the seedbed; farmers may say only "pépinière" or only "planche".
+prepare-bed = Préparez la planche de pépinière
+    .text = Faites une planche de { MEASURE($bed_length_m, unit: "metre") } sur { MEASURE($bed_width_m, unit: "metre") }, près de l’eau. Remuez bien la terre. Entourez la planche d’une clôture contre les chèvres et les poules.
+    .alt = Une planche avec des lignes, une clôture autour, et une houe.
+    .sms = D'ici au { BRIEF($last) } : faites une planche de { MEASURE($bed_length_m, unit: "metre") } sur { MEASURE($bed_width_m, unit: "metre") } près de l'eau. Mettez une barrière autour.
+last-check = Vérifiez une dernière fois et gardez les germes
+    .text = Sortez toutes les patates. Enterrez profondément, ou brûlez, toute patate pourrie, moisie ou percée par les insectes. Cette fois, laissez les germes en place : les bonnes patates vont maintenant dans la planche.
+    .alt = Une patate avec des germes, prête pour la planche.
+    .sms = { BRIEF($first) } : dernière vérification. Gardez les germes. Enterrez ou brulez les patates pourries, ne les donnez jamais aux animaux.
+plant-bed = Plantez les patates dans la planche
+    .text = Couchez les patates en lignes, avec environ { MEASURE($spacing_cm, unit: "centimetre") } d’écart : { $bed_rows } { $bed_rows ->
+        [one] ligne
+       *[other] lignes
+     }, environ { $row_roots } par ligne. Couvrez-les d’un peu de terre.
+    .alt = Des patates couchées en ligne ; une main les couvre de terre.
+    .sms = Dès le { BRIEF($first) } : plantez les patates en lignes, avec { MEASURE($spacing_cm, unit: "centimetre") } d'écart. Couvrez-les d'un peu de terre, et arrosez.
+water-bed = Arrosez la planche
+    .text = Quand la planche est pleine de feuilles, donnez environ { MEASURE($water_l, unit: "litre") } d’eau chaque jour, soit { MEASURE($jerrycans, unit: "jerrycan") }. Les jeunes plants en demandent moins ; les jours de chaleur et de vent, il en faut plus. Arrêtez quand la pluie fait le travail.
+    .alt = On verse de l’eau sur la planche où poussent les germes.
+    .sms = Dès le { BRIEF($first) } : arrosez la planche chaque jour, jusqu'à { MEASURE($water_l, unit: "litre") }. Tenez les enfants loin de l'eau non couverte.
+# doubt: "nœuds" for nodes; some may say "yeux". "le bas des tiges" for the stubs left in the bed.
+cut-for-planting = Coupez les boutures à planter
+    .text = Quand les pluies sont là, coupez des morceaux de tige de { MEASURE($cutting_cm, unit: "centimetre") }, soit environ { MEASURE($cutting_hands, unit: "hand") }. Chaque morceau doit avoir au moins { $nodes } nœuds. Coupez seulement sur des pousses saines. La première coupe donne environ { $first_cuttings } boutures. Laissez le bas des tiges en place : il donne d’autres boutures après quatre à six semaines. Gardez les boutures à l’ombre et plantez-les dans les deux jours.
+    .alt = Une main coupe une tige dans la planche et laisse le bas en place.
+    .sms = Quand les pluies sont là : coupez des tiges de { MEASURE($cutting_cm, unit: "centimetre") } avec au moins { $nodes } noeuds, sur des pieds sains. Laissez le bas des tiges en place.
+# doubt: "exploitation" for a farm is an official word; "famille" or "ferme" may be plainer.
+plant-field = Plantez le champ
+    .text = Plantez seulement dans une terre humide. { $layout ->
+        [own] Chaque exploitation plante sur ses propres billons ou buttes.
+        [mounds] Mettez { $on_mound } { $on_mound ->
+            [one] bouture
+           *[other] boutures
+         } sur chaque butte, et laissez { MEASURE($between_cm, unit: "centimetre") } entre les buttes.
+       *[ridges] Mettez une bouture tous les { MEASURE($along_cm, unit: "centimetre") } sur le billon, et laissez { MEASURE($between_cm, unit: "centimetre") } entre les billons.
+     } Enterrez deux ou trois nœuds de chaque bouture. { $kind ->
+        [zone] Sur toute la saison de la planche, { $roots } patates donnent { $cuttings } boutures.
+       *[other] Il faut { $cuttings } boutures pour le champ.
+     } Après deux semaines, remplacez les boutures qui n’ont pas pris.
+    .alt = Des boutures en ligne sur un billon, sous un nuage de pluie.
+    .sms = Dès le { BRIEF($first) }, quand la terre est humide : plantez { $cuttings } boutures. Les dates sont des moyennes : regardez le ciel.
+# doubt: "charançons" may be unknown as a word; the phone text says "insectes", also because ç makes it cost double.
+first-harvest = Cherchez les premières patates
+    .text = Tâtez la terre sous quelques pieds pour trouver des patates assez grosses pour être mangées. Ne laissez pas longtemps les patates mûres dans une terre sèche : les charançons les trouvent. Récoltez les dernières au plus tard le { DAY($last_harvest) }.
+    .alt = Un pied sorti de terre avec de grosses patates, et un panier plein.
+    .sms = Dès le { BRIEF($first) } : cherchez avec la main des patates assez grosses. Récoltez tout au plus tard le { BRIEF($last_harvest) } : les insectes arrivent.
+
+## Tables: title, what it tells (.text), its picture in words (.alt)
+
+table-cuts = Coupes dans la planche
+    .text = Voici combien de boutures on peut attendre de chaque coupe. Celles des coupes suivantes sont pour le reste du champ et pour remplacer celles qui n’ont pas pris.
+table-shares = Ce que chaque exploitation apporte
+    .text = Chaque exploitation marque ses propres pieds et apporte ses patates à la réserve commune.
+table-fields = Quantités selon la taille du champ
+    .text = Cherchez votre champ dans la première colonne. S’il est entre deux lignes, ses quantités sont aussi entre ces deux lignes.
+table-planting-later = Si vous attendez pour planter
+    .text = Si on plante à la première grosse pluie, on peut perdre les jeunes plants quand une longue période sèche vient après : c’est un faux départ. Si on attend, il reste moins de jours avant la fin des pluies. Le tableau montre les deux dans les années passées ; ce n’est pas une prévision. Dans l’image, les barres rayées sont les années avec un faux départ, les barres noires sont les jours qui restent avant la fin des pluies.
+    .alt = Pour chaque jour à partir duquel on plante : une barre rayée pour les années avec un faux départ, et une barre noire pour les jours qui restent avant la fin des pluies. Les chiffres sont dans le tableau au-dessus.
+column-when = Quand
+column-farm = Exploitation
+column-area = Champ, m²
+column-cuttings = Boutures
+column-plants = Pieds à marquer
+column-roots = Patates à garder
+column-bed = Planche, m²
+column-jerrycans = Bidons d’eau par jour
+column-from = Première pluie à partir du
+column-false-starts = Années avec un faux départ
+# doubt: "l’année du milieu" for the median year is hard to grasp; "une année sur deux, au moins" may be plainer.
+column-days-left = Jours qui restent avant la fin des pluies, dans l’année du milieu
+false-starts-value = { $false_starts } sur { $years }
+
+## Cautions: title, text (.text), picture in words (.alt); text message (.sms) where there is one
+
+caution-rot = Patates pourries, moisies ou percées par les insectes
+    .text = Ne les mangez jamais, ne les donnez jamais aux animaux, ne les plantez pas. Ne coupez pas la mauvaise partie pour manger le reste : même la partie qui semble bonne peut vous empoisonner. Enterrez ces patates profondément ou brûlez-les.
+    .alt = Une patate pourrie barrée d’une croix, à côté d’un animal.
+    .sms = Patates pourries ou moisies : n'en mangez jamais, n'en donnez jamais aux animaux. La partie qui semble bonne est dangereuse aussi. Enterrez profond ou brulez.
+caution-virus = Pieds malades
+    .text = Des feuilles tachées, petites ou tordues et des tiges restées courtes sont des signes de virus. Ne prenez jamais de patates ni de tiges sur ces pieds.
+    .alt = Un petit pied aux feuilles tordues, barré d’une croix.
+caution-cracks = Fentes dans la terre
+    .text = Les charançons arrivent aux patates par les fentes. Dès que vous voyez une fente, ramenez de la terre dessus.
+    .alt = Un billon fendu, avec un charançon près de la fente.
+caution-heavy-sand = Le sable est lourd
+    .text = Ne portez pas plus de { MEASURE($load_kg, unit: "kilogram") } à la fois. Remplissez le récipient là où il restera, et ne le soulevez pas quand il est plein.
+    .alt = Une personne pliée sous un gros sac, le tout barré d’une croix ; un petit seau à côté.
+# doubt: "rivière" also for a seasonal stream, "marigot" in parts of the region; "berge raide" for a steep bank.
+caution-riverbed = Sable du lit d’une rivière
+    .text = Prenez du sable seulement quand le lit de la rivière est sec. Ne creusez jamais sous une berge raide, ni près d’elle : elle peut s’écrouler sur vous et vous enterrer. Prenez du sable seulement là où les règles locales le permettent.
+    .alt = La berge raide d’une rivière s’écroule sur une personne qui creuse, le tout barré d’une croix.
+caution-water-children = Eau, enfants et animaux
+    .text = Ne laissez pas les enfants jouer près de l’eau, des puits ou des trous. Couvrez l’eau que vous gardez, et entourez les puits et les trous d’une clôture. Ne laissez pas les chèvres et les poules entrer dans la planche.
+    .alt = Un fût couvert, et une clôture qui garde un enfant loin de l’eau.
+caution-store-dry = N’arrosez jamais la réserve
+    .text = Le sable doit rester sec du premier jour au dernier. Le sable humide fait germer les patates trop tôt ou les fait pourrir.
+    .alt = Un arrosoir au-dessus de la bassine, barré d’une croix.
+caution-forecast = Les dates sont des moyennes, pas une prévision
+    .text = Les dates viennent des années passées. Les pluies peuvent venir plus tôt ou plus tard. Regardez le ciel et la terre, et plantez seulement quand la terre est humide.
+    .alt = Un nuage, la moitié avec de la pluie et la moitié sans.
+caution-try-first = Essayez d’abord avec quelques patates
+    .text = Si c’est nouveau pour vous, commencez avec quelques patates, et gardez aussi une partie de vos tiges comme avant.
+    .alt = Quelques patates dans un petit pot ; deux personnes parlent à côté.

@@ -1,0 +1,314 @@
+### Hausa, daftari: kalmomin takarda. Babu ƙwararre a Hausa da ya karanta su tukuna.
+### Draft, as printed on sheets. Standard (Kano) spelling with ɓ ɗ ƙ and ƴ written 'y; straight apostrophe.
+### Register: "ku" with the subjunctive (ku tona, kada ku wanke): plural, polite, for a man or a woman, for one farmer or many.
+### Labels and table heads are nouns or the impersonal "da za a …".
+### Nouns: dankali (root; m.), dankalin Hausa (sweet potato, in the title), shuka (plant; f.), yaɗo (vine; m.),
+### guntun yaɗo, short guntu (cutting; m.), gaɓa (node, and joint of the thumb; f.), gindi (stem foot, stub; m.), tsiro (sprout; m.),
+### hawa (layer; m.), layi (row; m.), mazubi (container; m.), jarka (jerrycan; f.), gadon reno (seedbed; m.),
+### kunya (ridge; f.), tudu (mound; m.), dami (bundle; m.), ƙwaron dankali, plural ƙwarin dankali (weevil), damina (the rains; f.).
+### A counted noun stands in the singular, the number behind it, "guda" (pieces) between: dankali guda 40. So nothing depends on
+### plural categories.
+
+## Words of the sheet itself
+
+# doubt: "dankali" alone is also the Irish potato (dankalin Turawa) in towns; "dankalin Hausa" in the title says which. In Niger "kudaku" is said too.
+sheet-title = Dankalin Hausa: daga wannan girbi zuwa damina mai zuwa
+# doubt: "Domin" before the name of a farm or a group; "Na" or "Mai gona" may be better.
+sheet-for = Domin
+sheet-place = Wuri
+sheet-rains = Lokacin da ake sa ran damina
+sheet-harvest = Tonon dankalin tsohuwar gona
+sheet-amounts = Abin da kuke buƙata
+sheet-steps = Abin da za ku yi, da lokacinsa
+sheet-cautions = Ku kula
+sheet-when = Lokaci
+# Between a label and its value; Hausa wants no space before it.
+colon = :
+semicolon = ;
+sheet-page = Shafi
+# doubt: "rubutun gwaji" for draft wording; "daftari" is more bookish.
+status-draft = Rubutun gwaji: babu ƙwararre a Hausa da ya karanta shi tukuna.
+status-read = Ƙwararre a Hausa ya karanta rubutun, amma ba a amince da shi ba tukuna.
+status-approved = An amince da rubutun.
+
+## Words of the cue sheet
+
+cue-title = Saƙo
+cue-language = Harshe
+cue-voice = Murya
+cue-rights = Haƙƙin mallaka
+cue-status = Matsayin murya
+cue-length = Tsawon lokaci
+# doubt: the two technical words of sound, loudness and true peak, are made up here.
+cue-loudness = Ƙarfin sauti
+cue-true-peak = Ƙololuwar sauti ta gaske
+cue-from = Daga
+cue-to = Zuwa
+cue-words = Kalmomi
+# doubt: "guntun sauti" for a clip.
+cue-clip = Guntun sauti
+voice-stand-in = ta wucin gadi
+voice-draft = an ɗauka, ba a amince da ita ba tukuna
+voice-approved = an amince da ita
+voice-stand-in-remark = Wannan muryar wucin gadi ce, na'ura ce ta yi ta. Za a maye gurbinta da muryar mutum.
+
+## Amounts
+
+amount-plants = Shukar da za a sa wa alama
+amount-plants-each = Shukar da kowane ɗan ƙungiya zai sa wa alama
+amount-roots = Dankalin da za a adana
+amount-cuttings = Guntun yaɗo na gona
+amount-first-cuttings = Guntun yaɗo da ake sa ran samu a yankan farko
+amount-containers = Mazubai
+# doubt: "hawa" (storey) for a layer; some may say "jeri" or "shimfiɗa".
+amount-layers = Hawan dankali a kowane mazubi
+amount-roots-per-layer = { $layer_widths ->
+    [uneven] Dankali a hawa na ƙasa, kada ya wuce
+   *[even] Dankali a kowane hawa, kada ya wuce
+ }
+amount-roots-top-layer = Dankali a hawa na sama, kada ya wuce
+amount-bundles = Damin guntun yaɗo
+amount-lining = Takardar da za a shimfiɗa a mazubai
+amount-water-total = Ruwan gadon reno, daga farko har ƙarshe
+amount-sand = Busasshen yashi
+amount-loads = Sau nawa za a ɗauki yashi
+# doubt: "gadon reno" (nursery bed) for the seedbed; spelt "raino" too; "fangalin raino" may be better known to those who irrigate.
+amount-bed = Gadon reno
+amount-water = Ruwan gadon reno, kowace rana
+amount-jerrycans = Jarkar ruwa, kowace rana
+
+sand-value = { MEASURE($sand_l, unit: "litre") }, kamar { MEASURE($sand_kg, unit: "kilogram") }
+bed-value = { MEASURE($bed_length_m, unit: "metre") } × { MEASURE($bed_width_m, unit: "metre") }
+water-value = { MEASURE($water_l, unit: "litre") }
+water-total-value = { MEASURE($water_total_l, unit: "litre") }
+bundles-value = { MEASURE($bundles, unit: "bundle") }, kowane dami guntu { $bundle_size }
+lining-value = murabba'in mita { $lining_m2 }
+roots-for-zone = { $roots } (adadi ne na misali; ku ƙara ko ku rage gwargwadon kowace gona)
+
+## Dates and units
+
+# Months and days of the week as in CLDR (seen in ICU 72, CLDR 42), with a straight apostrophe in Jumma'a.
+month = { $month ->
+    [1] Janairu
+    [2] Faburairu
+    [3] Maris
+    [4] Afirilu
+    [5] Mayu
+    [6] Yuni
+    [7] Yuli
+    [8] Agusta
+    [9] Satumba
+    [10] Oktoba
+    [11] Nuwamba
+   *[12] Disamba
+ }
+# "ga" (20 ga Mayu) as newspapers write it; CLDR has the bare "20 Mayu".
+date = { $day } ga { month }, { $year }
+date-short = { $day } { $month ->
+    [1] Jan
+    [2] Fab
+    [3] Mar
+    [4] Afi
+    [5] Mayu
+    [6] Yuni
+    [7] Yuli
+    [8] Agu
+    [9] Sat
+    [10] Okt
+    [11] Nuw
+   *[12] Dis
+ }
+weekday = { $weekday ->
+    [1] Litinin
+    [2] Talata
+    [3] Laraba
+    [4] Alhamis
+    [5] Jumma'a
+    [6] Asabar
+   *[7] Lahadi
+ }
+week = { $week ->
+    [1] makon farko
+    [2] mako na biyu
+    [3] mako na uku
+    [4] mako na huɗu
+   *[5] makon ƙarshe
+ } na { month }
+span = { DAY($from) } – { DAY($to) }
+span-day = { WEEKDAY($from) }, { DAY($from) }
+# The singular "kilo, lita, mita, santimita" before any number, as in speech; CLDR has plurals (litoci 3) and "senti-".
+unit-kilogram = kilo { $n }
+unit-litre = lita { $n }
+unit-metre = mita { $n }
+unit-centimetre = santimita { $n }
+# doubt: "tafin hannu da yatsu" (palm and fingers) for a hand's length, because "hannu" alone is also the arm and "taƙi" is the wider span of spread fingers.
+unit-hand = { $n ->
+    [one] tsawon tafin hannu da yatsu
+   *[other] tsawon tafin hannu da yatsu sau { $n }
+ }
+unit-thumb-joint = gaɓar babban yatsa { $n }
+unit-jerrycan = jarka { $n }
+unit-bundle = dami { $n }
+event-before = kwana { $days } kafin { $event }
+event-on = a ranar { $event }
+event-after = kwana { $days } bayan { $event }
+
+## Opening and closing
+
+opening = { $kind ->
+    [zone] Wannan tsari na kowane manomi a yankin nan ne. Adadin da ke ciki na dankali guda { $roots } ne: ku ƙara ko ku rage gwargwadon gonarku.
+   *[other] An lissafa ranakun wannan tsari daga lokacin damina, ana komawa baya. Ana sa ran saukar damina wajen { DAY($rains) }.
+ }
+closing = Malamin gona na yankinku ya san nau'o'in dankali, da lokuta, da dokokin wurin. Idan ya faɗi abin da ya saɓa wa wannan takarda, ku bi shawararsa.
+    .sms = Shawarar malamin gonarku ita ce gaba da komai.
+
+## Steps: title, text (.text), picture in words (.alt), text message on a phone (.sms)
+## A text message with none of ɓ ɗ ƙ holds 160 letters, one with them 70: where plain words without them were at hand, they were taken.
+
+# doubt: "dankalin iri" for seed roots, in the text message.
+mark-plants = Ku sa wa lafiyayyar shuka guda { $plants } alama
+    .text = { $kind ->
+        [group] Ku zaɓi shuka mai ƙarfi guda { $plants } tare; kowane ɗan ƙungiya ya sa wa guda { $plants_each } alama.
+       *[other] Ku zaɓi shuka mai ƙarfi guda { $plants }.
+     } Ku kafa sanda a gefen kowace. Ku zaɓi masu manyan ganye masu tsabta kaɗai, waɗanda ba su da wata alamar ciwo. Za su ba da dankalin ajiya kamar guda { $roots }.
+    .alt = Hannu yana kafa sanda a ƙasa a gefen shuka mai ƙarfi.
+    .sms = { BRIEF($first) }: ku kafa sanda a gefen lafiyayyar shuka guda { $plants } don dankalin iri. Manyan ganye masu tsabta, babu ciwo.
+# doubt: "yashi mai kaushi" (rough) for coarse sand, "mai laushi" (soft) for fine sand.
+# doubt: "zuwa" before a day for "by" in the text messages.
+# doubt: "rumfa" (open shed) in the text message for "under cover".
+gather-sand = Ku kawo busasshen yashi
+    .text = Ku kawo yashi mai kaushi, mai tsabta, { MEASURE($sand_l, unit: "litre") }, nauyinsa kamar { MEASURE($sand_kg, unit: "kilogram") }. Ku shanya shi a ƙarƙashin rufi, ku bar shi ya huce. Yashi mai laushi, ko mai danshi, ko mai ɗumi, yana ruɓar da dankali. A lokaci ɗaya kada ku ɗauki fiye da { MEASURE($load_kg, unit: "kilogram") }: za ku ɗauka kamar sau { $loads }.
+    .alt = Hannaye suna ɗebo busasshen yashi daga tari zuwa ƙaramin bokiti.
+    .sms = Zuwa { BRIEF($last) }: ku kawo busasshen yashi mai kaushi, { MEASURE($sand_l, unit: "litre") }. Ku shanya shi a rumfa. Kada kaya guda ya wuce { MEASURE($load_kg, unit: "kilogram") }.
+# doubt: "yaɗo" for the vine; other areas may say "igiya" or "harawa".
+# "ƙananan ramuka" for holes: "huda" is also blossom, and ridging.
+check-plants = Ku sake duba shukar da kuka sa wa alama
+    .text = Ku duba ko ganyaye ƙanana ne, ko sun murɗe, ko sun yi tabo; ko yaɗo ya tsumbure; ko akwai ƙananan ramuka a gindin shuka. Idan kuna shakka, ku cire sandar, kada ku ɗauki komai daga wannan shuka.
+    .alt = Shuka mai ciwo da murɗaɗɗun ganyaye, a gefen lafiyayyar shuka.
+    .sms = { BRIEF($first) }: ku sake duba shuka mai sanda. Ku cire sandar inda ganye ƙanƙane ne, ya murɗe ko ya yi tabo.
+cut-vines = Ku yanke yaɗon shukar da kuka sa wa alama
+    .text = Ku yanke yaɗon, ku bar gindinsa mai tsawon { MEASURE($stem_cm, unit: "centimetre") }, kamar { MEASURE($stem_hands, unit: "hand") }. Ɓawon dankali zai yi tauri, kuma dankalin zai daɗe bai lalace ba.
+    .alt = Wuƙa tana yanke yaɗo, ta bar tsawon tafin hannu da yatsu a saman ƙasa.
+    .sms = { BRIEF($first) }: ku yanke yaɗon shuka mai sanda. Ku bar gindinsa mai tsawon tafin hannu da yatsu.
+# doubt: "idan gona ta bushe" (when the field is dry) in the text message for dry soil.
+# doubt: "matsakaici" serves both for a medium root here and for an average in caution-forecast.
+harvest = Ku tona, ku zaɓi dankali guda { $roots }
+    .text = Kada ku tona sai idan ƙasa ta bushe. Ku ciro dankali ba tare da ji masa rauni ba. Ku ɗauki matsakaicin dankali guda { $roots }, mai tsawo kamar tafin hannu da yatsu, ɓawonsa babu rauni. Mai rauni na dafawa ne, ba na ajiya ba. Ku kakkaɓe ƙasar jikinsa da hannu, kada ku taɓa wanke shi. Ku bar shi a inuwa na 'yan awoyi, inda rana ba ta kaiwa.
+    .alt = Fartanya tana ciro dankali daga ƙasa ba tare da yanke shi ba.
+    .sms = { BRIEF($first) }: idan gona ta bushe, ku tona. Ku adana matsakaicin dankali guda { $roots } marar rauni. Kada ku wanke. Ku bar shi a inuwa.
+# doubt: "baho" for a basin; "daro" is the old word. "kwando mai matsattsiyar saƙa" for a tight basket.
+fill-container = Ku jera dankali a cikin yashi
+    .text = Ku nemi mazubi guda { $containers } mai gefe mai tauri: baho, tukunya, bokiti ko kwando mai matsattsiyar saƙa. Kada ku yi amfani da buhu. Ku shimfiɗa takarda a ciki, ku cika shi a inda zai zauna: wuri busasshe, mai sanyi da inuwa, nesa da yara, dabbobi da ruwan sama. Ku fara da yashi mai kaurin { MEASURE($base_cm, unit: "centimetre") }, kamar { MEASURE($base_joints, unit: "thumb-joint") }. Ku jera dankali a kai. { $layer_widths ->
+        [uneven] Dankalin hawa na ƙasa kada ya wuce guda { $roots_per_layer }, na hawa na sama kuma kada ya wuce guda { $roots_top }.
+       *[even] Dankalin kowane hawa kada ya wuce guda { $roots_per_layer }.
+     } Kada su taɓa juna, kada su taɓa gefen mazubi. Ku rufe su da yashi mai kaurin { MEASURE($layer_cm, unit: "centimetre") }. { $layers ->
+        [one] Dankalin hawa { $layers } ne kawai.
+       *[other] Sannan ku jera wani hawa, har su kai hawa { $layers }.
+     } Ku ƙare da yashi mai kaurin { MEASURE($top_cm, unit: "centimetre") }: yana hana ɓeraye, ƙwari da kaji shiga. Kada ku sa masa murfi.
+    .alt = An yanka baho, an nuna cikinsa: yashi, dankali a rarrabe, yashi, dankali, sai yashi mai kauri a sama.
+    .sms = { BRIEF($first) }: ku jera dankali a busasshen yashi, kada su gogi juna. A gindi yashi { MEASURE($base_cm, unit: "centimetre") }, a sama { MEASURE($top_cm, unit: "centimetre") }. Babu murfi, babu ruwa.
+# doubt: "funfuna" for mould; some say "hunhuna" or "fumfuna". "tsiro" for a sprout on the root; some say "toho".
+# doubt: "an soke shi" for crossed out in a picture.
+monthly-check = Ku duba dankali kowane wata
+    .text = Ku fitar da kowane dankali, ku duba shi. Ku ware wanda ya ruɓe, ko ya yi funfuna, ko ƙwari suka huda shi. Ku binne shi a rami mai zurfi, ko ku ƙone shi. Ku murje tsiro har ya fita. Ku sake jera masu kyau kamar da, ku rubuta guda nawa suka rage. Tsakanin dubawa da dubawa, ku ƙyale su.
+    .alt = Hannu yana ɗaga dankali daga baho; ruɓaɓɓen dankali yana gefe, an soke shi.
+    .sms = { BRIEF($first) }: ku fitar da dankali duka. Ku binne ko ku ƙone ruɓaɓɓe, kada ku taɓa bai wa dabbobi. Ku murje tsiro. Ku sake jerawa.
+# doubt: "mita … da mita …" in the text message for length by width.
+prepare-bed = Ku yi gadon reno
+    .text = Ku yi gado mai tsawon { MEASURE($bed_length_m, unit: "metre") } da faɗin { MEASURE($bed_width_m, unit: "metre") } kusa da ruwa. Ku noma ƙasarsa sosai har ta yi laushi. Ku kewaye shi da shinge don hana awaki da kaji shiga.
+    .alt = Gado mai layuka, an kewaye shi da shinge, ga kuma fartanya.
+    .sms = Zuwa { BRIEF($last) }: ku yi gadon reno na { MEASURE($bed_length_m, unit: "metre") } da { MEASURE($bed_width_m, unit: "metre") } kusa da ruwa. Ku yi masa shinge.
+last-check = Ku duba a karo na ƙarshe, ku bar tsiron
+    .text = Ku fitar da kowane dankali. Ku ware wanda ya ruɓe, ko ya yi funfuna, ko ƙwari suka huda shi. Ku binne shi a rami mai zurfi, ko ku ƙone shi. A wannan karon ku bar tsiron: yanzu masu kyau za su tafi gadon reno.
+    .alt = Dankali mai tsiro, a shirye don gadon reno.
+    .sms = { BRIEF($first) }: dubawar ƙarshe. Ku bar tsiro. Ku binne ko ku ƙone ruɓaɓɓe, kada ku taɓa bai wa dabbobi.
+plant-bed = Ku shuka dankali a gadon reno
+    .text = Ku kwantar da dankali a layi guda { $bed_rows }, kowane layi kamar guda { $row_roots }, tazararsu kamar { MEASURE($spacing_cm, unit: "centimetre") }. Ku rufe su da ƙasa kaɗan.
+    .alt = Dankali a kwance a layi; hannu yana rufe su da ƙasa.
+    .sms = Daga { BRIEF($first) }: ku shuka dankali a layi, tazara { MEASURE($spacing_cm, unit: "centimetre") }. Ku rufe da ƙasa kaɗan, ku ba su ruwa.
+# doubt: whether the size of the "jarka" should be named.
+water-bed = Ku ba gadon reno ruwa
+    .text = Idan ganyen shuka ya rufe gadon, kowace rana ku ba shi ruwa kamar { MEASURE($water_l, unit: "litre") }, wato { MEASURE($jerrycans, unit: "jerrycan") }. Ga ƙananan shuka, ku rage; a ranakun zafi da iska, ku ƙara. Ku daina idan ruwan sama ya wadatar.
+    .alt = Ana zuba ruwa a gadon reno mai tsiro.
+    .sms = Daga { BRIEF($first) }: ku ba gadon reno ruwa kowace rana, har zuwa { MEASURE($water_l, unit: "litre") }. Ku hana yara zuwa kusa da ruwan da ba a rufe ba.
+# doubt: "gaɓa" (joint) for a node of the vine; some may say "ido" or "ƙulli". "guntu" for a cutting. "gindi" for the stub.
+cut-for-planting = Ku yanki yaɗon da za a shuka
+    .text = Idan damina ta sauka, ku yanki guntun yaɗo mai tsawon { MEASURE($cutting_cm, unit: "centimetre") }, kamar { MEASURE($cutting_hands, unit: "hand") }, gaɓoɓinsa kada su gaza { $nodes }. Ku yanka daga lafiyayyen yaɗo kaɗai. Yankan farko zai ba da guntu kamar { $first_cuttings }. Ku bar gindin yaɗon: zai sake ba da wasu guntu cikin mako huɗu zuwa shida. Ku ajiye guntun a inuwa, ku shuka su cikin kwana biyu.
+    .alt = Hannu yana yankan yaɗo a gadon reno, yana barin gindinsa.
+    .sms = Idan damina ta sauka: ku yanki yaɗo mai tsawon { MEASURE($cutting_cm, unit: "centimetre") } da gaɓa { $nodes } daga lafiyayyar shuka. Ku bar gindinsa.
+# doubt: "tudu" for a mound; a local word may be better.
+plant-field = Ku shuka gona
+    .text = Kada ku shuka sai idan ƙasa tana da danshi. { $layout ->
+        [own] Kowace gona ta shuka a kan kunyoyinta ko tuddanta.
+        [mounds] A kowane tudu ku sa guntu { $on_mound }, tazarar tudu da tudu { MEASURE($between_cm, unit: "centimetre") }.
+       *[ridges] Ku sa guntu ɗaya-ɗaya a kan kunya, tazarar guntu da guntu { MEASURE($along_cm, unit: "centimetre") }, tazarar kunya da kunya { MEASURE($between_cm, unit: "centimetre") }.
+     } Ku binne gaɓar yaɗo biyu ko uku. { $kind ->
+        [zone] Dankali guda { $roots } yana ba da guntu { $cuttings } a duk tsawon lokacin gadon reno.
+       *[other] Gonar tana buƙatar guntu { $cuttings }.
+     } Bayan mako biyu, ku sake shuka inda akwai gibi.
+    .alt = Guntun yaɗo a jere a kan kunya, ga girgijen ruwa a sama.
+    .sms = Daga { BRIEF($first) }, idan ƙasa tana da danshi: ku shuka guntun yaɗo { $cuttings }. Ranar kiyasi ce: ku lura da sararin sama.
+# doubt: "ƙwarin dankali" for weevils, explained as insects that bore the root where space allows.
+first-harvest = Ku gwada dankalin farko
+    .text = Ku lalubi ƙarƙashin wasu shuka ku ji ko dankali ya kai girman da za a ci. Kada ku bar nunannen dankali a busasshiyar ƙasa na dogon lokaci: ƙwarin dankali za su same shi. Kada tonon ƙarshe ya wuce { DAY($last_harvest) }.
+    .alt = An tuge shuka mai manyan dankali, ga kuma cikakken kwando.
+    .sms = Daga { BRIEF($first) }: ku laluba ko dankali ya nuna. Ku gama tonawa zuwa { BRIEF($last_harvest) }: ƙwarin dankali suna zuwa.
+
+## Tables: title, what it tells (.text), its picture in words (.alt)
+
+table-cuts = Yankan yaɗo daga gadon reno
+    .text = Ga yawan guntun da ake sa ran samu a kowane yanka. Na baya-baya na sauran gonar ne, da na cike gibi.
+table-shares = Abin da kowace gona za ta kawo
+    .text = Kowace gona tana sa wa shukarta alama, ta kuma kawo dankalinta wurin ajiyar kowa da kowa.
+table-fields = Adadi gwargwadon girman gona
+    .text = Ku nemi gonarku a ginshiƙi na farko. Idan girmanta yana tsakanin layi biyu, adadinta ma yana tsakanin nasu.
+# doubt: "saukar ƙarya" (false coming-down) for a false start of the rains; a local word for rain that deceives may be better.
+table-planting-later = Idan kuka jinkirta shuka
+    .text = Wanda ya shuka a babban ruwan farko zai iya rasa ƙananan shuka idan dogon fari ya biyo baya: wannan ita ce saukar ƙarya. Jinkiri yana rage yawan kwanakin ruwan sama. Jadawalin yana nuna yadda duka biyu suka kasance a shekarun baya; ba hasashe ba ne. A hoton, sanduna masu ratsi su ne shekarun saukar ƙarya. Baƙaƙen sanduna su ne kwanakin ruwan sama da suka rage.
+    .alt = Ga kowace ranar fara shuka: sanda mai ratsi ta shekarun saukar ƙarya, da baƙar sanda ta kwanakin ruwan sama da suka rage. Adadin yana cikin jadawalin da ke sama.
+column-when = Lokaci
+column-farm = Gona
+column-area = Girman gona, m²
+column-cuttings = Guntun yaɗo
+column-plants = Shukar da za a sa wa alama
+column-roots = Dankalin da za a adana
+column-bed = Gadon reno, m²
+column-jerrycans = Jarkar ruwa a rana
+column-from = Ruwan farko daga
+column-false-starts = Shekarun saukar ƙarya
+# doubt: "a shekarar tsakiya" for the middle year.
+column-days-left = Kwanakin ruwan sama da suka rage, a shekarar tsakiya
+false-starts-value = { $false_starts } cikin { $years }
+
+## Cautions: title, text (.text), picture in words (.alt); text message (.sms) where there is one
+
+caution-rot = Dankali ruɓaɓɓe, ko mai funfuna, ko wanda ƙwari suka huda
+    .text = Kada ku taɓa cin sa, kada ku taɓa bai wa dabbobi shi, kada ku shuka shi. Kada ku yanke wurin da ya lalace ku ci sauran: ko da wurin da ya yi kama da lafiyayye yana iya zama mai guba. Ku binne shi a rami mai zurfi ko ku ƙone shi.
+    .alt = Ruɓaɓɓen dankali da aka soke, a gefen dabba.
+    .sms = Kada ku taɓa cin ruɓaɓɓen dankali ko mai funfuna, kada ku bai wa dabbobi, ko da wurin da ya yi kyau. Ku binne da zurfi ko ku ƙone.
+# doubt: "cutar bairus" for virus disease.
+caution-virus = Shuka mai ciwo
+    .text = Ganye mai tabo, ƙanƙane ko murɗaɗɗe, da yaɗon da ya tsumbure, alamun cutar bairus ne. Kada ku taɓa ɗaukar dankali ko yaɗo daga irin wannan shuka.
+    .alt = Ƙaramar shuka mai murɗaɗɗun ganyaye, an soke ta.
+caution-cracks = Tsagewar ƙasa
+    .text = Ƙwarin dankali suna bi ta tsagar ƙasa su isa ga dankali. Da kun ga tsaga, nan take ku tula mata ƙasa.
+    .alt = Kunyar da ta tsage, ga ƙwaron dankali a bakin tsagar.
+caution-heavy-sand = Yashi yana da nauyi
+    .text = A lokaci ɗaya kada ku ɗauki fiye da { MEASURE($load_kg, unit: "kilogram") }. Ku cika mazubi a inda zai zauna, kada ku ɗaga shi idan ya cika.
+    .alt = Mutum ya sunkuya a ƙarƙashin babban buhu, an soke shi; ga ƙaramin bokiti a gefe.
+# doubt: "gaɓar kogi wadda take tsaye kamar bango" (upright as a wall) for a steep bank.
+caution-riverbed = Yashin kogi
+    .text = Kada ku ɗebi yashi a kogi sai idan kogin ya ƙafe. Kada ku taɓa tona ƙarƙashin gaɓar kogi wadda take tsaye kamar bango, ko kusa da ita: tana iya rushewa ta binne ku. Kada ku ɗebi yashi sai a inda dokokin wurin suka yarda.
+    .alt = Gaɓar kogi wadda take tsaye kamar bango tana rushewa a kan mutum mai tona, an soke hoton.
+caution-water-children = Ruwa, yara da dabbobi
+    .text = Kada ku bar yara su yi wasa kusa da ruwa, rijiyoyi ko ramuka. Ku rufe ruwan da kuka ajiye, ku kewaye rijiyoyi da ramuka da shinge. Ku hana awaki da kaji shiga gadon reno.
+    .alt = Ganga mai murfi, da shinge da ya hana yaro isa ga ruwa.
+caution-store-dry = Kada ku taɓa zuba ruwa a ajiyar
+    .text = Dole yashi ya kasance a bushe daga ranar farko har ta ƙarshe. Yashi mai danshi yana sa dankali ya yi tsiro da wuri ko ya ruɓe.
+    .alt = Butar ban-ruwa a kan baho, an soke ta.
+caution-forecast = Waɗannan ranaku matsakaici ne, ba hasashe ba
+    .text = An samo ranakun daga shekarun baya. Damina tana iya zuwa da wuri ko ta makara. Ku lura da sararin sama da ƙasa. Kada ku shuka sai idan ƙasa tana da danshi.
+    .alt = Girgije, rabinsa da ruwa, rabinsa babu.
+caution-try-first = Ku fara gwadawa da dankali kaɗan
+    .text = Idan wannan sabon abu ne a gare ku, ku fara da dankali kaɗan, ku kuma adana wani ɓangare na yaɗonku ta tsohuwar hanya.
+    .alt = Dankali kaɗan a ƙaramar tukunya; mutane biyu suna magana a gefenta.

@@ -1,0 +1,364 @@
+### Chichewa, mawu oyeserera: mawu a pa pepala. Munthu wodziwa bwino Chichewa sanawawerengebe.
+### Draft, as printed on sheets. Nouns: mbatata (root, 9/10), chomera/zomera (plant, 7/8), nthambi (vine, 9/10),
+### chidutswa/zidutswa za nthambi (cutting, 7/8), mfundo (node, 9/10), tsinde/matsinde (foot of a stem, stub, 5/6),
+### nsanjika (layer, 9/10), chiwiya/ziwiya (container, 7/8), ulendo/maulendo (load, counted as trips), chigubu/zigubu
+### (jerrycan, 7/8), nazale (seedbed, 9), mzere/mizere (row, and ridge, 3/4), mulu/milu (mound, 3/4), mtolo/mitolo
+### (bundle, 3/4), nankafumbwe (weevil, 1a), mphukira (sprout, 9/10).
+### The reader is addressed with the polite imperative (-ni, musa-): it is right for one adult and for a group alike.
+### A count stands behind its noun and adjective (mbatata zapakatikati 55), so that printed digits need no concord.
+# doubt: ŵ is left out everywhere, as newspapers and schools now do, and as text messages need (ŵ halves their length). An older spelling writes aŵiri, ziŵiri, nthaŵi, ziŵeto, zoŵola, mbeŵu, loŵa, yeŵo.
+# doubt: "mbatata" for the sweet potato, as in Malawi (the other potato is "kachewere"); elsewhere "mbatata ya kholowa".
+# doubt: "nthambi" (branch) for vines; some say "kholowa", "zingwe" or "mphesi".
+# doubt: "bzala", "dzala": both are written for planting.
+
+## Words of the sheet itself
+
+sheet-title = Mbatata: kuyambira zokolola zino mpaka mvula ikubwerayi
+sheet-for = Kwa
+sheet-place = Malo
+sheet-rains = Mvula ikuyembekezeka kuyamba
+sheet-harvest = Kukolola munda wakale
+sheet-amounts = Zofunika
+sheet-steps = Zochita, ndi nthawi yake
+sheet-cautions = Samalani
+sheet-when = Nthawi
+# Between a label and its value.
+colon = :
+semicolon = ;
+sheet-page = Tsamba
+status-draft = Mawu oyeserera: munthu wodziwa bwino Chichewa sanawawerengebe.
+status-read = Munthu wodziwa bwino Chichewa wawerenga mawu awa, koma sanavomerezedwebe.
+status-approved = Mawu awa avomerezedwa.
+
+## Words of the cue sheet
+
+cue-title = Uthenga
+cue-language = Chilankhulo
+# doubt: "liwu" for the voice, so that "mawu" can be the words.
+cue-voice = Liwu
+cue-rights = Ufulu wa eni ake
+cue-status = Momwe liwu lilili
+cue-length = Kutalika kwa nthawi
+# doubt: "mphamvu ya liwu" for loudness, "pachimake" for the true peak; studio people may say the English words.
+cue-loudness = Mphamvu ya liwu
+cue-true-peak = Pachimake penipeni pa mphamvu ya liwu
+cue-from = Kuyambira
+cue-to = Mpaka
+cue-words = Mawu
+cue-clip = Kachigawo
+# doubt: "logwirizira" (acting for another, as of a chief) for a stand-in.
+voice-stand-in = logwirizira
+voice-draft = lojambulidwa, losavomerezedwabe
+voice-approved = lovomerezedwa
+voice-stand-in-remark = Liwu ili ndi logwirizira, lopangidwa ndi makina. M'malo mwake mudzabwera liwu la munthu.
+
+## Amounts
+
+# doubt: "chomera" for one plant; farmers may count "mapando" (planting stations).
+amount-plants = Zomera zoti muike chizindikiro
+amount-plants-each = Zomera zimene membala aliyense aike chizindikiro
+amount-roots = Mbatata zosunga
+# doubt: "zidutswa" (pieces) for cuttings; some say "mbewu" or "nthambi zobzala".
+amount-cuttings = Zidutswa za nthambi zobzala m'munda
+amount-first-cuttings = Zidutswa zoyembekezeka podula koyamba
+amount-containers = Ziwiya
+# doubt: "nsanjika" (storey) for a layer; some say "gawo".
+amount-layers = Nsanjika za mbatata m'chiwiya
+amount-roots-per-layer = { $layer_widths ->
+    [uneven] Mbatata mu nsanjika ya pansi, zosapitirira
+   *[even] Mbatata mu nsanjika iliyonse, zosapitirira
+ }
+amount-roots-top-layer = Mbatata mu nsanjika ya pamwamba, zosapitirira
+amount-bundles = Mitolo ya zidutswa za nthambi
+amount-lining = Mapepala oyala m'ziwiya
+amount-water-total = Madzi a nazale, nyengo yonse
+amount-sand = Mchenga wouma
+# doubt: loads are counted as trips (maulendo), since "mtolo" is a bundle.
+amount-loads = Maulendo otenga mchenga
+# doubt: "nazale" for the seedbed; some say "bedi".
+amount-bed = Nazale
+amount-water = Madzi a nazale, tsiku lililonse
+# doubt: "chigubu" for a jerrycan, and whether its size should be named.
+amount-jerrycans = Zigubu za madzi, tsiku lililonse
+
+sand-value = { MEASURE($sand_l, unit: "litre") }, pafupifupi { MEASURE($sand_kg, unit: "kilogram") }
+bed-value = { MEASURE($bed_length_m, unit: "metre") } × { MEASURE($bed_width_m, unit: "metre") }
+water-value = { MEASURE($water_l, unit: "litre") }
+water-total-value = { MEASURE($water_total_l, unit: "litre") }
+bundles-value = { MEASURE($bundles, unit: "bundle") }, mtolo uliwonse zidutswa { $bundle_size }
+lining-value = { $lining_m2 } m²
+roots-for-zone = { $roots } (nambala yongoyerekeza; onjezerani kapena chepetsani malinga ndi munda uliwonse)
+
+## Dates and units
+
+# CLDR has no month names for this language; these are the spellings met most often in public texts (also seen: Marichi, Julaye, Okotobala).
+month = { $month ->
+    [1] Januwale
+    [2] Febuluwale
+    [3] Malichi
+    [4] Epulo
+    [5] Meyi
+    [6] Juni
+    [7] Julayi
+    [8] Ogasiti
+    [9] Seputembala
+    [10] Okutobala
+    [11] Novembala
+   *[12] Disembala
+ }
+date = { $day } { month } { $year }
+# doubt: these short forms are made up; the English ones (Jan, Apr, Aug, Oct) are as widely known.
+date-short = { $day } { $month ->
+    [1] Jan
+    [2] Feb
+    [3] Mal
+    [4] Epu
+    [5] Mey
+    [6] Jun
+    [7] Jul
+    [8] Oga
+    [9] Sep
+    [10] Oku
+    [11] Nov
+   *[12] Dis
+ }
+weekday = { $weekday ->
+    [1] Lolemba
+    [2] Lachiwiri
+    [3] Lachitatu
+    [4] Lachinayi
+    [5] Lachisanu
+    [6] Loweruka
+   *[7] Lamulungu
+ }
+# doubt: "mlungu" for a week; newspapers as often say "sabata".
+week = mlungu { $week ->
+    [1] woyamba
+    [2] wachiwiri
+    [3] wachitatu
+    [4] wachinayi
+   *[5] womaliza
+ } wa mwezi wa { month }
+span = { DAY($from) } – { DAY($to) }
+span-day = { WEEKDAY($from) }, { DAY($from) }
+unit-kilogram = { $n ->
+    [one] kilogalamu { $n }
+   *[other] makilogalamu { $n }
+ }
+unit-litre = { $n ->
+    [one] lita { $n }
+   *[other] malita { $n }
+ }
+unit-metre = { $n ->
+    [one] mita { $n }
+   *[other] mamita { $n }
+ }
+unit-centimetre = { $n ->
+    [one] sentimita { $n }
+   *[other] masentimita { $n }
+ }
+# doubt: "dzanja" (hand, wrist to fingertips); some take it for the arm as well.
+unit-hand = { $n ->
+    [one] dzanja { $n }
+   *[other] manja { $n }
+ }
+# doubt: "mfundo ya chala chachikulu" for a thumb joint; "mfundo" is the node of a vine as well.
+unit-thumb-joint = { $n ->
+    [one] mfundo { $n } ya chala chachikulu
+   *[other] mfundo { $n } za chala chachikulu
+ }
+unit-jerrycan = { $n ->
+    [one] chigubu { $n }
+   *[other] zigubu { $n }
+ }
+unit-bundle = { $n ->
+    [one] mtolo { $n }
+   *[other] mitolo { $n }
+ }
+# "With so many days left until …", so that the event's name needs no concord.
+event-before = { $days ->
+    [one] kutatsala tsiku { $days }
+   *[other] kutatsala masiku { $days }
+ } kufika pa { $event }
+event-on = pa { $event }
+event-after = { $days ->
+    [one] patapita tsiku { $days }
+   *[other] patapita masiku { $days }
+ } kuchokera pa { $event }
+
+## Opening and closing
+
+opening = { $kind ->
+    [zone] Dongosolo ili ndi la mlimi aliyense wa m'dera lino. Miyeso yake yawerengedwera mbatata { $roots }: onjezerani kapena chepetsani malinga ndi kukula kwa munda wanu.
+   *[other] Masiku a dongosolo ili awerengedwa mobwerera m'mbuyo kuchokera pa mvula yoyamba. Mvula ikuyembekezeka kuyamba cha pa { DAY($rains) }.
+ }
+closing = Mlangizi wanu wa zaulimi akudziwa mitundu ya mbatata, masiku ndi malamulo a dera lanu. Akakuuzani zosiyana ndi za pa pepala lino, tsatirani malangizo akewo.
+    .sms = Mlangizi wanu wa zaulimi akanena zosiyana, tsatirani malangizo akewo.
+
+## Steps: title, text (.text), picture in words (.alt), text message on a phone (.sms, 160 letters or less where it can be)
+
+# doubt: "aukhondo" for clean leaves; some may hear only "washed".
+mark-plants = Ikani chizindikiro pa zomera zathanzi { $plants }
+    .text = { $kind ->
+        [group] Pamodzi sankhani zomera zamphamvu { $plants }; membala aliyense aike chizindikiro pa { $plants_each ->
+            [one] chomera { $plants_each }
+           *[other] zomera { $plants_each }
+         }.
+       *[other] Sankhani zomera zamphamvu { $plants }.
+     } Zikani kamtengo pafupi ndi chomera chilichonse. Sankhani zokhazo za masamba aakulu ndi aukhondo, zosaonetsa matenda alionse. Mudzapezapo mbatata zosunga pafupifupi { $roots }.
+    .alt = Dzanja likuzika kamtengo m'nthaka pafupi ndi chomera champhamvu.
+    .sms = { BRIEF($first) }: zikani timitengo pa zomera zathanzi { $plants } za mbatata za mbewu. Masamba aakulu aukhondo, opanda matenda.
+# doubt: "mchenga wa njere zazikulu" for coarse sand, "mchenga wosalala" for fine sand.
+gather-sand = Bweretsani mchenga wouma
+    .text = Bweretsani mchenga waukhondo wa njere zazikulu wokwana { MEASURE($sand_l, unit: "litre") }, wolemera pafupifupi { MEASURE($sand_kg, unit: "kilogram") }. Uumitseni pansi pa denga, kenako muusiye uzizire. Mchenga wosalala, wachinyontho kapena wofunda umachititsa mbatata kuwola. Musanyamule mchenga woposa { MEASURE($load_kg, unit: "kilogram") } nthawi imodzi: { $loads ->
+        [one] ulendo ndi { $loads }
+       *[other] maulendo ndi pafupifupi { $loads }
+     }.
+    .alt = Manja akutapa mchenga wouma pa mulu ndi kuuthira m'chidebe chaching'ono.
+    .sms = Pofika { BRIEF($last) }: bweretsani mchenga wouma wa njere zazikulu, { MEASURE($sand_l, unit: "litre") }. Uumitseni pansi pa denga. Osaposa { MEASURE($load_kg, unit: "kilogram") } pa ulendo.
+# doubt: "zopinimbira" for stunted; some say "zonyentchera".
+check-plants = Onaninso zomera zimene munaika chizindikiro
+    .text = Onani ngati masamba ali ang'onoang'ono, opotana kapena a mawanga, ngati nthambi zapinimbira, ndi ngati patsinde pali mabowo. Mukakayika, chotsani kamtengo, ndipo musatenge chilichonse pa chomeracho.
+    .alt = Chomera chodwala cha masamba opotana, pafupi ndi chomera chathanzi.
+    .sms = { BRIEF($first) }: onaninso zomera za mbatata za timitengo. Chotsani kamtengo pamene masamba ali ang'onoang'ono, opotana kapena a mawanga.
+cut-vines = Dulani nthambi za zomera zimene munaika chizindikiro
+    .text = Dulani nthambizo, ndipo siyani tsinde lotalika { MEASURE($stem_cm, unit: "centimetre") }, pafupifupi { MEASURE($stem_hands, unit: "hand") }. Khungu la mbatata lidzalimba, ndipo mbatata zidzakhala nthawi yaitali zosawonongeka.
+    .alt = Mpeni ukudula nthambi, ndipo pamwamba pa nthaka patsala tsinde lotalika ngati dzanja.
+    .sms = { BRIEF($first) }: dulani nthambi za mbatata za timitengo. Siyani tsinde lotalika ngati dzanja.
+# doubt: "losasupuka" (not grazed) for whole skin.
+harvest = Kumbani, ndipo sankhani mbatata { $roots }
+    .text = Kumbani m'nthaka youma mokha, ndipo tulutsani mbatata mosazivulaza. Sankhani mbatata zapakatikati { $roots }, zotalika ngati dzanja lanu, za khungu losasupuka. Mbatata zovulala ziphikeni, musazisunge. Pukutani dothi ndi manja, ndipo musazitsuke konse. Zisiyeni pamthunzi maola angapo, dzuwa lisazifike.
+    .alt = Khasu likutulutsa mbatata m'nthaka osazitema.
+    .sms = { BRIEF($first) }: kumbani m'nthaka youma. Sungani mbatata zapakatikati { $roots } zosavulala. Musazitsuke. Zikhale pamthunzi.
+# doubt: "mothina" for a tightly woven basket.
+# doubt: "wochindikala" (thick) for the depth of a bed of sand.
+fill-container = Ikani mbatata mumchenga
+    .text = Gwiritsani ntchito { $containers ->
+        [one] chiwiya { $containers } cholimba
+       *[other] ziwiya { $containers } zolimba
+     } m'mbali: beseni, mphika, chidebe kapena dengu lolukidwa mothina. Musagwiritse ntchito matumba. Yalani mapepala mkati. Dzazani chiwiya pamalo pomwe chidzakhala: pozizira bwino, pouma ndi pamthunzi, kutali ndi ana, ziweto ndi mvula. Yambani ndi mchenga wochindikala { MEASURE($base_cm, unit: "centimetre") }, pafupifupi { MEASURE($base_joints, unit: "thumb-joint") }. { $layer_widths ->
+        [uneven] Mu nsanjika ya pansi ikani mbatata zosapitirira { $roots_per_layer }, ndipo mu nsanjika ya pamwamba zosapitirira { $roots_top },
+       *[even] Mu nsanjika iliyonse ikani mbatata zosapitirira { $roots_per_layer },
+     } zosakhudzana, ndiponso zosakhudza m'mbali mwa chiwiya. Zikwirireni ndi mchenga wochindikala { MEASURE($layer_cm, unit: "centimetre") }. { $layers ->
+        [one] Pangani nsanjika { $layers } yokha.
+       *[other] Kenako ikani zina pamwamba, mpaka nsanjika zikwane { $layers }.
+     } Malizani ndi mchenga wochindikala { MEASURE($top_cm, unit: "centimetre") }: umatchinga makoswe, tizilombo ndi nkhuku. Musaike chivundikiro.
+    .alt = Beseni lodulidwa poonetsa mkati: mchenga, mbatata zotalikirana, mchenga, mbatata, ndi mchenga wambiri pamwamba.
+    .sms = { BRIEF($first) }: ikani mbatata mumchenga wouma, zosakhudzana. Mchenga { MEASURE($base_cm, unit: "centimetre") } pansi, { MEASURE($top_cm, unit: "centimetre") } pamwamba. Osavundikira, osathira madzi.
+# doubt: "chuku" for mould; newspapers write "chukwu" of groundnuts; some say "nkhungu" or "nguwi".
+# doubt: "zofumbwa" (eaten into by weevils, as a newspaper of Malawi says of mbatata) for bored; holes of other insects would be "za mabowo".
+# doubt: "zitentheni … mpaka phulusa" (burn to ash). Not "ziwotcheni": it also means roast them, and rotten roots must not sound like food.
+# doubt: "mphukira" for the sprouts of the stored root; the shoots cut in the bed are called "nthambi".
+# doubt: "X yoletsa" (forbidding X) for a crossed-out picture.
+monthly-check = Yang'anani mbatata mwezi uliwonse
+    .text = Tulutsani mbatata zonse, ndipo onani iliyonse. Zowola, za chuku kapena zofumbwa, zikwirireni m'dzenje lakuya, kapena zitentheni pa moto mpaka phulusa. Chotsani mphukira ndi dzanja. Mbatata zabwino ziikeninso mumchenga monga poyamba, ndipo lembani kuti zatsala zingati. Mpaka kuyang'ana kwina, musazikhudze.
+    .alt = Dzanja likutulutsa mbatata m'beseni; mbatata yowola ili pambali, ndi X yoletsa.
+    .sms = { BRIEF($first) }: tulutsani mbatata zonse. Zowola zikwirireni kapena zitentheni mpaka phulusa, musazipatse ziweto konse. Chotsani mphukira. Zabwino ziikeninso mumchenga.
+prepare-bed = Konzani nazale
+    .text = Konzani nazale pafupi ndi madzi: m'litali { MEASURE($bed_length_m, unit: "metre") }, m'lifupi { MEASURE($bed_width_m, unit: "metre") }. Tipulani nthaka bwino. Mangani mpanda kuti mbuzi ndi nkhuku zisalowe.
+    .alt = Nazale ya mizere, yozunguliridwa ndi mpanda, ndi khasu.
+    .sms = Pofika { BRIEF($last) }: konzani nazale ya mbatata pafupi ndi madzi, m'litali { MEASURE($bed_length_m, unit: "metre") }, m'lifupi { MEASURE($bed_width_m, unit: "metre") }. Mangani mpanda.
+last-check = Yang'anani komaliza, ndipo musachotse mphukira
+    .text = Tulutsani mbatata zonse. Zowola, za chuku kapena zofumbwa, zikwirireni m'dzenje lakuya, kapena zitentheni pa moto mpaka phulusa. Ulendo uno musachotse mphukira: mbatata zabwino zikupita ku nazale tsopano.
+    .alt = Mbatata ya mphukira, yokonzeka kupita ku nazale.
+    .sms = { BRIEF($first) }: yang'anani mbatata komaliza. Musachotse mphukira. Zowola zikwirireni kapena zitentheni mpaka phulusa, musazipatse ziweto konse.
+plant-bed = Bzalani mbatata pa nazale
+    .text = Gonekani mbatata m'mizere, motalikirana pafupifupi { MEASURE($spacing_cm, unit: "centimetre") }: { $bed_rows ->
+        [one] mzere { $bed_rows }
+       *[other] mizere { $bed_rows }
+     }, ndi mbatata pafupifupi { $row_roots } mu mzere uliwonse. Zikwirireni pang'ono ndi dothi.
+    .alt = Mbatata zagonekedwa mu mzere; dzanja likuzikwirira ndi dothi.
+    .sms = Kuyambira { BRIEF($first) }: bzalani mbatata m'mizere, motalikirana { MEASURE($spacing_cm, unit: "centimetre") }. Kwirirani pang'ono ndi dothi, ndipo thirirani.
+water-bed = Thirirani nazale
+    .text = Nazale ikadzaza masamba, thirani pafupifupi { MEASURE($water_l, unit: "litre") } tsiku lililonse, ndiye kuti { MEASURE($jerrycans, unit: "jerrycan") }. Zomera zanthete zimafuna madzi ochepa; masiku otentha ndi a mphepo amafuna madzi ambiri. Siyani kuthirira mvula ikamagwa mokwanira.
+    .alt = Madzi akuthiridwa pa nazale ya mphukira.
+    .sms = Kuyambira { BRIEF($first) }: thirirani nazale ya mbatata tsiku lililonse, mpaka { MEASURE($water_l, unit: "litre") }. Ana asayandikire madzi osavundikiridwa.
+# doubt: "mfundo" for the nodes of a vine; some say "maso".
+# doubt: "matsinde" for the stubs left in the bed; some say "zitsa".
+cut-for-planting = Dulani nthambi zobzala
+    .text = Mvula ikayamba, dulani zidutswa zotalika { MEASURE($cutting_cm, unit: "centimetre") }, pafupifupi { MEASURE($cutting_hands, unit: "hand") }. Chidutswa chilichonse chikhale ndi mfundo zosachepera { $nodes }. Dulani pa nthambi zathanzi zokha. Podula koyamba mudzapeza zidutswa pafupifupi { $first_cuttings }. Siyani matsinde: mudzadulaponso zidutswa zina pakatha milungu inayi mpaka isanu ndi umodzi. Sungani zidutswa pamthunzi, ndipo zibzaleni pasanathe masiku awiri.
+    .alt = Dzanja likudula nthambi pa nazale ndi kusiya tsinde.
+    .sms = Mvula ikayamba: dulani nthambi zathanzi za mbatata: chidutswa { MEASURE($cutting_cm, unit: "centimetre") }, mfundo { $nodes }. Siyani matsinde.
+# doubt: "mzere" for a ridge (and a row), "mulu" for a mound; some say "mtumbira".
+plant-field = Bzalani m'munda
+    .text = Bzalani m'nthaka yachinyontho mokha. { $layout ->
+        [own] Munda uliwonse ubzalidwe pa mizere kapena milu yake.
+        [mounds] Pa mulu uliwonse bzalani { $on_mound ->
+            [one] chidutswa { $on_mound }
+           *[other] zidutswa { $on_mound }
+         }; milu italikirane { MEASURE($between_cm, unit: "centimetre") }.
+       *[ridges] Pa mzere bzalani chidutswa chimodzichimodzi, motalikirana { MEASURE($along_cm, unit: "centimetre") }; mizere italikirane { MEASURE($between_cm, unit: "centimetre") }.
+     } Kwirirani mfundo ziwiri kapena zitatu. { $kind ->
+        [zone] Mbatata { $roots } zimapereka zidutswa { $cuttings } nyengo yonse ya nazale.
+       *[other] Munda ukufuna zidutswa { $cuttings }.
+     } Pakatha milungu iwiri, bzalaninso m'mipata.
+    .alt = Zidutswa za nthambi zili chiimire pa mzere, pansi pa mtambo wa mvula.
+    .sms = Kuyambira { BRIEF($first) }, nthaka ikakhala yachinyontho: bzalani zidutswa { $cuttings }. Masiku ndi apakatikati: yang'anirani kumwamba.
+first-harvest = Yesani mbatata zoyamba
+    .text = Papasani pansi pa zomera zingapo, kuti mupeze mbatata zokula zokwanira kudya. Musasiye mbatata zokhwima m'nthaka youma nthawi yaitali: nankafumbwe amazipeza. Malizani kukumba pofika { DAY($last_harvest) }.
+    .alt = Chomera chozulidwa cha mbatata zazikulu, ndi dengu lodzaza.
+    .sms = Kuyambira { BRIEF($first) }: papasani mbatata zokhwima. Kumbani zonse pofika { BRIEF($last_harvest) }: nankafumbwe amabwera.
+
+## Tables: title, what it tells (.text), its picture in words (.alt)
+
+table-cuts = Kudula nthambi pa nazale
+    .text = Podula kulikonse mungayembekezere zidutswa izi. Za pambuyo pake ndi za malo otsala a munda, ndi zobzala m'mipata.
+table-shares = Zimene munda uliwonse ubweretse
+    .text = Mwini munda aliyense aike chizindikiro pa zomera zake, ndipo abweretse mbatata zake kosungira pamodzi.
+# doubt: "danga" for a column of a table.
+table-fields = Miyeso malinga ndi kukula kwa munda
+    .text = Pezani kukula kwa munda wanu m'danga loyamba. Ngati kuli pakati pa mizere iwiri, miyeso yanunso ili pakati pa mizereyo.
+# doubt: "mvula yonyenga" (deceiving rain) for a false start; some say "chizimalupsa", which may also be any early rain.
+# doubt: "mpiringidzo" for a bar of a diagram.
+table-planting-later = Mukadikira kubzala
+    .text = Wobzala pa mvula yaikulu yoyamba angataye mmera wanthete ngati ng'amba yaitali itsatira: imeneyo ndi mvula yonyenga. Wodikira amatsala ndi masiku a mvula ocheperapo. Tebulo ili likuonetsa mmene zonse ziwiri zinalili zaka zapitazo; si kulosera. Pachithunzi, mipiringidzo ya mizeremizere ndi zaka za mvula yonyenga, ndipo mipiringidzo yakuda ndi masiku a mvula otsala.
+    .alt = Pa tsiku lililonse loyambira kubzala: mpiringidzo wa mizeremizere wa zaka za mvula yonyenga, ndi mpiringidzo wakuda wa masiku a mvula otsala. Manambala ali patebulo lili pamwambapa.
+column-when = Nthawi
+column-farm = Munda
+column-area = Kukula kwa munda, m²
+column-cuttings = Zidutswa
+column-plants = Zomera zoti muike chizindikiro
+column-roots = Mbatata zosunga
+column-bed = Nazale, m²
+column-jerrycans = Zigubu za madzi pa tsiku
+column-from = Mvula yoyamba kuyambira
+column-false-starts = Zaka za mvula yonyenga
+column-days-left = Masiku a mvula otsala, m'chaka chapakatikati
+false-starts-value = { $false_starts } mwa { $years }
+
+## Cautions: title, text (.text), picture in words (.alt); text message (.sms) where there is one
+
+# doubt: whether "konse" is heard as a firm "never"; the same in the other cautions.
+# doubt: "ziweto" for animals: whether poultry and pigs are heard in it.
+caution-rot = Mbatata zowola, za chuku kapena zofumbwa
+    .text = Musazidye konse. Musazipatse ziweto konse, ndipo musazibzale. Musadule mbali yoipa kuti mudye yotsala: ngakhale mbali yooneka ngati yabwino ikhoza kukhala ndi poizoni. Zikwirireni m'dzenje lakuya, kapena zitentheni pa moto mpaka phulusa.
+    .alt = Mbatata yowola ndi X yoletsa, pafupi ndi chiweto.
+    .sms = Musadye konse mbatata zowola kapena za chuku, ngakhale mbali yabwino, ndipo musazipatse ziweto konse. Zikwirireni mozama kapena zitentheni mpaka phulusa.
+# doubt: "matenda a vairasi" for virus disease.
+caution-virus = Zomera zodwala
+    .text = Masamba a mawanga, ang'onoang'ono kapena opotana, ndi nthambi zopinimbira, ndi zizindikiro za matenda a vairasi. Musatenge konse mbatata kapena nthambi pa chomera chotere.
+    .alt = Chomera chaching'ono cha masamba opotana, ndi X yoletsa.
+caution-cracks = Ming'alu ya m'nthaka
+    .text = Nankafumbwe amafika pa mbatata kudzera m'ming'alu ya nthaka. Kwirirani ming'alu ndi dothi mukangoiona.
+    .alt = Mzere wa ming'alu, ndi nankafumbwe pa mng'alu.
+caution-heavy-sand = Mchenga ndi wolemera
+    .text = Musanyamule mchenga woposa { MEASURE($load_kg, unit: "kilogram") } nthawi imodzi. Dzazani chiwiya pamalo pomwe chidzakhala. Chikadzaza, musachinyamule.
+    .alt = Munthu wowerama ndi thumba lalikulu, ndi X yoletsa; pambali pake pali chidebe chaching'ono.
+# doubt: "gombe lotsetsereka kwambiri" (a bank that slopes very much) for a steep bank; some would say "loimirira" (upright).
+caution-riverbed = Mchenga wa mumtsinje
+    .text = Musatenge mchenga mumtsinje ukakhala ndi madzi: dikirani mpaka uume. Musakumbe konse m'munsi mwa gombe lotsetsereka kwambiri, kapena pafupi nalo: likhoza kugumuka ndi kukukwirirani. Tengani mchenga kokhako kumene malamulo a dera lanu amalola.
+    .alt = Gombe lotsetsereka la mtsinje likugumukira munthu wokumba, ndi X yoletsa.
+caution-water-children = Madzi, ana ndi ziweto
+    .text = Musalole ana kusewera pafupi ndi madzi, zitsime kapena maenje. Vundikirani madzi osungidwa. Mangani mpanda kuzungulira zitsime ndi maenje. Musalole mbuzi ndi nkhuku kulowa mu nazale.
+    .alt = Mgolo wovundikiridwa, ndi mpanda woletsa mwana kufika pa madzi.
+# doubt: "kheni" for a watering can.
+caution-store-dry = Musathire madzi konse pa mbatata zosungidwa
+    .text = Mchenga uyenera kukhala wouma kuyambira tsiku loyamba mpaka tsiku lomaliza. Mchenga wachinyontho umachititsa mbatata kuphuka msanga kapena kuwola.
+    .alt = Kheni yothirira pamwamba pa beseni, ndi X yoletsa.
+# doubt: "apakatikati" for averages, "kulosera" for a forecast.
+caution-forecast = Masiku ndi apakatikati, si kulosera
+    .text = Masikuwa achokera pa zaka zapitazo. Mvula ikhoza kubwera msanga kapena mochedwa. Yang'anirani kumwamba ndi nthaka, ndipo bzalani m'nthaka yachinyontho mokha.
+    .alt = Mtambo, theka lake lili ndi mvula, theka lina lilibe.
+caution-try-first = Yesani ndi mbatata zochepa poyamba
+    .text = Ngati njirayi ndi yachilendo kwa inu, yambani ndi mbatata zochepa, ndipo sunganinso nthambi zanu zina mwa njira yakale.
+    .alt = Mbatata zochepa mumphika waung'ono; anthu awiri akukambirana pambali pake.

@@ -1,0 +1,347 @@
+### Português de Moçambique, rascunho: as palavras da folha impressa. Ainda não foi lido por quem fala bem a língua.
+### Draft, as printed on sheets. The reader is addressed with the imperative of "você", the pronoun left out ("marque",
+### "ponha"); a group with its plural ("escolham"). Spelling is the one used before the agreement of 1990, which Mozambique
+### still uses in schools and offices ("insectos", "actual", months with a capital).
+### Nouns: batata (root), rama (vine, and the piece cut from it to plant), caule (stem), rebento (sprout), toco (stub),
+### nó (node), camada (layer), recipiente (container), carga (load), bidão (jerrycan), molho (bundle), canteiro (seedbed),
+### machamba (field), camalhão (ridge), montículo (mound), gorgulho (weevil), extensionista (extension worker).
+### Text messages (.sms) are worded so that each either holds only letters of the GSM alphabet (é, à and ù are in it; á, ã,
+### ç, í, ó, ú are not) or has at most about 130 letters, so that none takes more than two parts. Please keep to that when
+### you mend them.
+### Values a message may use are listed in the README, "If you translate".
+
+## Words of the sheet itself
+
+# doubt: "batatas" alone could be taken for the other potato (batata-reno); the title says batata-doce once for all.
+sheet-title = Batata-doce: desta colheita até às próximas chuvas
+sheet-for = Para
+sheet-place = Lugar
+sheet-rains = Chuvas esperadas
+# doubt: "machamba actual" for the field now standing; "machamba velha" would sound abandoned.
+sheet-harvest = Colheita da machamba actual
+sheet-amounts = O que é preciso
+sheet-steps = O que fazer, e quando
+sheet-cautions = Cuidado
+sheet-when = Quando
+# Between a label and its value, with the space before it that the language wants.
+colon = :
+semicolon = ;
+sheet-page = Página
+status-draft = Texto em rascunho: ainda não foi lido por quem fala bem português.
+status-read = Texto lido por quem fala bem português, mas ainda não aprovado.
+status-approved = Texto aprovado.
+
+## Words of the cue sheet
+
+cue-title = Mensagem
+cue-language = Língua
+cue-voice = Voz
+cue-rights = Direitos
+cue-status = Estado da voz
+cue-length = Duração
+# doubt: "sonoridade" for loudness; many technicians use the English word.
+cue-loudness = Sonoridade
+# doubt: "pico verdadeiro" for true peak; some say "pico real".
+cue-true-peak = Pico verdadeiro
+cue-from = De
+cue-to = Até
+cue-words = Palavras
+cue-clip = Gravação
+voice-stand-in = provisória
+voice-draft = gravada, ainda não aprovada
+voice-approved = aprovada
+voice-stand-in-remark = Esta é uma voz provisória, feita por uma máquina. Deve ser substituída pela voz de uma pessoa.
+
+## Amounts
+
+amount-plants = Plantas a marcar
+amount-plants-each = Plantas que cada membro marca
+amount-roots = Batatas a guardar
+# doubt: "rama" for the vine and for the piece cut to plant; leaflets also say "estaca", which farmers may take for a stick.
+amount-cuttings = Ramas para a machamba
+amount-first-cuttings = Ramas esperadas do primeiro corte
+amount-containers = Recipientes
+amount-layers = Camadas de batatas num recipiente
+amount-roots-per-layer = { $layer_widths ->
+    [uneven] Batatas na camada de baixo, no máximo
+   *[even] Batatas em cada camada, no máximo
+ }
+amount-roots-top-layer = Batatas na camada de cima, no máximo
+# doubt: "molho" for a bundle; "feixe" in places.
+amount-bundles = Molhos de ramas
+amount-lining = Papel para forrar os recipientes
+amount-water-total = Água para o canteiro, em toda a época
+amount-sand = Areia seca
+# doubt: "carga" for one load carried; "viagem" may be plainer.
+amount-loads = Cargas de areia a transportar
+# doubt: "canteiro" for the seedbed; "viveiro" or "alfobre" in places.
+amount-bed = Canteiro
+amount-water = Água para o canteiro, por dia
+# doubt: "bidão" for the jerrycan of 20 litres; "galão" or "lata" in places, and whether its size should be said.
+amount-jerrycans = Bidões de água, por dia
+
+sand-value = { MEASURE($sand_l, unit: "litre") }, cerca de { MEASURE($sand_kg, unit: "kilogram") }
+bed-value = { MEASURE($bed_length_m, unit: "metre") } × { MEASURE($bed_width_m, unit: "metre") }
+water-value = { MEASURE($water_l, unit: "litre") }
+water-total-value = { MEASURE($water_total_l, unit: "litre") }
+bundles-value = { MEASURE($bundles, unit: "bundle") } de { $bundle_size } ramas
+lining-value = { $lining_m2 } m²
+roots-for-zone = { $roots } (um número redondo; ajuste-o a cada machamba)
+
+## Dates and units
+
+# In date, date-short, weekday, week and month: $day, $month, $year, $weekday (1 is Monday), $week (of the month, 1 to 5), and
+# $ethiopic_day, $ethiopic_month, $ethiopic_year of the Ethiopian calendar.
+# Months with a capital, as the spelling before 1990 has them; CLDR 48 has them small, as Portugal writes now.
+month = { $month ->
+    [1] Janeiro
+    [2] Fevereiro
+    [3] Março
+    [4] Abril
+    [5] Maio
+    [6] Junho
+    [7] Julho
+    [8] Agosto
+    [9] Setembro
+    [10] Outubro
+    [11] Novembro
+   *[12] Dezembro
+ }
+date = { $day } de { month } de { $year }
+# For text messages on phones: as short as can be understood.
+date-short = { $day } { $month ->
+    [1] Jan
+    [2] Fev
+    [3] Mar
+    [4] Abr
+    [5] Mai
+    [6] Jun
+    [7] Jul
+    [8] Ago
+    [9] Set
+    [10] Out
+    [11] Nov
+   *[12] Dez
+ }
+weekday = { $weekday ->
+    [1] segunda-feira
+    [2] terça-feira
+    [3] quarta-feira
+    [4] quinta-feira
+    [5] sexta-feira
+    [6] sábado
+   *[7] domingo
+ }
+week = { $week ->
+    [1] primeira
+    [2] segunda
+    [3] terceira
+    [4] quarta
+   *[5] última
+ } semana de { month }
+span = { DAY($from) } – { DAY($to) }
+span-day = { WEEKDAY($from) }, { DAY($from) }
+unit-kilogram = { $n } kg
+unit-litre = { $n } L
+unit-metre = { $n } m
+unit-centimetre = { $n } cm
+unit-hand = { $n } { $n ->
+    [one] mão
+   *[other] mãos
+ }
+# doubt: "ponta do polegar até à dobra" for the upper joint of the thumb (two and a half centimetres) as a measure.
+unit-thumb-joint = { $n } { $n ->
+    [one] ponta do polegar até à dobra
+   *[other] pontas do polegar até à dobra
+ }
+unit-jerrycan = { $n } { $n ->
+    [one] bidão
+   *[other] bidões
+ }
+unit-bundle = { $n } { $n ->
+    [one] molho
+   *[other] molhos
+ }
+# Counted from a local event of the case, such as a feast; $event is its name, $days how far.
+# doubt: "de" stands before the event's name without an article ("depois de Páscoa"); write the name so that it fits.
+event-before = { $days } { $days ->
+    [one] dia
+   *[other] dias
+ } antes de { $event }
+event-on = no dia de { $event }
+event-after = { $days } { $days ->
+    [one] dia
+   *[other] dias
+ } depois de { $event }
+
+## Opening and closing
+
+# doubt: "agricultores" for the farmers; "camponeses" or "produtores" may be the word of the place.
+opening = { $kind ->
+    [zone] Este plano serve para todos os agricultores da zona. As quantidades são para { $roots } batatas: use mais ou menos, conforme a sua machamba.
+   *[other] Este plano conta os dias para trás, a partir das chuvas. As chuvas são esperadas por volta de { DAY($rains) }.
+ }
+closing = O seu extensionista conhece as variedades, as datas e as regras da zona. Se o conselho do extensionista for diferente desta folha, siga o conselho do extensionista.
+    .sms = O conselho do seu extensionista vem primeiro.
+
+## Steps: title, text (.text), picture in words (.alt), text message on a phone (.sms, 160 letters or less where it can be)
+
+# doubt: "batatas de semente" for the roots kept to sprout.
+mark-plants = Marque { $plants } plantas saudáveis
+    .text = { $kind ->
+        [group] Escolham juntos { $plants } plantas fortes; cada membro marca { $plants_each }. Espetem um pau ao lado de cada planta. Escolham
+       *[other] Escolha { $plants } plantas fortes. Espete um pau ao lado de cada planta. Escolha
+     } só plantas com folhas grandes e limpas, sem nenhum sinal de doença. Elas vão dar cerca de { $roots } batatas para guardar.
+    .alt = Uma mão espeta um pau na terra ao lado de uma planta forte.
+    .sms = { BRIEF($first) }: marque com paus { $plants } plantas fortes para tirar batatas de semente. Folhas grandes e limpas, nenhuma planta doente.
+# doubt: "debaixo de um telhado" for under cover.
+gather-sand = Traga areia seca
+    .text = Traga { MEASURE($sand_l, unit: "litre") } de areia grossa e limpa, cerca de { MEASURE($sand_kg, unit: "kilogram") }. Seque-a debaixo de um telhado e deixe-a arrefecer. Areia fina, húmida ou quente faz apodrecer as batatas. Carregue no máximo { MEASURE($load_kg, unit: "kilogram") } de cada vez: cerca de { $loads } { $loads ->
+        [one] carga
+       *[other] cargas
+     }.
+    .alt = Mãos tiram areia seca de um monte para um balde pequeno.
+    .sms = Até { BRIEF($last) }: traga { MEASURE($sand_l, unit: "litre") } de areia grossa e seca. Seque-a debaixo de um telhado. Carregue { MEASURE($load_kg, unit: "kilogram") } ou menos de cada vez.
+# doubt: "pé do caule" for the foot of the stem.
+check-plants = Veja outra vez as plantas marcadas
+    .text = Procure folhas pequenas, enroladas ou com manchas, ramas que não crescem e buracos no pé do caule. Se tiver dúvida, tire o pau e não aproveite nada dessa planta.
+    .alt = Uma planta doente, com folhas enroladas, ao lado de uma planta saudável.
+    .sms = { BRIEF($first) }: veja outra vez as plantas marcadas. Tire o pau onde as folhas forem pequenas, enroladas ou com manchas.
+# doubt: "mão" as a measure is from the wrist to the fingertips; "palmo" is the better known measure, but it is longer.
+cut-vines = Corte as ramas das plantas marcadas
+    .text = Corte-as e deixe { MEASURE($stem_cm, unit: "centimetre") } de caule, o comprimento de cerca de { MEASURE($stem_hands, unit: "hand") }. A casca das batatas fica mais rija, e elas duram mais tempo.
+    .alt = Uma faca corta ramas à altura de uma mão acima da terra.
+    .sms = { BRIEF($first) }: corte as ramas das plantas marcadas. Deixe { MEASURE($stem_cm, unit: "centimetre") } de caule.
+# doubt: "cave" for digging out the roots; "arranque" or "colha" may be more usual.
+harvest = Cave e escolha { $roots } batatas
+    .text = Cave só em terra seca, e levante as batatas sem as ferir. Fique com { $roots } batatas médias, mais ou menos do comprimento da mão, com a casca inteira. As batatas feridas vão para a cozinha, não são para guardar. Tire a terra com a mão e nunca lave as batatas. Deixe-as algumas horas à sombra, fora do sol.
+    .alt = Uma enxada levanta batatas da terra sem as cortar.
+    .sms = { BRIEF($first) }: cave em terra seca. Guarde { $roots } batatas médias, inteiras. Nunca as lave. Deixe-as à sombra.
+# doubt: "malha apertada" for a tight basket; "panela" for a pot ("pote" in places).
+fill-container = Ponha as batatas na areia
+    .text = Use { $containers } { $containers ->
+        [one] recipiente
+       *[other] recipientes
+     } de paredes firmes: bacia, panela, balde ou cesto de malha apertada. Sacos não servem. Forre por dentro com papel. Encha no lugar onde vai ficar: fresco, seco e à sombra, longe de crianças, animais e chuva. Comece com { MEASURE($base_cm, unit: "centimetre") } de areia, a altura de cerca de { MEASURE($base_joints, unit: "thumb-joint") }. { $layer_widths ->
+        [uneven] Ponha no máximo { $roots_per_layer } batatas na camada de baixo e { $roots_top } na de cima,
+       *[even] Ponha no máximo { $roots_per_layer } batatas em cada camada,
+     } sem tocarem umas nas outras nem nos lados. Cubra-as com { MEASURE($layer_cm, unit: "centimetre") } de areia e ponha as seguintes: { $layers } { $layers ->
+        [one] camada
+       *[other] camadas
+     } ao todo. Acabe com { MEASURE($top_cm, unit: "centimetre") } de areia: ela afasta ratos, insectos e galinhas. Não ponha tampa.
+    .alt = Uma bacia cortada ao meio: areia, batatas separadas, areia, batatas, muita areia por cima.
+    .sms = { BRIEF($first) }: ponha as batatas em areia seca, sem se tocarem. { MEASURE($base_cm, unit: "centimetre") } de areia em baixo, { MEASURE($top_cm, unit: "centimetre") } em cima. Sem tampa. Nunca regue.
+# doubt: "com bolor" for mouldy and "furadas" for bored by insects.
+monthly-check = Veja as batatas todos os meses
+    .text = Tire todas as batatas e olhe bem para cada uma. As que estiverem podres, com bolor ou furadas, enterre-as fundo ou queime-as. Esfregue os rebentos até caírem. Arrume de novo as batatas boas, da mesma maneira, e escreva quantas restam. Até à próxima vez, não mexa nelas.
+    .alt = Uma mão tira uma batata da bacia; ao lado há uma batata podre, riscada com uma cruz.
+    .sms = { BRIEF($first) }: tire todas as batatas. Enterre ou queime as podres, nunca alimente animais com elas. Esfregue os rebentos. Arrume de novo as boas.
+prepare-bed = Prepare o canteiro
+    .text = Faça um canteiro de { MEASURE($bed_length_m, unit: "metre") } por { MEASURE($bed_width_m, unit: "metre") }, perto da água. Solte bem a terra. Ponha uma vedação contra cabritos e galinhas.
+    .alt = Um canteiro com linhas e uma vedação à volta, e uma enxada.
+    .sms = Até { BRIEF($last) }: faça um canteiro de { MEASURE($bed_length_m, unit: "metre") } por { MEASURE($bed_width_m, unit: "metre") } perto da água. Ponha uma vedação.
+last-check = Veja as batatas pela última vez e deixe os rebentos
+    .text = Tire todas as batatas. As que estiverem podres, com bolor ou furadas, enterre-as fundo ou queime-as. Desta vez deixe ficar os rebentos: as batatas boas vão agora para o canteiro.
+    .alt = Uma batata com rebentos, pronta para o canteiro.
+    .sms = { BRIEF($first) }: veja as batatas antes de as plantar. Deixe ficar os rebentos. Enterre ou queime as podres, nunca alimente animais com elas.
+# doubt: "deitar" for laying roots flat.
+plant-bed = Plante as batatas no canteiro
+    .text = Deite as batatas em linhas, com cerca de { MEASURE($spacing_cm, unit: "centimetre") } entre linhas: { $bed_rows } { $bed_rows ->
+        [one] linha com cerca de { $row_roots } batatas.
+       *[other] linhas com cerca de { $row_roots } batatas em cada uma.
+     } Cubra-as com pouca terra.
+    .alt = Batatas deitadas em linha; uma mão cobre-as com terra.
+    .sms = A partir de { BRIEF($first) }: plante as batatas em linhas, com { MEASURE($spacing_cm, unit: "centimetre") } entre linhas. Cubra-as com pouca terra e regue.
+water-bed = Regue o canteiro
+    .text = Quando o canteiro estiver cheio de folhas, dê cerca de { MEASURE($water_l, unit: "litre") } todos os dias, { MEASURE($jerrycans, unit: "jerrycan") }. Enquanto as plantas forem novas, dê menos; em dias quentes e de vento, dê mais. Pare quando a chuva já fizer esse trabalho.
+    .alt = Deita-se água no canteiro com rebentos.
+    .sms = A partir de { BRIEF($first) }: regue o canteiro todos os dias, até { MEASURE($water_l, unit: "litre") }. Não deixe crianças perto da água.
+# doubt: "nó" for a node; farmers may say "olho".
+# doubt: "toco" for the stub left in the bed.
+# doubt: "rebento" is said for the sprout on the root and, here, for the shoot that has grown from it.
+cut-for-planting = Corte ramas para plantar
+    .text = Quando as chuvas já tiverem chegado, corte ramas de { MEASURE($cutting_cm, unit: "centimetre") }, o comprimento de cerca de { MEASURE($cutting_hands, unit: "hand") }, com pelo menos { $nodes } nós, só de rebentos saudáveis. O primeiro corte dá cerca de { $first_cuttings } ramas. Deixe tocos: eles dão mais ramas depois de quatro a seis semanas. Guarde as ramas à sombra e plante-as dentro de dois dias.
+    .alt = Uma mão corta uma rama do canteiro e deixa um toco.
+    .sms = Quando as chuvas já tiverem chegado: corte ramas de { MEASURE($cutting_cm, unit: "centimetre") } com { $nodes } nós, só de plantas saudáveis. Deixe tocos.
+# doubt: "camalhão" for a ridge and "montículo" for a mound; "matuto" is said in parts of the north.
+plant-field = Plante a machamba
+    .text = Plante só em terra húmida. { $layout ->
+        [own] Cada um planta nos camalhões ou montículos da sua machamba.
+        [mounds] Ponha { $on_mound } { $on_mound ->
+            [one] rama
+           *[other] ramas
+         } em cada montículo, com os montículos a { MEASURE($between_cm, unit: "centimetre") } uns dos outros.
+       *[ridges] Ponha uma rama a cada { MEASURE($along_cm, unit: "centimetre") }, em camalhões a { MEASURE($between_cm, unit: "centimetre") } uns dos outros.
+     } Enterre dois ou três nós. { $kind ->
+        [zone] De { $roots } batatas saem { $cuttings } ramas durante toda a época do canteiro.
+       *[other] A machamba leva { $cuttings } ramas.
+     } Duas semanas depois, volte a plantar nas falhas.
+    .alt = Ramas em fila num camalhão, debaixo de uma nuvem de chuva.
+    .sms = A partir de { BRIEF($first) }, quando a terra tiver humidade: plante { $cuttings } ramas. As datas seguem a média de outros anos: olhe para o céu.
+# doubt: "gorgulho" for the sweet potato weevil; farmers may just say "bicho da batata".
+first-harvest = Procure as primeiras batatas
+    .text = Apalpe a terra debaixo de algumas plantas, à procura de batatas de tamanho para comer. Não deixe batatas maduras muito tempo em terra seca: o gorgulho encontra-as. Cave as últimas até { DAY($last_harvest) }.
+    .alt = Uma planta arrancada com batatas grandes, e um cesto cheio.
+    .sms = A partir de { BRIEF($first) }: apalpe a terra e procure batatas maduras. Cave todas até { BRIEF($last_harvest) }, por causa do gorgulho.
+
+## Tables: title, what it tells (.text), its picture in words (.alt)
+
+table-cuts = Cortes do canteiro
+    .text = De cada corte esperam-se estas ramas. As dos cortes seguintes são para o resto da machamba e para as falhas.
+# doubt: "reserva comum" for the common store of roots in sand.
+table-shares = O que cada machamba traz
+    .text = Cada um marca as plantas da sua própria machamba e traz as suas batatas para a reserva comum.
+table-fields = Quantidades conforme o tamanho da machamba
+    .text = Procure a sua machamba na primeira coluna. Se ela ficar entre duas linhas, as quantidades também ficam entre as dessas linhas.
+# doubt: "falso início" for a false start of the rains; "chuva enganadora" may be plainer.
+# doubt: days left are said as days until the rains end, as they are reckoned; the English could also mean days with rain.
+table-planting-later = Se esperar para plantar
+    .text = Quem planta com a primeira chuva forte pode perder as plantas novas, se a seguir vier muito tempo seco: é um falso início. Quem espera fica com menos dias até ao fim das chuvas. A tabela mostra como foram as duas coisas em anos passados; não é uma previsão. Na figura, as barras às riscas são os anos com falso início; as barras pretas são os dias que restam até ao fim das chuvas.
+    .alt = Para cada dia a partir do qual se planta: uma barra às riscas para os anos com falso início, e uma barra preta para os dias que restam até ao fim das chuvas. Os números estão na tabela acima.
+column-when = Quando
+column-farm = Machamba
+column-area = Machamba, m²
+column-cuttings = Ramas
+column-plants = Plantas a marcar
+column-roots = Batatas a guardar
+column-bed = Canteiro, m²
+column-jerrycans = Bidões de água por dia
+column-from = Primeira chuva a partir de
+column-false-starts = Anos com falso início
+# doubt: "num ano médio" for the median year (half the years had more days, half had fewer).
+column-days-left = Dias até ao fim das chuvas, num ano médio
+false-starts-value = { $false_starts } em { $years }
+
+## Cautions: title, text (.text), picture in words (.alt); text message (.sms) where there is one
+
+caution-rot = Batatas podres, com bolor ou furadas
+    .text = Nunca as coma, nunca as dê aos animais, não as plante. Não corte a parte má para comer o resto: mesmo as partes que parecem boas podem ter veneno. Enterre-as fundo ou queime-as.
+    .alt = Uma batata podre riscada com uma cruz, ao lado de um animal.
+    .sms = Batatas podres ou com bolor: nunca coma nem use para alimentar animais, nem mesmo a parte que parece boa. Enterre-as fundo ou queime-as.
+# doubt: "vírus" may be unknown; "doença das folhas" would be plainer but less exact.
+caution-virus = Plantas doentes
+    .text = Folhas com manchas, pequenas ou torcidas e ramas que não crescem são sinais de vírus. Nunca tire batatas nem ramas de uma planta assim.
+    .alt = Uma planta pequena com folhas torcidas, riscada com uma cruz.
+# doubt: "rachas" for cracks in the soil; "fendas" in places.
+caution-cracks = Rachas na terra
+    .text = O gorgulho chega às batatas pelas rachas da terra. Puxe terra para cima das rachas logo que as vir.
+    .alt = Um camalhão rachado, com um gorgulho na racha.
+caution-heavy-sand = A areia é pesada
+    .text = Carregue no máximo { MEASURE($load_kg, unit: "kilogram") } de cada vez. Encha o recipiente no lugar onde vai ficar, e não o levante quando estiver cheio.
+    .alt = Uma pessoa curvada debaixo de um grande saco, riscada com uma cruz; ao lado, um balde pequeno.
+# doubt: "margem alta e a pique" for a steep bank; "barranco" is for many a gully, "ribanceira" is less known.
+caution-riverbed = Areia do leito do rio
+    .text = Tire areia só quando o rio estiver seco. Nunca cave debaixo de uma margem alta e a pique, nem perto dela: a margem pode cair e enterrar quem lá estiver. Tire areia só onde as regras do lugar o permitem.
+    .alt = A margem alta do rio a cair sobre uma pessoa que cava, riscada com uma cruz.
+caution-water-children = Água, crianças e animais
+    .text = Não deixe as crianças brincar perto de água, poços ou covas. Tape a água guardada, e ponha uma vedação à volta dos poços e das covas. Não deixe cabritos e galinhas entrar no canteiro.
+    .alt = Um tambor tapado e uma vedação que não deixa uma criança chegar à água.
+caution-store-dry = Nunca regue as batatas guardadas
+    .text = A areia tem de ficar seca do primeiro ao último dia. Em areia húmida as batatas ganham rebentos cedo demais ou apodrecem.
+    .alt = Um regador por cima da bacia, riscado com uma cruz.
+caution-forecast = As datas são médias, não são previsão
+    .text = As datas vêm de anos passados. As chuvas podem vir mais cedo ou mais tarde. Olhe para o céu e para a terra, e plante só quando a terra estiver húmida.
+    .alt = Uma nuvem, metade com chuva e metade sem chuva.
+caution-try-first = Experimente primeiro com poucas batatas
+    .text = Se isto é novo para si, comece com poucas batatas, e guarde também algumas ramas à maneira antiga.
+    .alt = Poucas batatas numa panela pequena; ao lado conversam duas pessoas.
