@@ -74,15 +74,15 @@ week = { $ethiopic_month ->
        *[other] መጨረሻ ሳምንት
      }
  }
-# doubt: the polite "ጀምረው" (you starting on) instead of the usual "ከ… ጀምሮ", whose "ከ" cannot be recorded alone.
-span = { DAY($from) } ጀምረው እስከ { DAY($to) } ድረስ
+# doubt: "… ቀን ጀምረው" (you starting on the day …) instead of the usual "ከ… ጀምሮ", whose "ከ" cannot be recorded alone.
+span = { DAY($from) } ቀን ጀምረው እስከ { DAY($to) } ድረስ
 span-day = { DAY($from) } ቀን
 unit-kilogram = { SAY($n, form: "cardinal") } ኪሎ
 unit-litre = { SAY($n, form: "cardinal") } ሊትር
 # doubt: a decimal is said with "ነጥብ"; many farmers would say "ሁለት ሜትር ተኩል".
 unit-metre = { SAY($n, form: "cardinal") } ሜትር
 unit-centimetre = { SAY($n, form: "cardinal") } ሳንቲ ሜትር
-unit-hand = { SAY($n, form: "cardinal") } መዳፍ
+unit-hand = { SAY($n, form: "cardinal") } መዳፍ ከነጣቱ
 unit-thumb-joint = { SAY($n, form: "cardinal") } የአውራ ጣት አንጓ
 unit-jerrycan = { SAY($n, form: "cardinal") } ጀሪካን
 unit-bundle = { SAY($n, form: "cardinal") } እስር
@@ -107,41 +107,40 @@ mark-plants = { SPAN($when) }፣ ለዘር የሚሆኑ እናት ተክሎች�
 gather-sand = { SPAN($when) }፣ ደረቅ አሸዋ ያምጡ። { MEASURE($sand_l, unit: "litre") } አሸዋ ያስፈልጋል። ክብደቱ { MEASURE($sand_kg, unit: "kilogram") } ያህል ነው። ሻካራና ንጹሕ አሸዋ ይውሰዱ። ከጣሪያ ሥር ያድርቁት፣ እስኪቀዘቅዝም ይተዉት። ደቃቅ፣ እርጥብ ወይም ሙቅ አሸዋ ስኳር ድንቹን ያበሰብሰዋል።
 check-plants = { SPAN($when) }፣ ምልክት ያለባቸውን ተክሎች እንደገና ይመልከቱ። ቅጠሉ ትንሽ፣ የተጠቀለለ ወይም ነጠብጣብ ያለበት እንደሆነ ይዩ። ሐረጉ የቀጨጨ፣ በግንዱ ግርጌም ቀዳዳ ያለበት እንደሆነ ይዩ። ከተጠራጠሩ እንጨቱን ይንቀሉ፣ ከዚያ ተክል ምንም አይውሰዱ።
 # doubt: a hand is said in full as "from the wrist to the fingertips", since "እጅ" alone is also the arm.
-cut-vines = { SPAN($when) }፣ ምልክት ያለባቸውን ተክሎች ሐረግ ይቁረጡ። ከእጅ አንጓ እስከ ጣት ጫፍ የሚያክል ግንድ ይተዉ። የስኳር ድንቹ ልጣጭ ይጠነክራል፣ ብዙ ጊዜም ሳይበላሽ ይቆያል።
-harvest = { SPAN($when) }፣ ስኳር ድንቹን ይቆፍሩ። አፈሩ ደረቅ ሲሆን ብቻ ይቆፍሩ፣ ሳያቆስሉም ያውጡ። { SAY($roots, form: "cardinal") } መካከለኛ ስኳር ድንች ይውሰዱ። ርዝመቱ የእጅዎን መዳፍ የሚያክል፣ ልጣጩ ያልተጎዳ ይሁን። የቆሰለው ለምግብ ነው እንጂ አይቀመጥም። አፈሩን በእጅ ያራግፉ፣ በፍጹም አይጠቡት። ጥላ ሥር ጥቂት ሰዓት ያቆዩት።
-fill-container = { SPAN($when) }፣ ስኳር ድንቹን በአሸዋ ውስጥ ይደርድሩ። ሳፋ፣ የሸክላ ማሰሮ፣ ባልዲ ወይም ጥቅጥቅ ብሎ የተሠራ ቅርጫት ይጠቀሙ። ጆንያ አይጠቀሙ። ውስጡን ወረቀት ያንጥፉበት። ዕቃውን በሚቆይበት ቦታ አስቀምጠው ይሙሉት። ቦታው ቀዝቃዛ፣ ደረቅና ጥላ ያለው፣ ከልጆች፣ ከእንስሳትና ከዝናብ የራቀ ይሁን። { SAY($containers, form: "cardinal") } ዕቃ ያስፈልጋል። መጀመሪያ { MEASURE($base_cm, unit: "centimetre") } አሸዋ ያድርጉ። { $layer_widths ->
+cut-vines = { SPAN($when) }፣ ምልክት ያለባቸውን ተክሎች ሐረግ ይቁረጡ። ከእጅ አንጓ እስከ ጣት ጫፍ የሚያክል ግንድ ያስቀሩ። የስኳር ድንቹ ልጣጭ ይጠነክራል፣ ለረጅም ጊዜም ሳይበላሽ ይቆያል።
+harvest = { SPAN($when) }፣ ስኳር ድንቹን ይቆፍሩ። አፈሩ ደረቅ ሲሆን ብቻ ይቆፍሩ፣ ሳያቆስሉም ያውጡ። { SAY($roots, form: "cardinal") } መካከለኛ ስኳር ድንች ይውሰዱ። ርዝመቱ ከእጅ አንጓ እስከ ጣት ጫፍ የሚያክል፣ ልጣጩ ያልተጎዳ ይሁን። ሲቆፈር የቆሰለው ለምግብ ነው እንጂ አይቀመጥም። አፈሩን በእጅ ያራግፉ፣ በፍጹም አይጠቡት። ጥላ ሥር ጥቂት ሰዓት ያቆዩት።
+fill-container = { SPAN($when) }፣ ስኳር ድንቹን በአሸዋ ውስጥ ይደርድሩ። ሳፋ፣ የሸክላ ማሰሮ፣ ባልዲ ወይም ጥቅጥቅ ብሎ የተሠራ ቅርጫት ይጠቀሙ። ጆንያ አይጠቀሙ። ውስጡን በወረቀት ያልብሱ። ዕቃውን በሚቆይበት ቦታ አስቀምጠው ይሙሉት። ቦታው ቀዝቃዛ፣ ደረቅና ጥላ ያለው ይሁን። ከልጆች፣ ከእንስሳትና ከዝናብም የራቀ ይሁን። { SAY($containers, form: "cardinal") } ዕቃ ያስፈልጋል። መጀመሪያ { MEASURE($base_cm, unit: "centimetre") } አሸዋ ያድርጉ። { $layer_widths ->
     [uneven] በታችኛው ንጣፍ ቢበዛ { SAY($roots_per_layer, form: "cardinal") } ስኳር ድንች ይደርድሩ። በላይኛው ንጣፍ ቢበዛ { SAY($roots_top, form: "cardinal") } ስኳር ድንች ይደርድሩ።
    *[even] በአንድ ንጣፍ ቢበዛ { SAY($roots_per_layer, form: "cardinal") } ስኳር ድንች ይደርድሩ።
  } ስኳር ድንቾቹ እርስ በርስ እንዳይነካኩ፣ የዕቃውንም ጎን እንዳይነኩ ያድርጉ። { MEASURE($layer_cm, unit: "centimetre") } አሸዋ ያልብሷቸው። { $layers ->
     [one] { SAY($layers, form: "cardinal") } ንጣፍ ብቻ ይደርድሩ።
    *[other] ከዚያ ቀጣዩን ይደርድሩ። ጠቅላላው { SAY($layers, form: "cardinal") } ንጣፍ ይሁን።
- } በመጨረሻ { MEASURE($top_cm, unit: "centimetre") } አሸዋ ያልብሱ። ይህ አይጥን፣ ነፍሳትንና ዶሮን ይከላከላል። ክዳን አይክደኑበት።
+ } በመጨረሻ { MEASURE($top_cm, unit: "centimetre") } አሸዋ ያልብሱ። ይህ አይጥን፣ ነፍሳትንና ዶሮን ይከላከላል። ክዳን አያድርጉበት።
 # doubt: "ቡቃያ" for the sprouts of the root; some say "ጉንቁል".
-monthly-check = ስኳር ድንቹን በየወሩ ይፈትሹ። የመጀመሪያው ፍተሻ { DAY($first) } ቀን ነው። ሁሉንም አውጥተው አንድ በአንድ ይመልከቱ። የበሰበሰውን፣ የሻገተውን ወይም የተበሳውን በጥልቅ ይቅበሩ ወይም ያቃጥሉ። ቡቃያውን አሽተው ያርግፉ። ደህናዎቹን እንደ በፊቱ መልሰው ይደርድሩ፣ ስንት እንደቀሩም ይጻፉ። እስከሚቀጥለው ፍተሻ አይንኳቸው።
-prepare-bed = { SPAN($when) }፣ የችግኝ መደብ ያዘጋጁ። ርዝመቱ { MEASURE($bed_length_m, unit: "metre") }፣ ስፋቱ { MEASURE($bed_width_m, unit: "metre") }፣ ውሃ አጠገብ ይሁን። አፈሩን በደንብ ያለስልሱት። ፍየልና ዶሮ እንዳይገቡ በአጥር ይከልሉት።
-last-check = { DAY($first) } ቀን፣ ስኳር ድንቹን ለመጨረሻ ጊዜ ይፈትሹ። የበሰበሰውን፣ የሻገተውን ወይም የተበሳውን በጥልቅ ይቅበሩ ወይም ያቃጥሉ። በዚህ ጊዜ ቡቃያውን አያርግፉ። ደህናዎቹ አሁን በመደቡ ይተከላሉ።
-plant-bed = { SPAN($when) }፣ ስኳር ድንቹን በመደቡ ይትከሉ። በረድፍ፣ { MEASURE($spacing_cm, unit: "centimetre") } ያህል አራርቀው ያጋድሙ። { SAY($bed_rows, form: "cardinal") } ረድፍ ይሁን። በስሱ አፈር ያልብሱ።
-# doubt: "ዝናቡ ሲበቃ" for "when the rain does the work".
-water-bed = { SPAN($when) }፣ መደቡን ውሃ ያጠጡ። መደቡ በቅጠል ሲሞላ በየቀኑ { MEASURE($water_l, unit: "litre") } ያጠጡ። ይህም { MEASURE($jerrycans, unit: "jerrycan") } ነው። ተክሎቹ ገና ለጋ ሲሆኑ ይቀንሱ። ሙቀትና ነፋስ ባለበት ቀን ይጨምሩ። ዝናቡ ሲበቃ ማጠጣቱን ያቁሙ።
+monthly-check = ስኳር ድንቹን በየወሩ ይፈትሹ። የመጀመሪያው ፍተሻ { DAY($first) } ቀን ነው። ሁሉንም አውጥተው አንድ በአንድ ይመልከቱ። የበሰበሰውን፣ የሻገተውን ወይም የተበሳውን ሁሉ በጥልቅ ጉድጓድ ይቅበሩ ወይም ያቃጥሉ። ቡቃያውን አሽተው ያርግፉ። ደህናዎቹን እንደ በፊቱ መልሰው ይደርድሩ፣ ስንት እንደቀሩም ይጻፉ። እስከሚቀጥለው ፍተሻ አይንኳቸው።
+prepare-bed = { SPAN($when) }፣ የችግኝ መደብ ያዘጋጁ። ርዝመቱ { MEASURE($bed_length_m, unit: "metre") }፣ ወርዱ { MEASURE($bed_width_m, unit: "metre") }፣ ውሃ አጠገብ ይሁን። አፈሩን በደንብ ያለስልሱት። ፍየልና ዶሮ እንዳይገቡ በአጥር ይከልሉት።
+last-check = { DAY($first) } ቀን፣ ስኳር ድንቹን ለመጨረሻ ጊዜ ይፈትሹ። የበሰበሰውን፣ የሻገተውን ወይም የተበሳውን ሁሉ በጥልቅ ጉድጓድ ይቅበሩ ወይም ያቃጥሉ። በዚህ ጊዜ ቡቃያውን አያርግፉ። ደህናዎቹ አሁን መደቡ ላይ ይተከላሉ።
+plant-bed = { SPAN($when) }፣ ስኳር ድንቹን መደቡ ላይ ይትከሉ። በረድፍ፣ { MEASURE($spacing_cm, unit: "centimetre") } ያህል አራርቀው ያጋድሙት። { SAY($bed_rows, form: "cardinal") } ረድፍ ይሁን። በስሱ አፈር ያልብሱ።
+water-bed = { SPAN($when) }፣ መደቡን ውሃ ያጠጡ። መደቡ በቅጠል ሲሞላ በየቀኑ { MEASURE($water_l, unit: "litre") } ያጠጡ። ይህም { MEASURE($jerrycans, unit: "jerrycan") } ነው። ተክሎቹ ገና ለጋ ሲሆኑ ይቀንሱ። ሙቀትና ነፋስ ባለበት ቀን ይጨምሩ። ዝናቡ በቂ ሲሆን ማጠጣቱን ያቁሙ።
 # doubt: "አንጓ" for a node of the vine, and "ጉቶ" for the stub left in the bed.
-cut-for-planting = ዝናቡ ከጀመረ በኋላ፣ { SPAN($when) }፣ ለተከላ ሐረግ ይቁረጡ። የቁራጩ ርዝመት { MEASURE($cutting_cm, unit: "centimetre") } ይሁን። ቢያንስ { SAY($nodes, form: "cardinal") } አንጓ ይኑረው። ከጤናማ ቡቃያ ብቻ ይቁረጡ። ከመጀመሪያው ቆረጣ { SAY($first_cuttings, form: "cardinal") } ያህል ቁራጭ ያገኛሉ። ጉቶውን ይተዉ። ከአራት እስከ ስድስት ሳምንት ውስጥ ሌላ ሐረግ ይሰጣል። ቁራጮቹን በጥላ ያቆዩ፣ በሁለት ቀን ውስጥ ይትከሏቸው።
+cut-for-planting = ዝናቡ ከጀመረ በኋላ፣ { SPAN($when) }፣ ለተከላ ሐረግ ይቁረጡ። የቁራጩ ርዝመት { MEASURE($cutting_cm, unit: "centimetre") } ይሁን። ቢያንስ { SAY($nodes, form: "cardinal") } አንጓ ይኑረው። ከጤናማ ቡቃያ ብቻ ይቁረጡ። ከመጀመሪያው ቆረጣ { SAY($first_cuttings, form: "cardinal") } ያህል ቁራጭ ያገኛሉ። ጉቶውን ሳይነቅሉ ይተዉት። ከአራት እስከ ስድስት ሳምንት ውስጥ ሌላ ሐረግ ይሰጣል። ቁራጮቹን በጥላ ያቆዩ፣ በሁለት ቀን ውስጥ ይትከሏቸው።
 # doubt: "ተረተር" for a ridge and "የአፈር ቁልል" for a mound; local words may be better.
 plant-field = { SPAN($when) }፣ ማሳው ላይ ይትከሉ፣ ነገር ግን አፈሩ እርጥብ ሲሆን ብቻ ይሁን። { $layout ->
-    [own] እያንዳንዱ እርሻ በራሱ ተረተር ወይም የአፈር ቁልል ላይ ይተክላል።
+    [own] በእያንዳንዱ እርሻ፣ በራሱ ተረተር ወይም የአፈር ቁልል ላይ ይተከላል።
     [mounds] በእያንዳንዱ የአፈር ቁልል ላይ { SAY($on_mound, form: "cardinal") } ቁራጭ ይትከሉ።
    *[ridges] ተረተሩ ላይ { MEASURE($along_cm, unit: "centimetre") } እያራራቁ አንድ አንድ ቁራጭ ይትከሉ።
- } ሁለት ወይም ሦስት አንጓ ይቅበሩ። ከሁለት ሳምንት በኋላ ክፍት ቦታዎችን እንደገና ይትከሉ።
+ } ሁለት ወይም ሦስት አንጓ ይቅበሩ። ከሁለት ሳምንት በኋላ ክፍት በቀሩ ቦታዎች ላይ እንደገና ይትከሉ።
 # doubt: "ነቀዝ" (weevil, best known from stored grain) for the sweet potato weevil.
-first-harvest = { SPAN($when) }፣ የመጀመሪያዎቹን ስኳር ድንቾች ይሞክሩ። ለመብል የደረሰ ስኳር ድንች እንዳለ ለማወቅ የአንዳንድ ተክሎችን ሥር በእጅ ይዳስሱ። የደረሰውን በደረቅ አፈር ውስጥ ብዙ ጊዜ አይተዉ። ነቀዝ ያጠቃዋል። የመጨረሻዎቹን እስከ { DAY($last_harvest) } ድረስ ቆፍረው ይጨርሱ።
+first-harvest = { SPAN($when) }፣ የመጀመሪያዎቹን ስኳር ድንቾች ይሞክሩ። በአንዳንድ ተክሎች ሥር ያለውን አፈር በእጅ ይዳስሱ፣ ለመብል የደረሰ ስኳር ድንች እንዳለ ይዩ። የደረሰውን በደረቅ አፈር ውስጥ ለረጅም ጊዜ አይተዉት። ነቀዝ ያጠቃዋል። የመጨረሻዎቹን እስከ { DAY($last_harvest) } ድረስ ቆፍረው ይጨርሱ።
 
 ## Cautions
 
-caution-rot = ጥንቃቄ። የበሰበሰ፣ የሻገተ ወይም የተበሳ ስኳር ድንች በፍጹም አይብሉ። ለእንስሳም በፍጹም አይስጡት፣ አይትከሉት። መጥፎውን ክፍል ቆርጠው ቢጥሉም ቀሪውን አይብሉ። ደህና የሚመስለው ክፍል እንኳ መርዝ ሊኖረው ይችላል። እንዲህ ያለውን በጥልቅ ይቅበሩት ወይም ያቃጥሉት።
-caution-virus = ጥንቃቄ። ነጠብጣብ ያለበት፣ ትንሽ ወይም የተጣመመ ቅጠል፣ የቀጨጨ ሐረግም፣ የቫይረስ ምልክት ነው። ከእንዲህ ያለ ተክል ስኳር ድንችም ሆነ ሐረግ በፍጹም አይውሰዱ።
+caution-rot = ጥንቃቄ። የበሰበሰ፣ የሻገተ ወይም የተበሳ ስኳር ድንች በፍጹም አይብሉ። ለእንስሳም በፍጹም አይስጡት፣ አይትከሉት። መጥፎውን ክፍል ቆርጠው ቢጥሉም ቀሪውን አይብሉ። ደህና የሚመስለው ክፍል እንኳ መርዝ ሊኖረው ይችላል። እንዲህ ያለውን በጥልቅ ጉድጓድ ይቅበሩት ወይም ያቃጥሉት።
+caution-virus = ጥንቃቄ። ቅጠሉ ነጠብጣብ ያለበት፣ ትንሽ ወይም የተጣመመ ከሆነ፣ ወይም ሐረጉ ከቀጨጨ፣ ይህ የቫይረስ ምልክት ነው። ከእንዲህ ያለ ተክል ስኳር ድንችም ሆነ ሐረግ በፍጹም አይውሰዱ።
 caution-cracks = ነቀዝ በአፈር ስንጥቅ በኩል ወደ ስኳር ድንቹ ይደርሳል። ስንጥቅ እንዳዩ ወዲያውኑ አፈር ቆልለው ይሸፍኑት።
-caution-heavy-sand = ጥንቃቄ፣ አሸዋ ከባድ ነው። በአንድ ጊዜ ቢበዛ { MEASURE($load_kg, unit: "kilogram") } ይሸከሙ። ዕቃውን በሚቆይበት ቦታ አስቀምጠው ይሙሉት፣ ከሞላ በኋላ አያንሱት።
+caution-heavy-sand = ጥንቃቄ፣ አሸዋ ከባድ ነው። በአንድ ጊዜ ቢበዛ { MEASURE($load_kg, unit: "kilogram") } ብቻ ይሸከሙ። ከዚያ በላይ አይሸከሙ። ዕቃውን በሚቆይበት ቦታ አስቀምጠው ይሙሉት፣ ከሞላ በኋላ አያንሱት።
 # doubt: "ገደላማ የወንዝ ዳር" for a steep river bank.
-caution-riverbed = ከወንዝ አሸዋ የሚወስዱት ወንዙ ደረቅ ሲሆን ብቻ ይሁን። ከገደላማ የወንዝ ዳር ሥርም ሆነ አጠገቡ በፍጹም አይቆፍሩ። ተንዶ ሊቀብርዎት ይችላል። የአካባቢው ደንብ በሚፈቅድበት ቦታ ብቻ ይውሰዱ።
+caution-riverbed = ወንዝ ውስጥ ይጠንቀቁ። ከወንዝ አሸዋ የሚወስዱት ወንዙ ደረቅ ሲሆን ብቻ ይሁን። ከገደላማ የወንዝ ዳር ሥርም ሆነ አጠገቡ በፍጹም አይቆፍሩ። ተንዶ ሊቀብርዎት ይችላል። የአካባቢው ደንብ በሚፈቅድበት ቦታ ብቻ ይውሰዱ።
 caution-water-children = ለልጆች ይጠንቀቁ። ውሃ፣ የውሃ ጉድጓድ ወይም ሌላ ጉድጓድ አጠገብ እንዲጫወቱ አይፍቀዱ። ያጠራቀሙትን ውሃ ይክደኑ፣ የውሃ ጉድጓድንና ሌላ ጉድጓድን በአጥር ይከልሉ። ፍየልና ዶሮ ወደ መደቡ አያስገቡ።
 caution-store-dry = ያስቀመጡትን ስኳር ድንች በፍጹም ውሃ አያጠጡ። አሸዋው ከመጀመሪያው ቀን እስከ መጨረሻው ቀን ደረቅ መሆን አለበት።
 caution-forecast = እነዚህ ቀኖች ያለፉት ዓመታት አማካይ ናቸው እንጂ የዚህ ዓመት ትንበያ አይደሉም። ዝናቡ ሊቀድም ወይም ሊዘገይ ይችላል። አፈሩ እርጥብ ሲሆን ብቻ ይትከሉ።

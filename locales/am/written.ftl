@@ -9,8 +9,7 @@
 
 # doubt: "ምርት" (produce) for the harvest; some would say "አዝመራ".
 sheet-title = ስኳር ድንች፦ ከዚህ ምርት እስከ ቀጣዩ ዝናብ
-# doubt: a label that ends in the preposition "ለ", before the name.
-sheet-for = የተዘጋጀው ለ
+sheet-for = ለማን
 sheet-place = ቦታ
 sheet-rains = ዝናብ የሚጠበቅበት ቀን
 # doubt: "የአሁኑ ማሳ" (the field now standing) for the old field, which could sound abandoned.
@@ -39,8 +38,8 @@ cue-length = የጊዜ ርዝመት
 cue-loudness = የድምፅ ጉልህነት
 # doubt: "ትክክለኛው የድምፅ ጫፍ" for true peak, made up here; sound engineers often use the English words.
 cue-true-peak = ትክክለኛው የድምፅ ጫፍ
-cue-from = ከ
-cue-to = እስከ
+cue-from = መነሻ
+cue-to = መድረሻ
 cue-words = ቃላት
 # doubt: "የድምፅ ቁራጭ" for a clip; "ቁራጭ" is also the vine cutting.
 cue-clip = የድምፅ ቁራጭ
@@ -60,15 +59,15 @@ amount-first-cuttings = ከመጀመሪያው ቆረጣ የሚጠበቁ ቁራ�
 # doubt: "ማስቀመጫ ዕቃ" (then "ዕቃ") for the container; some say "ማጠራቀሚያ".
 amount-containers = ማስቀመጫ ዕቃዎች
 # doubt: "ንጣፍ" for a layer; some would say "ደርብ" or "ረድፍ" (which is kept here for a row).
-amount-layers = በአንድ ዕቃ ውስጥ የሚኖር የስኳር ድንች ንጣፍ
+amount-layers = በአንድ ዕቃ ውስጥ የሚኖረው የስኳር ድንች ንጣፍ ብዛት
 amount-roots-per-layer = { $layer_widths ->
     [uneven] በታችኛው ንጣፍ የሚደረደር ስኳር ድንች፣ ቢበዛ
    *[even] በእያንዳንዱ ንጣፍ የሚደረደር ስኳር ድንች፣ ቢበዛ
  }
 amount-roots-top-layer = በላይኛው ንጣፍ የሚደረደር ስኳር ድንች፣ ቢበዛ
 amount-bundles = የሐረግ ቁራጭ እስሮች
-amount-lining = ዕቃዎቹ ውስጥ የሚነጠፍ ወረቀት
-amount-water-total = ለመደቡ በወቅቱ በሙሉ የሚያስፈልግ ውሃ
+amount-lining = ዕቃዎቹን ከውስጥ የሚያለብስ ወረቀት
+amount-water-total = ለመደቡ ከመጀመሪያ እስከ መጨረሻ የሚያስፈልግ ውሃ በጠቅላላ
 amount-sand = ደረቅ አሸዋ
 amount-loads = የአሸዋ ሸክም ብዛት
 # doubt: "የችግኝ መደብ" (then "መደብ") for the bed where roots sprout.
@@ -171,8 +170,9 @@ unit-litre = { $n } ሊትር
 unit-metre = { $n } ሜትር
 # doubt: "ሳ.ሜ" as printed in farming handbooks; "ሳንቲ ሜትር" in full is plainer but makes text messages long.
 unit-centimetre = { $n } ሳ.ሜ
-# doubt: "መዳፍ" for a hand from the wrist to the fingertips (15 cm); some take it for the palm alone. "ስንዝር" is longer.
-unit-hand = { $n } መዳፍ
+# doubt: "መዳፍ ከነጣቱ" (the palm with its fingers) for a hand from the wrist to the fingertips (15 cm); "መዳፍ" alone is the palm,
+# "እጅ" is also the arm, "ስንዝር" (a span) is longer.
+unit-hand = { $n } መዳፍ ከነጣቱ
 unit-thumb-joint = { $n } የአውራ ጣት አንጓ
 unit-jerrycan = { $n } ጀሪካን
 unit-bundle = { $n } እስር
@@ -200,82 +200,80 @@ mark-plants = በ{ $plants } ጤናማ ተክሎች ላይ ምልክት ያድ�
        *[other] { $plants } ጠንካራ ተክሎችን ይምረጡ።
      } በእያንዳንዱ ተክል አጠገብ ትንሽ እንጨት ይትከሉ። ቅጠላቸው ትልቅና ንጹሕ የሆነ፣ ምንም የበሽታ ምልክት የሌለባቸውን ብቻ ይምረጡ። ከእነዚህ ተክሎች { $roots } ያህል የሚቀመጥ ስኳር ድንች ያገኛሉ።
     .alt = እጅ በጠንካራ ተክል አጠገብ ትንሽ እንጨት ሲተክል።
-    .sms = { BRIEF($first) }፦ ለዘር ስኳር ድንች { $plants } ጤናማ ተክል አጠገብ እንጨት ይትከሉ። ቅጠሉ ትልቅና ንጹሕ ይሁን።
+    .sms = { BRIEF($first) }፦ ለዘር { $plants } ጤናማ ተክል ላይ በእንጨት ምልክት ያድርጉ። ቅጠሉ ትልቅና ንጹሕ፣ ያለ በሽታ ይሁን።
 # doubt: "ሻካራ አሸዋ" for coarse sand and "ደቃቅ" for fine sand.
 # doubt: "ከጣሪያ ሥር" (under a roof) for under cover.
 gather-sand = ደረቅ አሸዋ ያምጡ
     .text = { MEASURE($sand_l, unit: "litre") } ሻካራና ንጹሕ አሸዋ ያምጡ፤ ክብደቱ { MEASURE($sand_kg, unit: "kilogram") } ያህል ነው። ከጣሪያ ሥር ያድርቁት፤ እስኪቀዘቅዝም ይተዉት። ደቃቅ፣ እርጥብ ወይም ሙቅ አሸዋ ስኳር ድንቹን ያበሰብሰዋል። በአንድ ጊዜ ከ{ MEASURE($load_kg, unit: "kilogram") } በላይ አይሸከሙ፤ ጠቅላላው { $loads } ሸክም ያህል ይሆናል።
     .alt = እጆች ከክምር ደረቅ አሸዋ ወደ ትንሽ ባልዲ ሲዝቁ።
-    .sms = እስከ { BRIEF($last) }፦ { MEASURE($sand_l, unit: "litre") } ሻካራ ደረቅ አሸዋ ያምጡ። ከጣሪያ ሥር ያድርቁ። አንድ ሸክም ቢበዛ { MEASURE($load_kg, unit: "kilogram") }።
-# doubt: "የቀጨጨ ሐረግ" for stunted vines.
+    .sms = እስከ { BRIEF($last) }፦ { MEASURE($sand_l, unit: "litre") } ሻካራ አሸዋ ያምጡ። ከጣሪያ ሥር ደርቆ ይቀዝቅዝ። አንድ ሸክም ቢበዛ { MEASURE($load_kg, unit: "kilogram") }።
 check-plants = ምልክት ያለባቸውን ተክሎች እንደገና ይመልከቱ
-    .text = ቅጠሉ ትንሽ፣ የተጠቀለለ ወይም ነጠብጣብ ያለበት መሆኑን፣ ሐረጉ መቀጨጩን፣ በግንዱ ግርጌም ቀዳዳ መኖሩን ይመልከቱ። ከተጠራጠሩ እንጨቱን ይንቀሉ፤ ከዚያ ተክል ምንም አይውሰዱ።
+    .text = ቅጠሉ ትንሽ፣ የተጠቀለለ ወይም ነጠብጣብ ያለበት እንደሆነ ይዩ። ሐረጉ የቀጨጨ፣ በግንዱ ግርጌም ቀዳዳ ያለበት እንደሆነ ይዩ። ከተጠራጠሩ እንጨቱን ይንቀሉ፤ ከዚያ ተክል ምንም አይውሰዱ።
     .alt = ቅጠሉ የተጠቀለለ የታመመ ተክል ከጤናማ ተክል አጠገብ።
-    .sms = { BRIEF($first) }፦ ምልክት ያለበትን ተክል እንደገና ይዩ። ቅጠሉ ካነሰ፣ ከተጠቀለለ ወይም ነጠብጣብ ካለው እንጨቱን ይንቀሉ።
+    .sms = { BRIEF($first) }፦ ምልክት ያለበትን ተክል እንደገና ይዩ። ቅጠሉ ትንሽ፣ የተጠቀለለ ወይም ነጠብጣብ ያለበት ከሆነ እንጨቱን ይንቀሉ፤ ምንም አይውሰዱ።
 # doubt: "ልጣጭ" for the skin of the root (it is also peel).
 cut-vines = ምልክት ያለባቸውን ተክሎች ሐረግ ይቁረጡ
-    .text = ሐረጉን ሲቆርጡ { MEASURE($stem_cm, unit: "centimetre") } ግንድ ይተዉ፤ ይህም { MEASURE($stem_hands, unit: "hand") } ያህል ነው። የስኳር ድንቹ ልጣጭ ይጠነክራል፤ ብዙ ጊዜም ሳይበላሽ ይቆያል።
+    .text = ሐረጉን ሲቆርጡ { MEASURE($stem_cm, unit: "centimetre") } ግንድ ያስቀሩ፤ ይህም { MEASURE($stem_hands, unit: "hand") } ያህል ነው። የስኳር ድንቹ ልጣጭ ይጠነክራል፤ ለረጅም ጊዜም ሳይበላሽ ይቆያል።
     .alt = ቢላዋ ከአፈሩ በላይ መዳፍ ያህል ግንድ ትቶ ሐረግ ሲቆርጥ።
-    .sms = { BRIEF($first) }፦ ምልክት ያለባቸውን ተክሎች ሐረግ ይቁረጡ። መዳፍ ያህል ግንድ ይተዉ።
+    .sms = { BRIEF($first) }፦ ምልክት ያለባቸውን ተክሎች ሐረግ ይቁረጡ። መዳፍ ከነጣቱ ያህል ግንድ ያስቀሩ።
 # doubt: "ሳያቆስሉ" and "የቆሰለ" (wound, wounded) said of roots.
 harvest = ቆፍረው { $roots } ስኳር ድንች ይምረጡ
-    .text = አፈሩ ደረቅ ሲሆን ብቻ ይቆፍሩ፤ ስኳር ድንቹን ሳያቆስሉ ያውጡ። ልጣጩ ያልተጎዳ፣ ርዝመቱ የእጅዎን መዳፍ የሚያክል፣ { $roots } መካከለኛ ስኳር ድንች ይውሰዱ። የቆሰለው ለምግብ ነው እንጂ አይቀመጥም። አፈሩን በእጅ ያራግፉ፤ በፍጹም አይጠቡት። ፀሐይ በማይነካው ጥላ ሥር ጥቂት ሰዓት ያቆዩት።
+    .text = አፈሩ ደረቅ ሲሆን ብቻ ይቆፍሩ፤ ስኳር ድንቹን ሳያቆስሉ ያውጡ። { $roots } መካከለኛ ስኳር ድንች ይውሰዱ፤ ርዝመቱ መዳፍዎን ከነጣቶቹ የሚያክል፣ ልጣጩ ያልተጎዳ ይሁን። ሲቆፈር የቆሰለው ለምግብ ነው እንጂ አይቀመጥም። አፈሩን በእጅ ያራግፉ፤ በፍጹም አይጠቡት። ፀሐይ በማይነካው ጥላ ሥር ጥቂት ሰዓት ያቆዩት።
     .alt = ዶማ ስኳር ድንቹን ሳይቆርጥ ከአፈር ሲያወጣ።
     .sms = { BRIEF($first) }፦ በደረቅ አፈር ይቆፍሩ። { $roots } ያልተጎዳ መካከለኛ ስኳር ድንች ያስቀምጡ። አይጠቡት፤ በጥላ ያቆዩት።
 # doubt: "ሳፋ" for a basin and "ማሰሮ" for a wide clay pot; names of vessels differ by area.
 fill-container = ስኳር ድንቹን በአሸዋ ውስጥ ይደርድሩ
-    .text = ጎኑ ጠንካራ የሆነ { $containers } ዕቃ ይጠቀሙ፦ ሳፋ፣ የሸክላ ማሰሮ፣ ባልዲ ወይም ጥቅጥቅ ብሎ የተሠራ ቅርጫት። ጆንያ አይጠቀሙ። ውስጡን ወረቀት ያንጥፉበት። ዕቃውን በሚቆይበት ቦታ አስቀምጠው ይሙሉት፤ ቦታው ቀዝቃዛ፣ ደረቅና ጥላ ያለው፣ ከልጆች፣ ከእንስሳትና ከዝናብ የራቀ ይሁን። መጀመሪያ { MEASURE($base_cm, unit: "centimetre") } አሸዋ ያድርጉ፤ ይህም { MEASURE($base_joints, unit: "thumb-joint") } ያህል ነው። { $layer_widths ->
+    .text = ጎኑ ጠንካራ የሆነ { $containers } ዕቃ ይጠቀሙ፦ ሳፋ፣ የሸክላ ማሰሮ፣ ባልዲ ወይም ጥቅጥቅ ብሎ የተሠራ ቅርጫት። ጆንያ አይጠቀሙ። ውስጡን በወረቀት ያልብሱ። ዕቃውን በሚቆይበት ቦታ አስቀምጠው ይሙሉት። ቦታው ቀዝቃዛ፣ ደረቅና ጥላ ያለው ይሁን፤ ከልጆች፣ ከእንስሳትና ከዝናብም የራቀ ይሁን። መጀመሪያ { MEASURE($base_cm, unit: "centimetre") } አሸዋ ያድርጉ፤ ይህም { MEASURE($base_joints, unit: "thumb-joint") } ያህል ነው። { $layer_widths ->
         [uneven] በታችኛው ንጣፍ ቢበዛ { $roots_per_layer }፣ በላይኛው ንጣፍ ቢበዛ { $roots_top } ስኳር ድንች ይደርድሩ።
        *[even] በአንድ ንጣፍ ቢበዛ { $roots_per_layer } ስኳር ድንች ይደርድሩ።
      } ስኳር ድንቾቹ እርስ በርስ እንዳይነካኩ፣ የዕቃውንም ጎን እንዳይነኩ ያድርጉ። በ{ MEASURE($layer_cm, unit: "centimetre") } አሸዋ ይሸፍኗቸው። { $layers ->
         [one] { $layers } ንጣፍ ብቻ ይደርድሩ።
        *[other] ከዚያ ቀጣዩን ይደርድሩ፤ ጠቅላላው { $layers } ንጣፍ ይሁን።
-     } በመጨረሻ { MEASURE($top_cm, unit: "centimetre") } አሸዋ ያልብሱ፤ ይህ አይጥን፣ ነፍሳትንና ዶሮን ይከላከላል። ክዳን አይክደኑበት።
+     } በመጨረሻ { MEASURE($top_cm, unit: "centimetre") } አሸዋ ያልብሱ፤ ይህ አይጥን፣ ነፍሳትንና ዶሮን ይከላከላል። ክዳን አያድርጉበት።
     .alt = ጎኑ ተቆርጦ ውስጡ የሚታይ ሳፋ፦ አሸዋ፣ ተራርቀው የተደረደሩ ስኳር ድንቾች፣ አሸዋ፣ ስኳር ድንቾች፣ ከላይ ብዙ አሸዋ።
-    .sms = { BRIEF($first) }፦ ስኳር ድንቹን ሳይነካኩ በደረቅ አሸዋ ይደርድሩ፤ ከታች { $base_cm }፣ ከላይ { MEASURE($top_cm, unit: "centimetre") }። ያለ ክዳን፣ ያለ ውሃ።
+    .sms = { BRIEF($first) }፦ ስኳር ድንቹን እንዳይነካኩ አራርቀው በደረቅ አሸዋ ይደርድሩ፤ አሸዋው ከታች { MEASURE($base_cm, unit: "centimetre") }፣ ከላይ { MEASURE($top_cm, unit: "centimetre") }። አይክደኑት፤ ውሃ አያጠጡት።
 # doubt: "ቡቃያ" for the sprouts of the root; some say "ጉንቁል".
 # doubt: "የክልክል ምልክት" (sign of prohibition) for a crossed-out picture, here and in the cautions.
 monthly-check = ስኳር ድንቹን በየወሩ ይፈትሹ
-    .text = ሁሉንም አውጥተው አንድ በአንድ ይመልከቱ። የበሰበሰውን፣ የሻገተውን ወይም የተበሳውን በጥልቅ ይቅበሩ ወይም ያቃጥሉ። ቡቃያውን አሽተው ያርግፉ። ደህናዎቹን እንደ በፊቱ መልሰው ይደርድሩ፤ ስንት እንደቀሩም ይጻፉ። እስከሚቀጥለው ፍተሻ አይንኳቸው።
+    .text = ሁሉንም አውጥተው አንድ በአንድ ይመልከቱ። የበሰበሰውን፣ የሻገተውን ወይም የተበሳውን ሁሉ በጥልቅ ጉድጓድ ይቅበሩ ወይም ያቃጥሉ። ቡቃያውን አሽተው ያርግፉ። ደህናዎቹን እንደ በፊቱ መልሰው ይደርድሩ፤ ስንት እንደቀሩም ይጻፉ። እስከሚቀጥለው ፍተሻ አይንኳቸው።
     .alt = እጅ ከሳፋው ስኳር ድንች ሲያወጣ፤ ከጎኑ የክልክል ምልክት ያለበት የበሰበሰ ስኳር ድንች።
-    .sms = { BRIEF($first) }፦ ስኳር ድንቹን ሁሉ አውጥተው ይዩ። የበሰበሰውን ይቅበሩ ወይም ያቃጥሉ፤ ለእንስሳ በፍጹም አይስጡ። ቡቃያውን ያርግፉ። መልሰው ይደርድሩ።
+    .sms = { BRIEF($first) }፦ ስኳር ድንቹን ሁሉ አውጥተው ይዩ። የበሰበሰውን፣ የሻገተውን፣ የተበሳውን በጥልቅ ይቅበሩ ወይም ያቃጥሉ፤ ለእንስሳ በፍጹም አይስጡ። ቡቃያውን ያርግፉ። መልሰው ይደርድሩ።
 prepare-bed = የችግኝ መደብ ያዘጋጁ
     .text = ውሃ አጠገብ { MEASURE($bed_length_m, unit: "metre") } በ{ MEASURE($bed_width_m, unit: "metre") } የሆነ መደብ ያዘጋጁ። አፈሩን በደንብ ያለስልሱት። ፍየልና ዶሮ እንዳይገቡ በአጥር ይከልሉት።
     .alt = ረድፎች ያሉት፣ ዙሪያው የታጠረ መደብ፣ አጠገቡም ዶማ።
     .sms = እስከ { BRIEF($last) }፦ ውሃ አጠገብ { MEASURE($bed_length_m, unit: "metre") } በ{ MEASURE($bed_width_m, unit: "metre") } መደብ ያዘጋጁ። በአጥር ይከልሉት።
-last-check = ለመጨረሻ ጊዜ ይፈትሹ፤ ቡቃያውን ይተዉ
-    .text = ሁሉንም ያውጡ። የበሰበሰውን፣ የሻገተውን ወይም የተበሳውን በጥልቅ ይቅበሩ ወይም ያቃጥሉ። በዚህ ጊዜ ቡቃያውን አያርግፉ፤ ደህናዎቹ አሁን በመደቡ ይተከላሉ።
+last-check = ለመጨረሻ ጊዜ ይፈትሹ፤ ቡቃያውን አያርግፉ
+    .text = ሁሉንም ያውጡ። የበሰበሰውን፣ የሻገተውን ወይም የተበሳውን ሁሉ በጥልቅ ጉድጓድ ይቅበሩ ወይም ያቃጥሉ። በዚህ ጊዜ ቡቃያውን አያርግፉ፤ ደህናዎቹ አሁን መደቡ ላይ ይተከላሉ።
     .alt = ቡቃያ ያወጣ፣ ለመደቡ የተዘጋጀ ስኳር ድንች።
-    .sms = { BRIEF($first) }፦ የመጨረሻ ፍተሻ። ቡቃያውን አያርግፉ። የበሰበሰውን ይቅበሩ ወይም ያቃጥሉ፤ ለእንስሳ በፍጹም አይስጡ።
-plant-bed = ስኳር ድንቹን በመደቡ ይትከሉ
-    .text = ስኳር ድንቹን በረድፍ፣ { MEASURE($spacing_cm, unit: "centimetre") } ያህል አራርቀው ያጋድሙ፦ { $bed_rows } ረድፍ፣ በእያንዳንዱ { $row_roots } ያህል። በስሱ አፈር ያልብሱ።
+    .sms = { BRIEF($first) }፦ የመጨረሻ ፍተሻ። ቡቃያውን አያርግፉ። የበሰበሰውን፣ የሻገተውን፣ የተበሳውን በጥልቅ ይቅበሩ ወይም ያቃጥሉ፤ ለእንስሳ በፍጹም አይስጡ።
+plant-bed = ስኳር ድንቹን መደቡ ላይ ይትከሉ
+    .text = ስኳር ድንቹን በረድፍ፣ { MEASURE($spacing_cm, unit: "centimetre") } ያህል አራርቀው ያጋድሙት፦ { $bed_rows } ረድፍ፣ በእያንዳንዱ { $row_roots } ያህል። በስሱ አፈር ያልብሱ።
     .alt = በረድፍ የተጋደሙ ስኳር ድንቾች፤ እጅ አፈር ሲያለብሳቸው።
     .sms = ከ{ BRIEF($first) } ጀምሮ፦ ስኳር ድንቹን { MEASURE($spacing_cm, unit: "centimetre") } አራርቀው በረድፍ ይትከሉ። በስሱ አፈር ያልብሱ፤ ውሃ ያጠጡ።
-# doubt: "ዝናቡ ሲበቃ" for "when the rain does the work".
 water-bed = መደቡን ውሃ ያጠጡ
-    .text = መደቡ በቅጠል ሲሞላ በየቀኑ { MEASURE($water_l, unit: "litre") } ያህል ያጠጡ፤ ይህም { MEASURE($jerrycans, unit: "jerrycan") } ነው። ተክሎቹ ገና ለጋ ሲሆኑ ይቀንሱ፤ ሙቀትና ነፋስ ባለበት ቀን ይጨምሩ። ዝናቡ ሲበቃ ማጠጣቱን ያቁሙ።
+    .text = መደቡ በቅጠል ሲሞላ በየቀኑ { MEASURE($water_l, unit: "litre") } ያህል ያጠጡ፤ ይህም { MEASURE($jerrycans, unit: "jerrycan") } ነው። ተክሎቹ ገና ለጋ ሲሆኑ ይቀንሱ፤ ሙቀትና ነፋስ ባለበት ቀን ይጨምሩ። ዝናቡ በቂ ሲሆን ማጠጣቱን ያቁሙ።
     .alt = ቡቃያ ባለው መደብ ላይ ውሃ ሲፈስ።
     .sms = ከ{ BRIEF($first) } ጀምሮ፦ መደቡን በየቀኑ እስከ { MEASURE($water_l, unit: "litre") } ያጠጡ። ልጆችን ካልተከደነ ውሃ ያርቁ።
 # doubt: "አንጓ" for a node of the vine, and "ጉቶ" for the stub left in the bed.
 cut-for-planting = ለተከላ ሐረግ ይቁረጡ
-    .text = ዝናቡ ከጀመረ በኋላ፣ ርዝመቱ { MEASURE($cutting_cm, unit: "centimetre") }፣ { MEASURE($cutting_hands, unit: "hand") } ያህል የሆነ፣ ቢያንስ { $nodes } አንጓ ያለው ቁራጭ ከጤናማ ቡቃያ ብቻ ይቁረጡ። ከመጀመሪያው ቆረጣ { $first_cuttings } ያህል ቁራጭ ያገኛሉ። ጉቶውን ይተዉ፤ ከአራት እስከ ስድስት ሳምንት ውስጥ ሌላ ሐረግ ይሰጣል። ቁራጮቹን በጥላ ያቆዩ፤ በሁለት ቀን ውስጥ ይትከሏቸው።
+    .text = ዝናቡ ከጀመረ በኋላ፣ ከጤናማ ቡቃያ ብቻ ይቁረጡ። የቁራጩ ርዝመት { MEASURE($cutting_cm, unit: "centimetre") } ይሁን፤ ይህም { MEASURE($cutting_hands, unit: "hand") } ያህል ነው። ቢያንስ { $nodes } አንጓ ይኑረው። ከመጀመሪያው ቆረጣ { $first_cuttings } ያህል ቁራጭ ያገኛሉ። ጉቶውን ሳይነቅሉ ይተዉት፤ ከአራት እስከ ስድስት ሳምንት ውስጥ ሌላ ሐረግ ይሰጣል። ቁራጮቹን በጥላ ያቆዩ፤ በሁለት ቀን ውስጥ ይትከሏቸው።
     .alt = እጅ ከመደቡ ሐረግ ቆርጦ ጉቶውን ሲተው።
-    .sms = ዝናቡ ሲጀምር፦ ከጤናማ ተክል { $nodes } አንጓ ያለው { MEASURE($cutting_cm, unit: "centimetre") } ሐረግ ይቁረጡ። ጉቶውን ይተዉ።
+    .sms = ዝናቡ ሲጀምር፦ ከጤናማ ተክል { $nodes } አንጓ ያለው { MEASURE($cutting_cm, unit: "centimetre") } ሐረግ ይቁረጡ። ጉቶውን አይንቀሉ።
 # doubt: "ተረተር" for a ridge and "የአፈር ቁልል" for a mound; local words may be better.
 plant-field = ማሳው ላይ ይትከሉ
     .text = እርጥብ አፈር ላይ ብቻ ይትከሉ። { $layout ->
-        [own] እያንዳንዱ እርሻ በራሱ ተረተር ወይም የአፈር ቁልል ላይ ይተክላል።
+        [own] በእያንዳንዱ እርሻ፣ በራሱ ተረተር ወይም የአፈር ቁልል ላይ ይተከላል።
         [mounds] በእያንዳንዱ የአፈር ቁልል ላይ { $on_mound } ቁራጭ ይትከሉ፤ ቁልሎቹ { MEASURE($between_cm, unit: "centimetre") } ይራራቁ።
        *[ridges] ተረተሩ ላይ በየ{ MEASURE($along_cm, unit: "centimetre") } አንድ ቁራጭ ይትከሉ፤ ተረተሮቹ { MEASURE($between_cm, unit: "centimetre") } ይራራቁ።
      } ሁለት ወይም ሦስት አንጓ ይቅበሩ። { $kind ->
-        [zone] በመደቡ ወቅት በሙሉ ከ{ $roots } ስኳር ድንች { $cuttings } ቁራጭ ይገኛል።
+        [zone] ከመጀመሪያው እስከ መጨረሻው ቆረጣ፣ ከ{ $roots } ስኳር ድንች በጠቅላላው { $cuttings } ቁራጭ ይገኛል።
        *[other] ለማሳው { $cuttings } ቁራጭ ያስፈልጋል።
-     } ከሁለት ሳምንት በኋላ ክፍት ቦታዎችን እንደገና ይትከሉ።
+     } ከሁለት ሳምንት በኋላ ክፍት በቀሩ ቦታዎች ላይ እንደገና ይትከሉ።
     .alt = በዝናብ ደመና ሥር፣ ተረተር ላይ በመስመር የተተከሉ ቁራጮች።
     .sms = ከ{ BRIEF($first) } ጀምሮ፦ አፈሩ ሲርስ { $cuttings } ቁራጭ ይትከሉ። ቀኑ አማካይ ነው፤ ሰማዩን ይመልከቱ።
 # doubt: "ነቀዝ" (weevil, best known from stored grain) for the sweet potato weevil.
 first-harvest = የመጀመሪያዎቹን ስኳር ድንቾች ይሞክሩ
-    .text = ለመብል የደረሰ ስኳር ድንች እንዳለ ለማወቅ የአንዳንድ ተክሎችን ሥር በእጅ ይዳስሱ። የደረሰውን በደረቅ አፈር ውስጥ ብዙ ጊዜ አይተዉ፤ ነቀዝ ያጠቃዋል። የመጨረሻዎቹን እስከ { DAY($last_harvest) } ድረስ ቆፍረው ይጨርሱ።
+    .text = በአንዳንድ ተክሎች ሥር ያለውን አፈር በእጅ ይዳስሱ፤ ለመብል የደረሰ ስኳር ድንች እንዳለ ይዩ። የደረሰውን በደረቅ አፈር ውስጥ ለረጅም ጊዜ አይተዉት፤ ነቀዝ ያጠቃዋል። የመጨረሻዎቹን እስከ { DAY($last_harvest) } ድረስ ቆፍረው ይጨርሱ።
     .alt = ትልልቅ ስኳር ድንች የያዘ የተነቀለ ተክልና ሙሉ ቅርጫት።
     .sms = ከ{ BRIEF($first) } ጀምሮ፦ የደረሰ ስኳር ድንች በእጅ ይዳስሱ። ሁሉንም እስከ { BRIEF($last_harvest) } ይቆፍሩ፤ ነቀዝ ይመጣል።
 
@@ -283,15 +281,15 @@ first-harvest = የመጀመሪያዎቹን ስኳር ድንቾች ይሞክሩ
 
 table-cuts = ከመደቡ የሚቆረጡ ሐረጎች
     .text = ከእያንዳንዱ ቆረጣ ይህን ያህል ቁራጭ ይጠበቃል። የኋለኞቹ ለቀሪው ማሳና ለክፍት ቦታዎች ናቸው።
-table-shares = እያንዳንዱ እርሻ የሚያመጣው
-    .text = እያንዳንዱ እርሻ በራሱ ተክሎች ላይ ምልክት ያደርጋል፤ ስኳር ድንቹንም ወደ ጋራው ማስቀመጫ ያመጣል።
+table-shares = ከእያንዳንዱ እርሻ የሚመጣው
+    .text = በእያንዳንዱ እርሻ፣ በራሱ ተክሎች ላይ ምልክት ይደረጋል፤ ስኳር ድንቹም በጋራ ወደሚቀመጥበት ቦታ ይመጣል።
 table-fields = መጠን በማሳ ስፋት
     .text = የማሳዎን ስፋት በመጀመሪያው ዓምድ ይፈልጉ። በሁለት መስመሮች መካከል ከሆነ፣ መጠኑም በእነሱ መካከል ነው።
 # doubt: "ሐሰተኛ ጅምር" for a false start of the rains.
 # doubt: "አሞሌ" (a bar, as of salt) for the bars of a chart; "መካከለኛው ዓመት" in the columns for the middle (median) year.
-table-planting-later = መትከሉን ቢያቆዩ
-    .text = በመጀመሪያው ከባድ ዝናብ የሚተክል ሰው፣ ረጅም ደረቅ ጊዜ ከተከተለ ለጋ ተክሎችን ሊያጣ ይችላል። ይህ ሐሰተኛ ጅምር ነው። ማቆየት ደግሞ የሚቀሩትን የዝናብ ቀኖች ያሳንሳል። ሠንጠረዡ ሁለቱም ባለፉት ዓመታት እንዴት እንደነበሩ ያሳያል፤ ትንበያ አይደለም። በሥዕሉ ላይ ባለመስመር አሞሌዎች ሐሰተኛ ጅምር የነበረባቸው ዓመታት ናቸው፤ ጥቁር አሞሌዎች የሚቀሩ የዝናብ ቀኖች ናቸው።
-    .alt = ተከላ ለሚጀመርበት ለእያንዳንዱ ቀን፦ ሐሰተኛ ጅምር ለነበረባቸው ዓመታት ባለመስመር አሞሌ፣ ለሚቀሩ የዝናብ ቀኖች ጥቁር አሞሌ። ቁጥሮቹ ከላይ ባለው ሠንጠረዥ ውስጥ አሉ።
+table-planting-later = ተከላውን ቢያዘገዩ
+    .text = በመጀመሪያው ከባድ ዝናብ የሚተክል ሰው፣ ረጅም ደረቅ ጊዜ ከተከተለ ለጋ ተክሎችን ሊያጣ ይችላል። ይህ ሐሰተኛ ጅምር ነው። ማዘግየት ደግሞ ዝናቡ እስኪያበቃ የሚቀሩትን ቀኖች ይቀንሳል። ሠንጠረዡ ሁለቱም ባለፉት ዓመታት እንዴት እንደነበሩ ያሳያል፤ ትንበያ አይደለም። በሥዕሉ ላይ ባለመስመር አሞሌዎች ሐሰተኛ ጅምር የነበረባቸው ዓመታት ናቸው፤ ጥቁር አሞሌዎች ዝናቡ እስኪያበቃ የሚቀሩ ቀኖች ናቸው።
+    .alt = ተከላ ለሚጀመርበት ለእያንዳንዱ ቀን፦ ሐሰተኛ ጅምር ለነበረባቸው ዓመታት ባለመስመር አሞሌ፣ ዝናቡ እስኪያበቃ ለሚቀሩ ቀኖች ጥቁር አሞሌ። ቁጥሮቹ ከላይ ባለው ሠንጠረዥ ውስጥ አሉ።
 column-when = መቼ
 column-farm = እርሻ
 column-area = ማሳ፣ ካሬ ሜትር
@@ -300,19 +298,19 @@ column-plants = ምልክት የሚደረግበት ተክል
 column-roots = የሚቀመጥ ስኳር ድንች
 column-bed = መደብ፣ ካሬ ሜትር
 column-jerrycans = ውሃ በቀን፣ በጀሪካን
-column-from = የመጀመሪያው ዝናብ ከዚህ ቀን ጀምሮ
+column-from = ከዚህ ቀን ጀምሮ የመጀመሪያው ዝናብ
 column-false-starts = ሐሰተኛ ጅምር የነበረባቸው ዓመታት
-column-days-left = የሚቀሩ የዝናብ ቀኖች፣ በመካከለኛው ዓመት
+column-days-left = ዝናቡ እስኪያበቃ የሚቀሩ ቀኖች፣ በመካከለኛው ዓመት
 false-starts-value = ከ{ $years } ዓመት { $false_starts }
 
 ## Cautions: title, text (.text), picture in words (.alt); text message (.sms) where there is one
 
 caution-rot = የበሰበሰ፣ የሻገተ ወይም የተበሳ ስኳር ድንች
-    .text = በፍጹም አይብሉት፤ ለእንስሳም በፍጹም አይስጡት፤ አይትከሉት። መጥፎውን ክፍል ቆርጠው ቢጥሉም ቀሪውን አይብሉ፤ ደህና የሚመስለው ክፍል እንኳ መርዝ ሊኖረው ይችላል። በጥልቅ ይቅበሩት ወይም ያቃጥሉት።
+    .text = በፍጹም አይብሉት፤ ለእንስሳም በፍጹም አይስጡት፤ አይትከሉት። መጥፎውን ክፍል ቆርጠው ቢጥሉም ቀሪውን አይብሉ፤ ደህና የሚመስለው ክፍል እንኳ መርዝ ሊኖረው ይችላል። በጥልቅ ጉድጓድ ይቅበሩት ወይም ያቃጥሉት።
     .alt = በእንስሳ አጠገብ የክልክል ምልክት ያለበት የበሰበሰ ስኳር ድንች።
-    .sms = የበሰበሰ ወይም የሻገተ ስኳር ድንች በፍጹም አይብሉ፤ ለእንስሳም አይስጡ፤ ደህናውን ክፍልም ቢሆን። በጥልቅ ይቅበሩት ወይም ያቃጥሉት።
+    .sms = የበሰበሰ፣ የሻገተ ወይም የተበሳ ስኳር ድንች፣ ደህና የሚመስለውን ክፍልም፣ በፍጹም አይብሉ፤ ለእንስሳም በፍጹም አይስጡ። በጥልቅ ይቅበሩት ወይም ያቃጥሉት።
 caution-virus = የታመሙ ተክሎች
-    .text = ነጠብጣብ ያለበት፣ ትንሽ ወይም የተጣመመ ቅጠል፣ የቀጨጨ ሐረግም፣ የቫይረስ ምልክት ነው። ከእንዲህ ያለ ተክል ስኳር ድንችም ሆነ ሐረግ በፍጹም አይውሰዱ።
+    .text = ቅጠሉ ነጠብጣብ ያለበት፣ ትንሽ ወይም የተጣመመ ከሆነ፣ ወይም ሐረጉ ከቀጨጨ፣ ይህ የቫይረስ ምልክት ነው። ከእንዲህ ያለ ተክል ስኳር ድንችም ሆነ ሐረግ በፍጹም አይውሰዱ።
     .alt = ቅጠሉ የተጣመመ ትንሽ ተክል፣ የክልክል ምልክት ያለበት።
 caution-cracks = የአፈር ስንጥቅ
     .text = ነቀዝ በአፈር ስንጥቅ በኩል ወደ ስኳር ድንቹ ይደርሳል። ስንጥቅ እንዳዩ ወዲያውኑ አፈር ቆልለው ይሸፍኑት።

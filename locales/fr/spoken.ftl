@@ -48,6 +48,7 @@ unit-kilogram = { SAY($n, form: "cardinal") } { $n ->
     [one] kilo
    *[other] kilos
  }
+# same
 unit-litre = { SAY($n, form: "cardinal") } { $n ->
     [one] litre
    *[other] litres

@@ -21,6 +21,7 @@ sheet-when = Quand
 # Between a label and its value, with the space before it that the language wants.
 colon = {"\u00A0"}:
 semicolon = {"\u00A0"};
+# same
 sheet-page = Page
 status-draft = Brouillon : aucune personne qui parle bien la langue n’a encore relu ce texte.
 status-read = Texte relu par une personne qui parle bien la langue, mais pas encore approuvé.
@@ -28,6 +29,7 @@ status-approved = Texte approuvé.
 
 ## Words of the cue sheet
 
+# same
 cue-title = Message
 cue-language = Langue
 cue-voice = Voix

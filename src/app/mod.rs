@@ -6,6 +6,7 @@ mod output;
 mod rains;
 mod sheets;
 mod speaking;
+mod translating;
 
 use std::fs;
 use std::io;
@@ -25,6 +26,9 @@ pub use rains::{
 };
 pub use sheets::{SheetFormat, SheetRequest, sheet};
 pub use speaking::{SpeakRequest, speak};
+pub use translating::{
+    Coverage, DayInWords, Doubt, PackState, check_packs, day_in_words, keep_sources, new_pack, review,
+};
 
 use crate::guidance::{self, Statement};
 use crate::language::{Pack, Status};

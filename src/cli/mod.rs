@@ -2,6 +2,7 @@
 #![allow(clippy::print_stdout, clippy::print_stderr)]
 
 mod demo;
+mod language;
 mod plan;
 mod progress;
 mod rains;
@@ -10,7 +11,7 @@ mod sheet;
 mod speak;
 
 use std::io::{self, Write as _};
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
 use chrono::NaiveDate;
@@ -94,6 +95,9 @@ enum Command {
     /// What a speaker records.
     #[command(subcommand)]
     Clips(Clips),
+    /// What a translator needs.
+    #[command(subcommand)]
+    Language(language::Language),
 }
 
 /// What goes before the case's own.
@@ -178,7 +182,11 @@ fn percent(text: &str) -> Result<f64, String> {
 /// Runs the command line of this process.
 pub fn run() -> ExitCode {
     let arguments = Arguments::parse();
-    let folder = match arguments.data.map(Folder::open).transpose() {
+    let root = arguments.data.clone();
+    let beginning = matches!(arguments.command, Command::Language(language::Language::New { .. }));
+    // A pack may be begun in a folder that holds nothing yet.
+    let folder = arguments.data.filter(|folder| !beginning || folder.join("locales").is_dir());
+    let folder = match folder.map(Folder::open).transpose() {
         Ok(folder) => folder,
         Err(finding) => return fail(&Error::Input(vec![finding])),
     };
@@ -186,7 +194,7 @@ pub fn run() -> ExitCode {
         Some(folder) => folder,
         None => &Embedded,
     };
-    match call(data, arguments.command) {
+    match call(data, root.as_deref(), arguments.command) {
         Ok(()) => ExitCode::SUCCESS,
         Err(error) => fail(&error),
     }
@@ -214,7 +222,7 @@ fn fail(error: &Error) -> ExitCode {
     ExitCode::from(error.exit_code())
 }
 
-fn call(data: &dyn Data, command: Command) -> Result<(), Error> {
+fn call(data: &dyn Data, root: Option<&Path>, command: Command) -> Result<(), Error> {
     match command {
         Command::Demo { out } => demo::run(data, &out),
         Command::Plan { case, instead, json } => plan::run(&case, instead.into(), json),
@@ -225,6 +233,7 @@ fn call(data: &dyn Data, command: Command) -> Result<(), Error> {
         Command::Speak { case, language, instead, channel: Channel::Radio, voice, topics, out } => {
             speak::run(data, (&case, instead.into()), language.as_deref(), voice.as_deref(), &topics, &out)
         }
+        Command::Language(command) => language::run(data, root, command),
         Command::Clips(Clips::Script { language, json }) => script::run(data, &language, json),
     }
 }

@@ -9,12 +9,19 @@
 //! Nothing ever falls back to another language: what a pack lacks is an error
 //! that names it.
 
+mod check;
 pub mod dates;
+mod memory;
 pub mod numerals;
 mod pack;
 mod piece;
+mod template;
+mod values;
 mod wording;
 
+pub use check::{Coverage, Doubt, Report, SOURCE, TEXT_FILES, check};
+pub use memory::{FILE as MEMORY_FILE, Memory};
 pub use pack::{Direction, LABELS, Pack, Status, WordingError, Written};
 pub use piece::{Intonation, Pause, Piece, Role, Words};
+pub use template::new_pack;
 pub use wording::Phrase;

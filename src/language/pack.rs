@@ -411,6 +411,33 @@ impl Pack {
         Ok(assembly.finish())
     }
 
+    /// A day in spoken words by one of the functions of spoken messages: `DAY` or `WEEK`.
+    ///
+    /// # Errors
+    /// The message that is missing, or the number without words.
+    pub fn say_day(&self, date: NaiveDate, function: &str) -> Result<String, WordingError> {
+        let runs =
+            self.spoken.format_day(date, function).map_err(|problem| self.error(function, &problem))?;
+        let mut words = String::new();
+        for run in runs {
+            match run {
+                Run::Text(text, _) => words.push_str(&text),
+                Run::Said(value, decimals, form) => {
+                    let said = self.say_number(value, decimals, &form);
+                    words.push_str(
+                        &said.map_err(|problem| self.error(function, &Problem::Unresolved(problem)))?,
+                    );
+                }
+                Run::Plain(value, _) => {
+                    let problem =
+                        Problem::Unresolved(format!("the number {value} stands in spoken text without SAY"));
+                    return Err(self.error(function, &problem));
+                }
+            }
+        }
+        Ok(words.trim().to_owned())
+    }
+
     fn say_number(&self, value: f64, decimals: u8, form: &str) -> Result<String, String> {
         let number = Number::rounded(value, decimals)
             .ok_or_else(|| format!("{value} is not a number that can be said"))?;
@@ -557,6 +584,14 @@ fn written_wanted() -> Vec<Wanted> {
 fn spoken_wanted() -> Vec<Wanted> {
     let subjects = Subject::all().filter(|subject| subject.is_spoken()).map(Subject::name);
     subjects.chain(PARTS.iter().copied()).map(|id| (id, None)).collect()
+}
+
+/// The texts that a file must have, such as `mark-plants` and `mark-plants.text`.
+pub(super) fn wanted(file: &str) -> Vec<String> {
+    let wanted = if file == "spoken.ftl" { spoken_wanted() } else { written_wanted() };
+    let name =
+        |(id, attribute): Wanted| attribute.map_or(id.to_owned(), |attribute| format!("{id}.{attribute}"));
+    wanted.into_iter().map(name).collect()
 }
 
 fn missing(messages: &Messages, file: &str, wanted: Vec<Wanted>) -> Vec<Finding> {

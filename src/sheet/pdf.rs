@@ -120,13 +120,17 @@ impl<'d> Printer<'d> {
 }
 
 impl Printer<'_> {
+    /// Whether a font has a letter.
+    pub fn covers(&self, letter: char) -> bool {
+        self.fonts.iter().any(|font| font.info().coverage.contains(letter.into()))
+    }
+
     /// Finds the first text with letters that no font has.
     fn check_letters(&self, facts: &serde_json::Value) -> Result<(), SheetError> {
         match facts {
             serde_json::Value::String(text) => {
-                let covered = |c: char| self.fonts.iter().any(|font| font.info().coverage.contains(c.into()));
                 let mut letters: Vec<char> =
-                    text.chars().filter(|c| !c.is_whitespace() && !covered(*c)).collect();
+                    text.chars().filter(|c| !c.is_whitespace() && !self.covers(*c)).collect();
                 letters.dedup();
                 if letters.is_empty() {
                     Ok(())

@@ -20,6 +20,7 @@ mod season;
 mod seedbed;
 mod sheet;
 mod store;
+mod translating;
 mod voice_bank;
 mod voice_choose;
 mod voice_join;

@@ -8,6 +8,7 @@
 
 mod mark;
 mod phrases;
+mod units;
 
 use std::fmt::Write as _;
 
@@ -28,6 +29,7 @@ use crate::plan::DateSpan;
 pub(super) use mark::Mark;
 pub use phrases::Phrase;
 pub(super) use phrases::collect as collect_phrases;
+pub(super) use units::{Unit, units};
 
 /// What a message comes to: text and numbers, in order.
 #[derive(Debug, Clone, PartialEq)]

@@ -1,0 +1,304 @@
+//! What is still to be done on a pack, and what looks wrong in it, all at once.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use super::memory::{Memory, print};
+use super::numerals::{Number, Numerals};
+use super::pack::{Pack, wanted};
+use super::wording::{Unit, units};
+use crate::data::{Data, Embedded};
+use crate::finding::{Finding, line_of};
+
+/// How far a file of a pack has come.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Coverage {
+    /// The file.
+    pub file: &'static str,
+    /// Texts that are translated, and still from the source as it is now.
+    pub done: usize,
+    /// Texts that are wanted.
+    pub all: usize,
+    /// Texts whose review holds.
+    pub reviewed: usize,
+}
+
+/// A place that a reviewer should look at.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Doubt {
+    /// The file, with its line.
+    pub place: String,
+    /// What the translator doubts.
+    pub text: String,
+}
+
+/// The state of a pack.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Report {
+    /// Mistakes, and what should be looked at.
+    pub findings: Vec<Finding>,
+    /// How far each file has come.
+    pub coverage: Vec<Coverage>,
+    /// What the translator doubts.
+    pub doubts: Vec<Doubt>,
+    /// Who has reviewed, and when last: roles with a date.
+    pub reviews: BTreeMap<String, String>,
+}
+
+/// The files with texts.
+pub const TEXT_FILES: [&str; 2] = ["written.ftl", "spoken.ftl"];
+/// The language that all others are translated from.
+pub const SOURCE: &str = "en";
+/// More words between two pauses than one breath carries.
+const LONGEST_BREATH: usize = 30;
+/// Numbers that messages may hold.
+const GREATEST_NUMBER: u32 = 999_999;
+
+/// A file of a pack; of the source language the program's own where `data` has none.
+pub(super) fn text_of(data: &dyn Data, tag: &str, file: &str) -> Option<String> {
+    let path = format!("locales/{tag}/{file}");
+    let own = data.read(&path).or_else(|| (tag == SOURCE).then(|| Embedded.read(&path)).flatten())?;
+    String::from_utf8(own.into_owned()).ok()
+}
+
+/// Checks a pack. `known` are the values that messages may use; `covered` says whether a font has a letter.
+pub fn check(data: &dyn Data, tag: &str, known: &BTreeSet<String>, covered: &dyn Fn(char) -> bool) -> Report {
+    let mut report =
+        Report { findings: Vec::new(), coverage: Vec::new(), doubts: Vec::new(), reviews: BTreeMap::new() };
+    let pack = Pack::load(data, tag);
+    if let Err(findings) = &pack {
+        report.findings.extend(findings.iter().cloned());
+    }
+    let memory = Memory::load(data, tag);
+    report.findings.extend(memory.findings.iter().cloned());
+    report.reviews = memory.reviews();
+    for file in TEXT_FILES {
+        let (Some(source), Some(text)) = (text_of(data, SOURCE, file), text_of(data, tag, file)) else {
+            continue;
+        };
+        let path = format!("locales/{tag}/{file}");
+        let (source, own) = (units(&source), units(&text));
+        let mut look = Look { path: &path, file, tag, memory: &memory, findings: &mut report.findings };
+        report.coverage.push(look.compare(&source, &own));
+        look.extra(&source, &own);
+        for unit in &own {
+            look.values(unit, &source, known);
+            look.letters(unit, covered);
+            if file == "spoken.ftl" {
+                look.breath(unit);
+                look.abbreviations(unit);
+            }
+        }
+        report.doubts.extend(doubts(&path, &text));
+    }
+    if let Some(text) = text_of(data, tag, "numbers.rbnf") {
+        let path = format!("locales/{tag}/numbers.rbnf");
+        report.doubts.extend(doubts(&path, &text));
+    }
+    if let Ok(pack) = &pack {
+        report.findings.extend(pack.phrases().err().unwrap_or_default());
+        report.findings.extend(gaps(pack.numerals(), &format!("locales/{tag}/numbers.rbnf")));
+    }
+    report
+}
+
+/// One file of a pack beside its source.
+struct Look<'a> {
+    path: &'a str,
+    file: &'static str,
+    tag: &'a str,
+    memory: &'a Memory,
+    findings: &'a mut Vec<Finding>,
+}
+
+impl Look<'_> {
+    fn add(&mut self, unit: &Unit, finding: Finding) {
+        self.findings.push(finding.file(self.path).line(unit.line).field(&unit.id));
+    }
+
+    /// Counts what is translated; what is missing is reported by the pack's reader.
+    fn compare(&mut self, source: &[Unit], own: &[Unit]) -> Coverage {
+        let ids: BTreeSet<String> = wanted(self.file).into_iter().collect();
+        let of = |units: &'_ [Unit], id: &str| units.iter().find(|unit| unit.id == id).cloned();
+        let mut coverage = Coverage { file: self.file, done: 0, all: 0, reviewed: 0 };
+        for unit in source.iter().filter(|unit| ids.contains(&unit.id)) {
+            coverage.all += 1;
+            let Some(translated) = of(own, &unit.id) else { continue };
+            if self.tag == SOURCE {
+                coverage.done += 1;
+                coverage.reviewed +=
+                    usize::from(self.memory.is_reviewed(self.file, &translated.id, &translated.text));
+                continue;
+            }
+            let words =
+                unit.literals.iter().any(|literal| literal.chars().filter(|c| c.is_alphabetic()).count() > 2);
+            if translated.text == unit.text && words && !translated.same {
+                let finding = Finding::warning("is still the English text");
+                self.add(&translated, finding.hint("translate it, or put the comment \"# same\" above it"));
+                continue;
+            }
+            let kept = self.memory.entry(self.file, &unit.id);
+            match kept {
+                Some(entry) if entry.source != print(&unit.text) => {
+                    let finding = Finding::warning("the English text has changed since this was translated");
+                    self.add(
+                        &translated,
+                        finding.hint(format!("it now reads: {}; then run: kabla language keep", unit.text)),
+                    );
+                    continue;
+                }
+                Some(entry) if entry.by.is_some() && entry.text != print(&translated.text) => {
+                    let finding =
+                        Finding::note("the text has changed since it was reviewed: the review is dropped");
+                    self.add(
+                        &translated,
+                        finding.hint("have it read again, then run: kabla language review"),
+                    );
+                }
+                _ => {}
+            }
+            coverage.done += 1;
+            coverage.reviewed +=
+                usize::from(self.memory.is_reviewed(self.file, &translated.id, &translated.text));
+        }
+        coverage
+    }
+
+    /// Messages that nothing uses.
+    fn extra(&mut self, source: &[Unit], own: &[Unit]) {
+        let ids: BTreeSet<String> = wanted(self.file).into_iter().collect();
+        let referred: BTreeSet<&str> = own.iter().flat_map(|unit| &unit.refers).map(String::as_str).collect();
+        let in_source = |id: &str| source.iter().any(|unit| unit.id == id);
+        for unit in own {
+            let id = unit.id.as_str();
+            if !ids.contains(id) && !referred.contains(id) && !in_source(id) {
+                self.add(
+                    unit,
+                    Finding::warning("nothing uses this message").hint("take it out, or check its name"),
+                );
+            }
+        }
+    }
+
+    /// Values that do not exist here, and selectors that can never choose.
+    fn values(&mut self, unit: &Unit, source: &[Unit], known: &BTreeSet<String>) {
+        let here = source.iter().find(|of| of.id == unit.id).map(|of| &of.variables);
+        let of_days =
+            ["day", "month", "year", "weekday", "week", "ethiopic_day", "ethiopic_month", "ethiopic_year"];
+        let of_parts = ["n", "from", "to", "event", "days"];
+        for variable in &unit.variables {
+            let allowed = here.is_some_and(|here| here.contains(variable))
+                || known.contains(variable)
+                || of_days.contains(&variable.as_str())
+                || of_parts.contains(&variable.as_str());
+            if !allowed {
+                let finding = Finding::error(format!("${variable} is not a value that messages may use"));
+                self.add(unit, finding.hint("see the README for the values there are"));
+            }
+        }
+        const NAMES: [(&str, &[&str]); 3] = [
+            ("kind", &["farm", "group", "zone", "other"]),
+            ("layout", &["ridges", "mounds", "own", "other"]),
+            ("layer_widths", &["even", "uneven", "other"]),
+        ];
+        const PLURALS: [&str; 6] = ["zero", "one", "two", "few", "many", "other"];
+        for (variable, keys) in &unit.selectors {
+            let names = NAMES.iter().find(|(name, _)| name == variable).map(|(_, names)| *names);
+            let possible = |key: &str| match names {
+                Some(names) => names.contains(&key),
+                None => PLURALS.contains(&key) || key.parse::<f64>().is_ok(),
+            };
+            for key in keys.iter().filter(|key| !possible(key)) {
+                let finding = Finding::error(format!("the variant [{key}] of ${variable} is never chosen"));
+                let hint = names.map_or("write a plural category or a number".to_owned(), |names| {
+                    format!("variants are {}", names.join(", "))
+                });
+                self.add(unit, finding.hint(hint));
+            }
+        }
+    }
+
+    fn letters(&mut self, unit: &Unit, covered: &dyn Fn(char) -> bool) {
+        let lacking: BTreeSet<char> = unit
+            .literals
+            .iter()
+            .flat_map(|text| text.chars())
+            .filter(|c| !c.is_whitespace() && !covered(*c))
+            .collect();
+        if !lacking.is_empty() {
+            let letters: String = lacking.into_iter().collect();
+            let finding = Finding::warning(format!("no font has {letters}"));
+            self.add(
+                unit,
+                finding.hint("put a font that has them into fonts/, or write it in other letters"),
+            );
+        }
+    }
+
+    /// Sentences longer than a breath. A number counts as two words.
+    fn breath(&mut self, unit: &Unit) {
+        let marked = unit.literals.join(" … … ");
+        let longest = marked
+            .split(['.', '!', '?', '።', ':', ';'])
+            .map(|sentence| sentence.split_whitespace().count())
+            .max()
+            .unwrap_or(0);
+        // A selector's variants stand side by side here; only one of them is said.
+        let variants = unit.selectors.iter().map(|(_, keys)| keys.len()).max().unwrap_or(1).max(1);
+        if longest / variants > LONGEST_BREATH {
+            let finding = Finding::warning(format!("a sentence has about {} words", longest / variants));
+            self.add(unit, finding.hint("part it, so that it can be said in one breath"));
+        }
+    }
+
+    /// Words without a vowel in Latin letters are abbreviations that nobody can read aloud.
+    fn abbreviations(&mut self, unit: &Unit) {
+        let vowel = |c: char| "aeiouyáàâãäéèêëíìîïóòôõöúùûü".contains(c.to_ascii_lowercase());
+        let words = unit
+            .literals
+            .iter()
+            .flat_map(|text| text.split(|c: char| !c.is_alphanumeric() && c != '\'' && c != '’'));
+        let short: BTreeSet<&str> = words
+            .filter(|word| word.chars().count() > 1 && word.chars().all(|c| c.is_ascii_alphabetic()))
+            .filter(|word| !word.chars().any(vowel))
+            .collect();
+        for word in short {
+            let finding = Finding::warning(format!(
+                "\"{word}\" looks like an abbreviation, which nobody can read aloud"
+            ));
+            self.add(unit, finding.hint("write it out"));
+        }
+    }
+}
+
+/// Lines such as `# doubt: …`.
+fn doubts(path: &str, text: &str) -> Vec<Doubt> {
+    let found = text.match_indices("doubt:").filter_map(|(at, _)| {
+        let line = text.get(at..)?.lines().next()?.trim_start_matches("doubt:").trim();
+        let begin = text.get(..at)?.rsplit('\n').next()?;
+        begin
+            .trim_start()
+            .starts_with('#')
+            .then(|| Doubt { place: format!("{path}:{}", line_of(text, at)), text: line.to_owned() })
+    });
+    found.collect()
+}
+
+/// Numbers that the rules have no words for, the first of each form.
+fn gaps(numerals: &Numerals, path: &str) -> Vec<Finding> {
+    let mut findings = Vec::new();
+    for form in numerals.forms() {
+        let of_days = ["day", "date"].contains(&form) || form.starts_with("ordinal");
+        let last = if of_days { 31 } else { GREATEST_NUMBER };
+        let step = if of_days { 1 } else { 997 };
+        let numbers = (u32::from(of_days)..=last.min(1200)).chain((1200..=last).step_by(step));
+        let gap = numbers.into_iter().find(|number| {
+            Number::rounded(f64::from(*number), 0).is_none_or(|number| numerals.say(number, form).is_err())
+        });
+        if let Some(number) = gap {
+            let finding = Finding::warning(format!("the form {form} has no words for {number}"));
+            findings
+                .push(finding.file(path).field(form).hint(format!("messages may need numbers up to {last}")));
+        }
+    }
+    findings
+}

@@ -1,0 +1,175 @@
+//! What a pack remembers of each of its texts: the source it was made from, and who has reviewed it.
+//!
+//! The file `review.toml` in the pack's folder is kept by the program. A text that was changed after its
+//! review has none; a text whose source has changed since is to be translated anew.
+
+use std::collections::BTreeMap;
+
+use chrono::NaiveDate;
+use uuid::Uuid;
+
+use super::check::{SOURCE, TEXT_FILES, text_of};
+use super::wording::units;
+use crate::data::Data;
+use crate::finding::Finding;
+use crate::table;
+
+/// The file in the pack's folder.
+pub const FILE: &str = "review.toml";
+
+/// A short print of a text, by which it is known again.
+pub(super) fn print(text: &str) -> String {
+    Uuid::new_v5(&Uuid::NAMESPACE_OID, text.as_bytes()).simple().to_string().chars().take(12).collect()
+}
+
+/// What is remembered of one text.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub(super) struct Kept {
+    file: String,
+    id: String,
+    /// Print of the source it was made from.
+    pub(super) source: String,
+    /// Print of the text itself.
+    pub(super) text: String,
+    /// The role of who has reviewed it.
+    pub(super) by: Option<String>,
+    on: Option<NaiveDate>,
+}
+
+/// All that a pack remembers.
+#[derive(Debug, Clone, Default)]
+pub struct Memory {
+    entries: Vec<Kept>,
+    /// What is wrong with the file.
+    pub findings: Vec<Finding>,
+}
+
+impl Memory {
+    /// Reads a pack's memory; none where there is no file.
+    pub fn load(data: &dyn Data, tag: &str) -> Memory {
+        let path = format!("locales/{tag}/{FILE}");
+        let Some(bytes) = data.read(&path) else { return Memory::default() };
+        let text = String::from_utf8_lossy(&bytes).into_owned();
+        let (entries, findings) = table::read(&path, &text, |_, root| {
+            let entries = root.tables("text").into_iter().filter_map(|table| {
+                let kept = (table.text("file"), table.text("id"), table.text("source"), table.text("text"));
+                let (by, on) = (table.text("by"), table.date("on"));
+                table.finish();
+                let (Some(file), Some(id), Some(source), Some(text)) = kept else { return None };
+                Some(Kept { file, id, source, text, by, on })
+            });
+            Some(entries.collect::<Vec<_>>())
+        });
+        Memory { entries: entries.unwrap_or_default(), findings }
+    }
+
+    pub(super) fn entry(&self, file: &str, id: &str) -> Option<&Kept> {
+        self.entries.iter().find(|kept| kept.file == file && kept.id == id)
+    }
+
+    pub(super) fn is_reviewed(&self, file: &str, id: &str, text: &str) -> bool {
+        self.entry(file, id).is_some_and(|kept| kept.by.is_some() && kept.text == print(text))
+    }
+
+    /// Who has reviewed, each with the last date.
+    pub fn reviews(&self) -> BTreeMap<String, String> {
+        let mut reviews: BTreeMap<String, String> = BTreeMap::new();
+        for kept in &self.entries {
+            if let (Some(by), Some(on)) = (&kept.by, kept.on) {
+                let last = reviews.entry(by.clone()).or_default();
+                *last = last.clone().max(on.to_string());
+            }
+        }
+        reviews
+    }
+
+    /// Remembers the source that each text is now made from. Texts that are as before keep what is remembered of them.
+    pub fn keep(&mut self, data: &dyn Data, tag: &str) {
+        self.update(data, tag, &[], None);
+    }
+
+    /// Notes a review of the texts named, or of all.
+    ///
+    /// # Errors
+    /// The names that are no texts of the pack.
+    pub fn review(
+        &mut self,
+        data: &dyn Data,
+        tag: &str,
+        ids: &[String],
+        (role, on): (&str, NaiveDate),
+    ) -> Result<usize, Vec<String>> {
+        let all: Vec<String> = TEXT_FILES
+            .iter()
+            .flat_map(|file| units(&text_of(data, tag, file).unwrap_or_default()))
+            .map(|unit| unit.id)
+            .collect();
+        let unknown: Vec<String> = ids.iter().filter(|id| !all.contains(id)).cloned().collect();
+        if !unknown.is_empty() {
+            return Err(unknown);
+        }
+        Ok(self.update(data, tag, ids, Some((role, on))))
+    }
+
+    fn update(
+        &mut self,
+        data: &dyn Data,
+        tag: &str,
+        ids: &[String],
+        review: Option<(&str, NaiveDate)>,
+    ) -> usize {
+        let mut entries = Vec::new();
+        let mut reviewed = 0;
+        for file in TEXT_FILES {
+            let source = units(&text_of(data, SOURCE, file).unwrap_or_default());
+            for unit in units(&text_of(data, tag, file).unwrap_or_default()) {
+                let Some(from) = source.iter().find(|source| source.id == unit.id) else { continue };
+                let now = print(&unit.text);
+                let before = self.entry(file, &unit.id).cloned();
+                let asked = review.filter(|_| ids.is_empty() || ids.contains(&unit.id));
+                if before.is_none()
+                    && unit.text == from.text
+                    && !unit.same
+                    && asked.is_none()
+                    && tag != SOURCE
+                {
+                    continue;
+                }
+                let same_text = before.as_ref().is_some_and(|before| before.text == now);
+                reviewed += usize::from(asked.is_some());
+                entries.push(match (before, asked) {
+                    (Some(before), None) if same_text && review.is_some() => before,
+                    (before, asked) => Kept {
+                        file: file.to_owned(),
+                        id: unit.id,
+                        source: print(&from.text),
+                        text: now,
+                        by: asked
+                            .map(|(role, _)| role.to_owned())
+                            .or(before.as_ref().filter(|_| same_text).and_then(|before| before.by.clone())),
+                        on: asked
+                            .map(|(_, on)| on)
+                            .or(before.filter(|_| same_text).and_then(|before| before.on)),
+                    },
+                });
+            }
+        }
+        self.entries = entries;
+        reviewed
+    }
+
+    /// The file's text.
+    pub fn to_toml(&self) -> String {
+        let mut text = "# Kept by `kabla language keep` and `kabla language review`: what each text was made from, and who has reviewed it.\n".to_owned();
+        for kept in &self.entries {
+            text.push_str(&format!(
+                "\n[[text]]\nfile = \"{}\"\nid = \"{}\"\nsource = \"{}\"\ntext = \"{}\"\n",
+                kept.file, kept.id, kept.source, kept.text
+            ));
+            if let (Some(by), Some(on)) = (&kept.by, kept.on) {
+                text.push_str(&format!("by = \"{by}\"\non = {on}\n"));
+            }
+        }
+        text
+    }
+}

@@ -1,0 +1,142 @@
+//! The texts of a file one by one, as a translator works through them.
+
+use std::collections::BTreeSet;
+
+use fluent_syntax::ast::{
+    Comment, Entry, Expression, InlineExpression, Message, Pattern, PatternElement, Resource, VariantKey,
+};
+use fluent_syntax::{parser, serializer};
+
+/// One text: a message, or an attribute of one.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub(in crate::language) struct Unit {
+    /// Its name, such as `mark-plants` or `mark-plants.text`.
+    pub(in crate::language) id: String,
+    /// Its text as it is written, each literal in one line.
+    pub(in crate::language) text: String,
+    /// The values that it uses.
+    pub(in crate::language) variables: BTreeSet<String>,
+    /// What it chooses by, and between which variants.
+    pub(in crate::language) selectors: Vec<(String, Vec<String>)>,
+    /// Messages and terms that it refers to, by reference or through a function.
+    pub(in crate::language) refers: BTreeSet<String>,
+    /// Its literal texts.
+    pub(in crate::language) literals: Vec<String>,
+    /// Where it stands.
+    pub(in crate::language) line: u32,
+    /// Whether the translator says that it is the same as in the source: a comment `# same`.
+    pub(in crate::language) same: bool,
+}
+
+/// All texts of a file in its order; what cannot be parsed is left out, as its reader reports it.
+pub(in crate::language) fn units(text: &str) -> Vec<Unit> {
+    let (Ok(mut resource) | Err((mut resource, _))) = parser::parse(text.to_owned());
+    super::join_lines(&mut resource);
+    let mut units = Vec::new();
+    for entry in &resource.body {
+        let Entry::Message(message) = entry else { continue };
+        let same = message.comment.as_ref().is_some_and(is_same);
+        let line = line_after(text, 0, &format!("{} =", message.id.name));
+        if let Some(pattern) = &message.value {
+            units.push(unit(message.id.name.clone(), pattern, line, same));
+        }
+        for attribute in &message.attributes {
+            let id = format!("{}.{}", message.id.name, attribute.id.name);
+            let line = line_after(text, line, &format!(".{} =", attribute.id.name));
+            units.push(unit(id, &attribute.value, line, same));
+        }
+    }
+    units
+}
+
+fn is_same(comment: &Comment<String>) -> bool {
+    comment.content.iter().any(|line| line.trim() == "same")
+}
+
+/// The first line from `from` on that begins so; lines are counted from 1.
+fn line_after(text: &str, from: u32, start: &str) -> u32 {
+    let lines = text.lines().zip(1u32..).skip(from as usize);
+    lines
+        .filter(|(line, _)| line.trim_start().starts_with(start))
+        .map(|(_, line)| line)
+        .next()
+        .unwrap_or(from)
+}
+
+fn unit(id: String, pattern: &Pattern<String>, line: u32, same: bool) -> Unit {
+    let mut unit = Unit {
+        id,
+        text: written(pattern),
+        variables: BTreeSet::new(),
+        selectors: Vec::new(),
+        refers: BTreeSet::new(),
+        literals: Vec::new(),
+        line,
+        same,
+    };
+    walk(pattern, &mut unit);
+    unit
+}
+
+/// A pattern as it stands in a file.
+fn written(pattern: &Pattern<String>) -> String {
+    let message = Message {
+        id: fluent_syntax::ast::Identifier { name: "m".to_owned() },
+        value: Some(pattern.clone()),
+        attributes: Vec::new(),
+        comment: None,
+    };
+    let text = serializer::serialize(&Resource { body: vec![Entry::Message(message)] });
+    text.trim_start_matches("m =").trim().to_owned()
+}
+
+fn walk(pattern: &Pattern<String>, unit: &mut Unit) {
+    for element in &pattern.elements {
+        match element {
+            PatternElement::TextElement { value } => unit.literals.push(value.clone()),
+            PatternElement::Placeable { expression } => walk_expression(expression, unit),
+        }
+    }
+}
+
+fn walk_expression(expression: &Expression<String>, unit: &mut Unit) {
+    match expression {
+        Expression::Inline(inline) => walk_inline(inline, unit),
+        Expression::Select { selector, variants } => {
+            walk_inline(selector, unit);
+            if let InlineExpression::VariableReference { id } = selector {
+                let key = |variant: &fluent_syntax::ast::Variant<String>| match &variant.key {
+                    VariantKey::Identifier { name } => name.clone(),
+                    VariantKey::NumberLiteral { value } => value.clone(),
+                };
+                unit.selectors.push((id.name.clone(), variants.iter().map(key).collect()));
+            }
+            variants.iter().for_each(|variant| walk(&variant.value, unit));
+        }
+    }
+}
+
+fn walk_inline(inline: &InlineExpression<String>, unit: &mut Unit) {
+    match inline {
+        InlineExpression::VariableReference { id } => {
+            unit.variables.insert(id.name.clone());
+        }
+        InlineExpression::FunctionReference { id, arguments } => {
+            arguments.positional.iter().for_each(|argument| walk_inline(argument, unit));
+            let unit_name = arguments.named.iter().find(|argument| argument.name.name == "unit");
+            if let Some(message) = super::day_message(&id.name) {
+                unit.refers.insert(message.to_owned());
+            } else if id.name == "SPAN" {
+                unit.refers.extend(["span".to_owned(), "span-day".to_owned()]);
+            } else if let Some(InlineExpression::StringLiteral { value }) = unit_name.map(|unit| &unit.value)
+            {
+                unit.refers.insert(super::unit_message(value));
+            }
+        }
+        InlineExpression::MessageReference { id, .. } => {
+            unit.refers.insert(id.name.clone());
+        }
+        InlineExpression::Placeable { expression } => walk_expression(expression, unit),
+        _ => {}
+    }
+}

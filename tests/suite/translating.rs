@@ -1,0 +1,215 @@
+//! A translator's way from an empty folder to a pack that has been read.
+
+use std::fs;
+use std::path::Path;
+use std::process::{Command, Output};
+
+fn kabla(folder: &Path, arguments: &[&str]) -> Output {
+    Command::new(env!("CARGO_BIN_EXE_kabla")).current_dir(folder).args(arguments).output().unwrap()
+}
+
+fn out(output: &Output) -> String {
+    assert!(output.status.success(), "{}", String::from_utf8_lossy(&output.stderr));
+    String::from_utf8(output.stdout.clone()).unwrap()
+}
+
+fn err(output: &Output) -> String {
+    String::from_utf8(output.stderr.clone()).unwrap()
+}
+
+/// A folder with a copy of the Swahili pack, to be changed.
+fn swahili() -> tempfile::TempDir {
+    let folder = tempfile::tempdir().unwrap();
+    let pack = folder.path().join("locales/sw");
+    fs::create_dir_all(&pack).unwrap();
+    let source = Path::new(env!("CARGO_MANIFEST_DIR")).join("locales/sw");
+    for entry in fs::read_dir(source).unwrap() {
+        let entry = entry.unwrap();
+        fs::copy(entry.path(), pack.join(entry.file_name())).unwrap();
+    }
+    folder
+}
+
+fn change(folder: &Path, file: &str, from: &str, to: &str) {
+    let path = folder.join("locales/sw").join(file);
+    let text = fs::read_to_string(&path).unwrap();
+    assert!(text.contains(from), "{from}");
+    fs::write(path, text.replacen(from, to, 1)).unwrap();
+}
+
+fn check(folder: &Path) -> String {
+    out(&kabla(folder, &["language", "check", "sw", "--data", "."]))
+}
+
+#[test]
+fn a_new_pack_has_every_text_with_its_help_and_is_not_begun_twice() {
+    let folder = tempfile::tempdir().unwrap();
+    out(&kabla(folder.path(), &["language", "new", "om", "--data", "mine"]));
+    let pack = folder.path().join("mine/locales/om");
+    let written = fs::read_to_string(pack.join("written.ftl")).unwrap();
+    for wanted in [
+        "# en: ",
+        "# sw: ",
+        "$plants: plants to mark, e.g. 25",
+        "at most 160 letters",
+        "mark-plants = ",
+        ".sms = ",
+    ] {
+        assert!(written.contains(wanted), "{wanted}");
+    }
+    let checked = out(&kabla(folder.path(), &["language", "check", "om", "--data", "mine"]));
+    assert!(checked.contains("is still the English text"), "{checked}");
+    assert!(
+        !checked.contains("error:"),
+        "a new pack has nothing wrong but what is not translated: {checked}"
+    );
+    assert!(checked.contains("has no words for 10"), "{checked}");
+    let again = kabla(folder.path(), &["language", "new", "om", "--data", "mine"]);
+    assert_eq!(again.status.code(), Some(2));
+    assert!(err(&again).contains("is there already"), "{}", err(&again));
+    let wrong = kabla(folder.path(), &["language", "new", "pt_mz", "--data", "mine"]);
+    assert!(err(&wrong).contains("pt-MZ"), "{}", err(&wrong));
+}
+
+/// One mistake of each kind, and all are told at once, each with its line.
+#[test]
+fn a_check_tells_all_that_is_wrong_at_once() {
+    let folder = swahili();
+    let path = folder.path();
+    change(path, "written.ftl", "sheet-place = Mahali", "sheet-place = Place");
+    change(path, "written.ftl", "sheet-harvest = Kuvuna", "sheet-harvest = { $rotes } Kuvuna");
+    change(path, "written.ftl", "[zone] Mpango", "[village] Mpango");
+    change(path, "written.ftl", "sheet-when = Lini", "sheet-when = Lini 汉");
+    change(path, "written.ftl", "sheet-amounts = ", "sheet-unused = Bure\nsheet-amounts = ");
+    change(path, "spoken.ftl", "caution-virus = ", "caution-virus = Tumia kg kadhaa. ");
+    change(
+        path,
+        "spoken.ftl",
+        "caution-store-dry = ",
+        &format!("caution-store-dry = {}. ", "neno ".repeat(40).trim()),
+    );
+    change(path, "numbers.rbnf", "40: arobaini[ na >>];", "40: =#,##0=;");
+    let report = check(path);
+    for wanted in [
+        "sheet-place: is still the English text",
+        "$rotes is not a value",
+        "the variant [village] of $kind is never chosen",
+        "no font has 汉",
+        "sheet-unused: nothing uses this message",
+        "\"kg\" looks like an abbreviation",
+        "a sentence has about 40 words",
+        "the form cardinal has no words for 40",
+    ] {
+        assert!(report.contains(wanted), "{wanted}\n{report}");
+    }
+    assert!(report.contains("180 of 181 translated"), "{report}");
+    let unharmed = out(&kabla(path, &["language", "check", "sw"]));
+    assert!(!unharmed.contains("warning:") && !unharmed.contains("error:"), "{unharmed}");
+}
+
+/// A review holds for the words that were read, and for no others; a text is old once its source has changed.
+#[test]
+fn reviews_and_sources_are_remembered() {
+    let folder = swahili();
+    let path = folder.path();
+    out(&kabla(path, &["language", "keep", "sw", "--data", "."]));
+    assert!(check(path).contains("0 reviewed"));
+    let review = ["language", "review", "sw", "--data", ".", "--role", "agronomist", "--on", "2026-11-25"];
+    out(&kabla(path, &review));
+    let report = check(path);
+    assert!(report.contains("181 of 181 translated, 181 reviewed"), "{report}");
+    assert!(report.contains("read by agronomist, last on 2026-11-25"), "{report}");
+    change(path, "written.ftl", "sheet-place = Mahali", "sheet-place = Sehemu");
+    let report = check(path);
+    assert!(report.contains("sheet-place: the text has changed since it was reviewed"), "{report}");
+    assert!(report.contains("181 of 181 translated, 180 reviewed"), "{report}");
+    out(&kabla(
+        path,
+        &[
+            "language",
+            "review",
+            "sw",
+            "--data",
+            ".",
+            "--role",
+            "teacher",
+            "--on",
+            "2026-11-26",
+            "--text",
+            "sheet-place",
+        ],
+    ));
+    let list = out(&kabla(path, &["language", "list", "--data", "."]));
+    assert!(list.contains("agronomist 2026-11-25, teacher 2026-11-26"), "{list}");
+    // Another English text: the folder's own goes before the program's.
+    let english = path.join("locales/en");
+    fs::create_dir_all(&english).unwrap();
+    for entry in fs::read_dir(Path::new(env!("CARGO_MANIFEST_DIR")).join("locales/en")).unwrap() {
+        let entry = entry.unwrap();
+        let text = fs::read_to_string(entry.path()).unwrap();
+        fs::write(
+            english.join(entry.file_name()),
+            text.replace("sheet-place = Place", "sheet-place = Village"),
+        )
+        .unwrap();
+    }
+    let report = check(path);
+    assert!(
+        report.contains("sheet-place: the English text has changed since this was translated"),
+        "{report}"
+    );
+    assert!(report.contains("180 of 181 translated"), "{report}");
+    out(&kabla(path, &["language", "keep", "sw", "--data", "."]));
+    assert!(!check(path).contains("has changed since this was translated"));
+}
+
+#[test]
+fn what_cannot_be_done_is_said() {
+    let folder = swahili();
+    for (arguments, code, wanted) in [
+        (&["language", "check", "xx"][..], 2, "there is no pack xx"),
+        (&["language", "keep", "en", "--data", "."], 2, "is not there"),
+        (
+            &["language", "review", "sw", "--data", ".", "--role", "a", "--text", "nothing"],
+            2,
+            "nothing is not a text of sw",
+        ),
+        (&["language", "review", "sw", "--data", ".", "--role", "\"x\""], 2, "plain words"),
+        (&["language", "date", "2027-02-30", "--language", "sw"], 2, "2027-02-30"),
+        (&["language", "date", "2027-02-28", "--language", "xx"], 2, "xx"),
+    ] {
+        let output = kabla(folder.path(), arguments);
+        assert_eq!(output.status.code(), Some(code), "{arguments:?}: {}", err(&output));
+        assert!(err(&output).contains(wanted), "{arguments:?}: {}", err(&output));
+    }
+}
+
+/// Every pack that comes with the program is complete and has no finding; none claims a reader it has not had.
+#[test]
+fn the_programs_packs_are_whole_drafts() {
+    let list = out(&kabla(Path::new("."), &["language", "list"]));
+    let rows: Vec<&str> = list.lines().skip(1).collect();
+    assert_eq!(rows.len(), 7, "{list}");
+    for row in rows {
+        assert!(row.contains("draft") && row.matches("100 %").count() == 2 && row.ends_with('–'), "{row}");
+    }
+    let checked = out(&kabla(Path::new("."), &["language", "check"]));
+    assert!(!checked.contains("error:") && !checked.contains("warning:"), "{checked}");
+}
+
+/// Days of packs with their own calendars and orders, as their files say them.
+#[test]
+fn days_in_words() {
+    let day = |tag: &str| out(&kabla(Path::new("."), &["language", "date", "2027-05-24", "--language", tag]));
+    assert!(day("am").contains("ግንቦት 16 ቀን 2019"), "{}", day("am"));
+    assert!(
+        day("sw").contains("tarehe ishirini na nne Mei") && day("sw").contains("wiki ya nne"),
+        "{}",
+        day("sw")
+    );
+    assert!(
+        day("en").contains("Monday, 24 May 2027") && day("en").contains("the twenty-fourth of May"),
+        "{}",
+        day("en")
+    );
+}
