@@ -1,0 +1,208 @@
+//! Number words, by rules in the Unicode RBNF syntax (UTS #35 part 3, "Rule-Based Number Formatting").
+//!
+//! A rule file holds *rule sets*, each of which says numbers in one form. A rule starts at a base value and holds up to
+//! the next one; `<<` says how many times the rule's divisor goes into the number, `>>` says what is left over, text in
+//! brackets is left out where nothing is left over:
+//!
+//! ```
+//! use kabla::language::numerals::{Numerals, NumeralError};
+//!
+//! let rules = "
+//! %count:            # a public set: a form one can ask for
+//! 0: none; one; two; three; four; five; six; seven; eight; nine;
+//! 10: ten[ and >>];
+//! 20: << tens[ and >>];
+//! 100: =#,##0=;      # digits are not words: numbers end here
+//! ";
+//! let numerals = Numerals::parse(rules).map_err(|problems| format!("{problems:?}"))?;
+//! assert_eq!(numerals.say(34.into(), "count")?, "three tens and four");
+//! assert!(matches!(numerals.say(100.into(), "count"), Err(NumeralError::BeyondRules { .. })));
+//! # Ok::<(), Box<dyn std::error::Error>>(())
+//! ```
+//!
+//! A number that the rules have no words for is an error that names the number and the form. Nothing is ever said in
+//! digits, in another language's words, or rounded to a number that does have words.
+//!
+//! Differences from ICU, which reads the same syntax:
+//! - a rule ends with `;` on the line where it starts, and `#` starts a comment, on a line of its own or behind a `;`;
+//! - any number of substitutions and brackets in one rule, and `[a|b]`, which says `b` where nothing is left over;
+
+mod apply;
+mod body;
+mod builder;
+mod number;
+mod parse;
+mod rules;
+mod start;
+mod vocabulary;
+
+use std::collections::{BTreeSet, HashMap};
+use std::fmt;
+
+pub use number::Number;
+
+use apply::Speech;
+use number::MOST_PLACES;
+use parse::Reader;
+use rules::RuleSet;
+use vocabulary::{Range, Search};
+
+/// Rules that say the numbers of one language.
+#[derive(Debug, Clone)]
+pub struct Numerals {
+    sets: Vec<RuleSet>,
+}
+
+/// One thing wrong in a rule file.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct RuleProblem {
+    /// Line in the file, from 1.
+    pub line: u32,
+    /// What is wrong.
+    pub message: String,
+    /// What to do about it.
+    pub hint: String,
+}
+
+/// Why a number has no words.
+#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+pub enum NumeralError {
+    /// The rules have no public set of this name.
+    #[error("there are no rules for the form `{form}`; there are {}", .known.join(", "))]
+    UnknownForm {
+        /// The form asked for.
+        form: String,
+        /// The forms there are.
+        known: Vec<String>,
+    },
+    /// The rules of this form do not reach this number.
+    #[error("the rules of the form `{form}` have no words for {number}")]
+    BeyondRules {
+        /// The number asked for.
+        number: Number,
+        /// The form asked for.
+        form: String,
+    },
+    /// The rule for this number uses a part of the syntax that cannot be said.
+    #[error("the rules of the form `{form}` need {construct} for {number}, which cannot be said")]
+    Unsupported {
+        /// The number asked for.
+        number: Number,
+        /// The form asked for.
+        form: String,
+        /// The part of the syntax.
+        construct: &'static str,
+    },
+    /// The rules send this number round in a circle, or through more rules than any number needs.
+    #[error("the rules of the form `{form}` come to no end for {number}")]
+    Endless {
+        /// A number for which this happens.
+        number: Number,
+        /// The form asked for.
+        form: String,
+    },
+    /// The form has too many different words to list, as in a language that writes a number as one word.
+    #[error("the rules of the form `{form}` make too many different words to list")]
+    TooManyWords {
+        /// The form asked for.
+        form: String,
+    },
+    /// The text is no number in plain digits.
+    #[error(
+        "`{text}` is not a number such as 12, -3 or 5.25 (at most {MOST_PLACES} digits behind the point)"
+    )]
+    NotANumber {
+        /// The text.
+        text: String,
+    },
+}
+
+/// The words of a text, as a speaker would record them: split at white space, hyphens and commas.
+///
+/// [`Numerals::words`] splits in the same way.
+pub fn words_in(text: &str) -> impl Iterator<Item = &str> {
+    text.split(parts_words).filter(|word| !word.is_empty())
+}
+
+fn parts_words(c: char) -> bool {
+    c.is_whitespace() || matches!(c, '-' | '\u{2010}' | '\u{2011}' | ',' | '،' | '、' | '፡' | '፣')
+}
+
+impl fmt::Display for RuleProblem {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "line {}: {} ({})", self.line, self.message, self.hint)
+    }
+}
+
+impl Numerals {
+    /// The rules in `text`.
+    ///
+    /// # Errors
+    /// All problems of the text, in the order of their lines; see [`RuleProblem`].
+    pub fn parse(text: &str) -> Result<Numerals, Vec<RuleProblem>> {
+        let mut reader = Reader::default();
+        for (line, text) in (1..).zip(text.trim_start_matches('\u{feff}').lines()) {
+            reader.line(line, text);
+        }
+        let (sets, mut problems) = reader.finish();
+        if problems.is_empty() {
+            return Ok(Numerals { sets });
+        }
+        problems.sort_by_key(|problem| problem.line);
+        Err(problems)
+    }
+
+    /// Names of the public rule sets without their `%`, such as `cardinal` or `class-4`, in the order of the file.
+    pub fn forms(&self) -> Vec<&str> {
+        self.sets.iter().filter_map(|set| public_name(&set.name)).collect()
+    }
+
+    /// The words of `number` in `form`.
+    ///
+    /// # Errors
+    /// [`NumeralError::UnknownForm`]; [`NumeralError::BeyondRules`] where the rules have no words for the number;
+    /// [`NumeralError::Unsupported`] and [`NumeralError::Endless`] where the rules are at fault.
+    pub fn say(&self, number: Number, form: &str) -> Result<String, NumeralError> {
+        let set = self.form(form)?;
+        let mut speech = Speech { numerals: self, text: String::new(), steps: 0 };
+        match speech.set(set, number, 0) {
+            Ok(()) => Ok(speech.text),
+            Err(trouble) => Err(trouble.about(number, form)),
+        }
+    }
+
+    /// Every word that [`say`](Numerals::say) can produce in `form`, each once.
+    ///
+    /// The words are found by following the rules with ranges of numbers, not by saying them all, so that the list holds
+    /// at any size of number. It may hold a word too many where parts of one word depend on each other in ways that
+    /// ranges do not show; it lacks none.
+    ///
+    /// # Errors
+    /// [`NumeralError::UnknownForm`]; [`NumeralError::Endless`] where some number comes to no end;
+    /// [`NumeralError::TooManyWords`] above 20,000 words or parts of words.
+    pub fn words(&self, form: &str) -> Result<BTreeSet<String>, NumeralError> {
+        let set = self.form(form)?;
+        let mut search = Search { numerals: self, known: HashMap::new() };
+        let mut words = BTreeSet::new();
+        for negative in [false, true] {
+            for decimal in [false, true] {
+                let range = Range { low: 0, high: u64::MAX, negative, decimal };
+                let found = search.set(set, range, 0).map_err(|trouble| trouble.about(form))?;
+                found.collect_into(&mut words);
+            }
+        }
+        Ok(words)
+    }
+
+    fn form(&self, form: &str) -> Result<usize, NumeralError> {
+        let found = self.sets.iter().position(|set| public_name(&set.name) == Some(form));
+        found.ok_or_else(|| NumeralError::UnknownForm {
+            form: form.to_owned(),
+            known: self.forms().into_iter().map(str::to_owned).collect(),
+        })
+    }
+}
+
+fn public_name(name: &str) -> Option<&str> {
+    name.strip_prefix('%').filter(|name| !name.starts_with('%'))
+}

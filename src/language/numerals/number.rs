@@ -1,0 +1,129 @@
+//! Numbers to be said.
+
+use std::fmt;
+use std::str::FromStr;
+
+use super::NumeralError;
+
+/// How many digits a [`Number`] may have behind the point.
+pub(super) const MOST_PLACES: u8 = 18;
+
+/// A number to be said: a sign, a whole part up to `u64::MAX`, and up to 18 decimal digits as they are written.
+///
+/// `5.5` and `5.50` are different numbers here, since they are said differently.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub struct Number {
+    pub(super) negative: bool,
+    pub(super) whole: u64,
+    pub(super) decimals: u64,
+    pub(super) places: u8,
+}
+
+impl From<u64> for Number {
+    fn from(whole: u64) -> Number {
+        Number { negative: false, whole, decimals: 0, places: 0 }
+    }
+}
+
+impl Number {
+    /// `value` with at most `decimals` (and at most 18) digits behind the point, without zeros at the end.
+    ///
+    /// The shortest decimal number that stands for `value` is rounded, halves away from zero: 2.5 becomes 3, and 0.15
+    /// becomes 0.2. `None` when the value is not finite or its whole part exceeds `u64::MAX`.
+    pub fn rounded(value: f64, decimals: u8) -> Option<Number> {
+        if !value.is_finite() {
+            return None;
+        }
+        let text = value.abs().to_string();
+        let (whole, digits) = text.split_once('.').unwrap_or((text.as_str(), ""));
+        let mut whole: u64 = whole.parse().ok()?;
+        let mut places = decimals.min(MOST_PLACES);
+        let mut digits = digits.chars().map(|digit| digit.to_digit(10).unwrap_or(0));
+        let mut fraction: u64 = 0;
+        let mut one: u64 = 1;
+        for _ in 0..places {
+            fraction = fraction * 10 + u64::from(digits.next().unwrap_or(0));
+            one *= 10;
+        }
+        if digits.next().unwrap_or(0) >= 5 {
+            fraction += 1;
+        }
+        if fraction == one {
+            fraction = 0;
+            whole = whole.checked_add(1)?;
+        }
+        while places > 0 && fraction.is_multiple_of(10) {
+            fraction /= 10;
+            places -= 1;
+        }
+        Some(Number {
+            negative: value < 0.0 && (whole, fraction) != (0, 0),
+            whole,
+            decimals: fraction,
+            places,
+        })
+    }
+
+    /// The part before the point, without its sign.
+    pub fn whole(&self) -> u64 {
+        self.whole
+    }
+
+    /// The digits behind the point as they are written, `""` for a whole number.
+    pub fn decimals(&self) -> String {
+        if self.places == 0 {
+            return String::new();
+        }
+        format!("{:0places$}", self.decimals, places = usize::from(self.places))
+    }
+
+    /// Whether the number is below zero.
+    pub fn is_negative(&self) -> bool {
+        self.negative
+    }
+
+    pub(super) fn without_sign(self) -> Number {
+        Number { negative: false, ..self }
+    }
+}
+
+impl FromStr for Number {
+    type Err = NumeralError;
+
+    /// Plain digits with an optional `-` and one optional point; the digits behind the point are kept as written.
+    fn from_str(text: &str) -> Result<Number, NumeralError> {
+        let wrong = || NumeralError::NotANumber { text: text.to_owned() };
+        let number = |digits: &str| -> Option<u64> {
+            let plain = !digits.is_empty() && digits.chars().all(|c| c.is_ascii_digit());
+            digits.parse().ok().filter(|_| plain)
+        };
+        let (negative, digits) = match text.strip_prefix('-') {
+            Some(rest) => (true, rest),
+            None => (false, text),
+        };
+        let (whole, decimals) = match digits.split_once('.') {
+            Some((whole, decimals)) => (whole, Some(decimals)),
+            None => (digits, None),
+        };
+        let whole = number(whole).ok_or_else(wrong)?;
+        let (decimals, places) = match decimals {
+            Some(digits) => {
+                let places = u8::try_from(digits.len()).ok().filter(|places| *places <= MOST_PLACES);
+                (number(digits).ok_or_else(wrong)?, places.ok_or_else(wrong)?)
+            }
+            None => (0, 0),
+        };
+        Ok(Number { negative: negative && (whole, decimals) != (0, 0), whole, decimals, places })
+    }
+}
+
+impl fmt::Display for Number {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let sign = if self.negative { "-" } else { "" };
+        write!(f, "{sign}{}", self.whole)?;
+        if self.places > 0 {
+            write!(f, ".{}", self.decimals())?;
+        }
+        Ok(())
+    }
+}
