@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use chrono::NaiveDate;
 use unic_langid::LanguageIdentifier;
 
-use super::numerals::{Number, Numerals, words_in};
+use super::numerals::{Language, Number, NumeralError, Numerals, words_in};
 use super::piece::{Assembly, Piece, Role};
 use super::wording::{Messages, Phrase, Problem, Run, collect_phrases, write_runs};
 use crate::data::Data;
@@ -236,11 +236,13 @@ impl Pack {
         findings.extend(problems);
         let (spoken, problems) = Messages::read(&language, &spoken_file, &spoken_text);
         findings.extend(problems);
-        let numerals = Numerals::parse(&numbers_text).map_err(|problems| {
-            findings.extend(problems.into_iter().map(|problem| {
-                Finding::error(problem.message).file(&numbers_file).line(problem.line).hint(problem.hint)
-            }));
-        });
+        let decimal_comma = header.as_ref().is_some_and(|header| header.decimal == ",");
+        let numerals =
+            Numerals::parse_in(&numbers_text, Language { tag, decimal_comma }).map_err(|problems| {
+                findings.extend(problems.into_iter().map(|problem| {
+                    Finding::error(problem.message).file(&numbers_file).line(problem.line).hint(problem.hint)
+                }));
+            });
         findings.extend(missing(&written, &written_file, written_wanted()));
         findings.extend(missing(&spoken, &spoken_file, spoken_wanted()));
         match (header, numerals) {
@@ -330,6 +332,22 @@ impl Pack {
         }
         let point = if fraction.is_empty() { "" } else { &self.header.decimal };
         format!("{sign}{grouped}{point}{fraction}")
+    }
+
+    /// A number as people write it: with a minus sign, and with a decimal point or comma.
+    ///
+    /// # Errors
+    /// [`NumeralError::NotANumber`]; [`NumeralError::Doubtful`] where the language groups digits by the sign that may be
+    /// meant as decimal point.
+    pub fn read_number(&self, text: &str) -> Result<Number, NumeralError> {
+        let plain = text.replace('\u{2212}', "-").replace(',', ".");
+        let number: Number = plain.parse().map_err(|_| NumeralError::NotANumber { text: text.to_owned() })?;
+        let group = &self.header.group;
+        let grouped = !group.is_empty() && text.contains(group.as_str());
+        if grouped && number.decimals().len() == 3 && (1..1_000).contains(&number.whole()) {
+            return Err(NumeralError::Doubtful { text: text.to_owned() });
+        }
+        Ok(number)
     }
 
     /// A statement in writing.

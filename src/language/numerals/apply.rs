@@ -1,49 +1,58 @@
 //! Saying a number.
 
-use super::rules::{Part, Rule, Target};
+use super::rules::{Part, Rule, RuleSet, Target};
 use super::{Number, NumeralError, Numerals};
 
 /// How deep rules may call each other; ICU stops at the same depth.
 pub(super) const DEEPEST: u32 = 64;
 /// How many rules one number may use, so that rules which double at each step end as well.
-pub(super) const MOST_STEPS: u32 = 10_000;
+const MOST_STEPS: u32 = 10_000;
 
 pub(super) struct Speech<'a> {
-    pub(super) numerals: &'a Numerals,
-    pub(super) text: String,
-    pub(super) steps: u32,
+    numerals: &'a Numerals,
+    text: String,
+    steps: u32,
 }
 
-pub(super) enum Trouble {
+enum Trouble {
     Beyond,
     Endless,
-    Unsupported(&'static str),
 }
 
-impl Trouble {
-    pub(super) fn about(self, number: Number, form: &str) -> NumeralError {
-        let form = form.to_owned();
-        match self {
-            Trouble::Beyond => NumeralError::BeyondRules { number, form },
-            Trouble::Endless => NumeralError::Endless { number, form },
-            Trouble::Unsupported(construct) => NumeralError::Unsupported { number, form, construct },
+/// What the parts of a rule speak of.
+#[derive(Clone, Copy)]
+struct Values {
+    number: Number,
+    quotient: u64,
+    remainder: u64,
+}
+
+impl<'a> Speech<'a> {
+    /// The words of `number` in the form `form`, by the rule set at the place `set`.
+    pub(super) fn of(
+        numerals: &'a Numerals,
+        number: Number,
+        form: &str,
+        set: usize,
+    ) -> Result<String, NumeralError> {
+        let mut speech = Speech { numerals, text: String::new(), steps: 0 };
+        match speech.set(set, number, 0) {
+            Ok(()) => Ok(speech.text),
+            Err(Trouble::Beyond) => Err(NumeralError::BeyondRules { number, form: form.to_owned() }),
+            Err(Trouble::Endless) => Err(NumeralError::Endless { number, form: form.to_owned() }),
         }
     }
-}
 
-impl Speech<'_> {
-    pub(super) fn set(&mut self, set: usize, number: Number, depth: u32) -> Result<(), Trouble> {
-        let rules = self.numerals.sets.get(set).ok_or(Trouble::Beyond)?;
+    fn rules(&self, set: usize) -> Result<&'a RuleSet, Trouble> {
+        self.numerals.sets.get(set).ok_or(Trouble::Beyond)
+    }
+
+    fn set(&mut self, set: usize, number: Number, depth: u32) -> Result<(), Trouble> {
+        let rules = self.rules(set)?;
         if let (true, Some(rule)) = (number.negative, &rules.negative) {
             return self.rule(rule, number, depth);
         }
-        let special = if number.places > 0 {
-            let zero_decimals = rules.zero_decimals.as_ref().filter(|_| number.decimals == 0);
-            let below_one = rules.below_one.as_ref().filter(|_| number.whole == 0);
-            zero_decimals.or(below_one).or(rules.decimal.as_ref())
-        } else {
-            None
-        };
+        let special = rules.decimal.of(number);
         let counting = || rules.place_of(number.whole).and_then(|place| rules.rules.get(place));
         let rule = special.or_else(counting).ok_or(Trouble::Beyond)?;
         let unheard = number.negative || (number.places > 0 && special.is_none());
@@ -53,27 +62,39 @@ impl Speech<'_> {
         self.rule(rule, number, depth)
     }
 
-    pub(super) fn rule(&mut self, rule: &Rule, number: Number, depth: u32) -> Result<(), Trouble> {
+    fn rule(&mut self, rule: &Rule, number: Number, depth: u32) -> Result<(), Trouble> {
+        let (quotient, remainder) = (number.whole / rule.divisor, number.whole % rule.divisor);
+        self.parts(rule, Values { number, quotient, remainder }, depth)
+    }
+
+    fn fraction(&mut self, set: usize, number: Number, depth: u32) -> Result<(), Trouble> {
+        let (rule, numerator) = self.rules(set)?.fraction(number).ok_or(Trouble::Beyond)?;
+        let number = Number { negative: false, whole: 0, ..number };
+        self.parts(rule, Values { number, quotient: numerator, remainder: 0 }, depth)
+    }
+
+    fn parts(&mut self, rule: &Rule, values: Values, depth: u32) -> Result<(), Trouble> {
         self.steps += 1;
         if depth >= DEEPEST || self.steps > MOST_STEPS {
             return Err(Trouble::Endless);
         }
         let deeper = depth + 1;
+        let Values { number, quotient, remainder } = values;
         for part in &rule.parts {
             match part {
                 Part::Text(text) => self.text.push_str(text),
-                Part::Quotient(set) => self.set(*set, (number.whole / rule.divisor).into(), deeper)?,
-                Part::Remainder(target) => {
-                    let rest = Number::from(number.whole % rule.divisor);
-                    match target {
-                        Target::Set(set) => self.set(*set, rest, deeper)?,
-                        Target::Rule(set, place) => {
-                            let numerals = self.numerals;
-                            let set = numerals.sets.get(*set).map(|rules| &rules.rules);
-                            let rule = set.and_then(|rules| rules.get(*place)).ok_or(Trouble::Beyond)?;
-                            self.rule(rule, rest, deeper)?;
-                        }
+                Part::Quotient { set, zeros } => {
+                    let zeros = if *zeros { leading_zeros(quotient, rule.base) } else { 0 };
+                    for _ in 0..zeros {
+                        self.set(*set, 0.into(), deeper)?;
+                        self.text.push(' ');
                     }
+                    self.set(*set, quotient.into(), deeper)?;
+                }
+                Part::Remainder(Target::Set(set)) => self.set(*set, remainder.into(), deeper)?,
+                Part::Remainder(Target::Rule(set, place)) => {
+                    let rule = self.rules(*set)?.rules.get(*place).ok_or(Trouble::Beyond)?;
+                    self.rule(rule, remainder.into(), deeper)?;
                 }
                 Part::Same(set) => self.set(*set, number, deeper)?,
                 Part::WithoutSign(set) => self.set(*set, number.without_sign(), deeper)?,
@@ -86,10 +107,17 @@ impl Speech<'_> {
                         self.set(*set, u64::from(digit.wrapping_sub(b'0')).into(), deeper)?;
                     }
                 }
+                Part::Fraction(set) => self.fraction(*set, number, deeper)?,
+                Part::Choice(choice) => self.text.push_str(choice.text_for(quotient)),
                 Part::Digits => return Err(Trouble::Beyond),
-                Part::Unsupported(construct) => return Err(Trouble::Unsupported(construct)),
             }
         }
         Ok(())
     }
+}
+
+/// How many zeros stand behind the point before `numerator` in so many of `denominator`: two in 5 of 1000.
+fn leading_zeros(numerator: u64, denominator: u64) -> u32 {
+    let digits = |n: u64| n.checked_ilog10().unwrap_or(0) + 1;
+    digits(denominator.saturating_sub(1)).saturating_sub(digits(numerator))
 }

@@ -23,34 +23,49 @@
 //! A number that the rules have no words for is an error that names the number and the form. Nothing is ever said in
 //! digits, in another language's words, or rounded to a number that does have words.
 //!
+//! The spell-out files of Unicode CLDR are read as they are. Rules that choose a word by plural category, as in
+//! `$(cardinal,one{milhão}other{milhões})$`, need the language they are written in: [`Numerals::parse_in`].
+//!
 //! Differences from ICU, which reads the same syntax:
 //! - a rule ends with `;` on the line where it starts, and `#` starts a comment, on a line of its own or behind a `;`;
-//! - any number of substitutions and brackets in one rule, and `[a|b]`, which says `b` where nothing is left over;
+//! - any number of substitutions, choices and brackets in one rule;
+//! - what ICU would round, drop or print as digits is an error here; `Inf` and `NaN` rules are passed over, as a
+//!   [`Number`] is always finite;
+//! - digits behind the point are said as they are written: 5.50 has two, 5.0 has one.
 
 mod apply;
 mod body;
 mod builder;
 mod number;
 mod parse;
+mod plural;
 mod rules;
 mod start;
 mod vocabulary;
 
-use std::collections::{BTreeSet, HashMap};
+use std::collections::BTreeSet;
 use std::fmt;
 
 pub use number::Number;
 
 use apply::Speech;
 use number::MOST_PLACES;
-use parse::Reader;
 use rules::RuleSet;
-use vocabulary::{Range, Search};
+use vocabulary::Search;
 
 /// Rules that say the numbers of one language.
 #[derive(Debug, Clone)]
 pub struct Numerals {
     sets: Vec<RuleSet>,
+}
+
+/// What rules leave to the language they are written in.
+#[derive(Debug, Clone, Copy)]
+pub struct Language<'a> {
+    /// Its tag. By its plural rules (Unicode CLDR) a text is chosen in `$(cardinal,one{…}other{…})$`.
+    pub tag: &'a str,
+    /// Whether it writes decimals behind a comma. Where a set has both, `x,x` holds then, and else `x.x`.
+    pub decimal_comma: bool,
 }
 
 /// One thing wrong in a rule file.
@@ -83,16 +98,6 @@ pub enum NumeralError {
         /// The form asked for.
         form: String,
     },
-    /// The rule for this number uses a part of the syntax that cannot be said.
-    #[error("the rules of the form `{form}` need {construct} for {number}, which cannot be said")]
-    Unsupported {
-        /// The number asked for.
-        number: Number,
-        /// The form asked for.
-        form: String,
-        /// The part of the syntax.
-        construct: &'static str,
-    },
     /// The rules send this number round in a circle, or through more rules than any number needs.
     #[error("the rules of the form `{form}` come to no end for {number}")]
     Endless {
@@ -112,6 +117,12 @@ pub enum NumeralError {
         "`{text}` is not a number such as 12, -3 or 5.25 (at most {MOST_PLACES} digits behind the point)"
     )]
     NotANumber {
+        /// The text.
+        text: String,
+    },
+    /// The text may be a number of thousands or one with three decimals.
+    #[error("`{text}` may be thousands or decimals; write thousands without a sign between the digits")]
+    Doubtful {
         /// The text.
         text: String,
     },
@@ -135,21 +146,22 @@ impl fmt::Display for RuleProblem {
 }
 
 impl Numerals {
-    /// The rules in `text`.
+    /// The rules in `text`, which leave nothing to a language: they have no `$(cardinal,…)$`, and of `x.x` and `x,x` in
+    /// one set the former holds.
     ///
     /// # Errors
     /// All problems of the text, in the order of their lines; see [`RuleProblem`].
     pub fn parse(text: &str) -> Result<Numerals, Vec<RuleProblem>> {
-        let mut reader = Reader::default();
-        for (line, text) in (1..).zip(text.trim_start_matches('\u{feff}').lines()) {
-            reader.line(line, text);
-        }
-        let (sets, mut problems) = reader.finish();
-        if problems.is_empty() {
-            return Ok(Numerals { sets });
-        }
-        problems.sort_by_key(|problem| problem.line);
-        Err(problems)
+        parse::read(text, None)
+    }
+
+    /// The rules in `text`, written in `language`.
+    ///
+    /// # Errors
+    /// As of [`parse`](Numerals::parse); also where a rule names a plural category that the language does not have, or
+    /// none of its plurals is known.
+    pub fn parse_in(text: &str, language: Language<'_>) -> Result<Numerals, Vec<RuleProblem>> {
+        parse::read(text, Some(language))
     }
 
     /// Names of the public rule sets without their `%`, such as `cardinal` or `class-4`, in the order of the file.
@@ -161,14 +173,10 @@ impl Numerals {
     ///
     /// # Errors
     /// [`NumeralError::UnknownForm`]; [`NumeralError::BeyondRules`] where the rules have no words for the number;
-    /// [`NumeralError::Unsupported`] and [`NumeralError::Endless`] where the rules are at fault.
+    /// [`NumeralError::Endless`] where the rules are at fault.
     pub fn say(&self, number: Number, form: &str) -> Result<String, NumeralError> {
         let set = self.form(form)?;
-        let mut speech = Speech { numerals: self, text: String::new(), steps: 0 };
-        match speech.set(set, number, 0) {
-            Ok(()) => Ok(speech.text),
-            Err(trouble) => Err(trouble.about(number, form)),
-        }
+        Speech::of(self, number, form, set)
     }
 
     /// Every word that [`say`](Numerals::say) can produce in `form`, each once.
@@ -182,16 +190,7 @@ impl Numerals {
     /// [`NumeralError::TooManyWords`] above 20,000 words or parts of words.
     pub fn words(&self, form: &str) -> Result<BTreeSet<String>, NumeralError> {
         let set = self.form(form)?;
-        let mut search = Search { numerals: self, known: HashMap::new() };
-        let mut words = BTreeSet::new();
-        for negative in [false, true] {
-            for decimal in [false, true] {
-                let range = Range { low: 0, high: u64::MAX, negative, decimal };
-                let found = search.set(set, range, 0).map_err(|trouble| trouble.about(form))?;
-                found.collect_into(&mut words);
-            }
-        }
-        Ok(words)
+        Search::of(self, form, set)
     }
 
     fn form(&self, form: &str) -> Result<usize, NumeralError> {

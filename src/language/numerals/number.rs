@@ -82,6 +82,14 @@ impl Number {
         self.negative
     }
 
+    /// How many of `denominator` the decimals are, where they are that exactly: 5 tenths in 2.5, but no number of thirds.
+    pub(super) fn numerator(&self, denominator: u64) -> Option<u64> {
+        let one = 10u128.pow(u32::from(self.places));
+        let parts = u128::from(self.decimals) * u128::from(denominator);
+        let exact = denominator > 0 && parts.is_multiple_of(one);
+        u64::try_from(parts / one).ok().filter(|_| exact)
+    }
+
     pub(super) fn without_sign(self) -> Number {
         Number { negative: false, ..self }
     }

@@ -3,33 +3,49 @@
 use std::collections::HashMap;
 
 use super::builder::Builder;
-use super::rules::RuleSet;
-use super::{RuleProblem, public_name};
+use super::plural::Plurals;
+use super::rules::{Part, RuleSet};
+use super::start::Point;
+use super::{Language, Numerals, RuleProblem, public_name};
 
-#[derive(Default)]
-pub(super) struct Reader {
-    pub(super) sets: Vec<WrittenSet>,
-    pub(super) problems: Vec<RuleProblem>,
-    /// Inside a set of collation rules, which are of use only for reading numbers back from words.
-    pub(super) skipping: bool,
+/// Reads the rules of a language, or rules that need none.
+pub(super) fn read(text: &str, language: Option<Language<'_>>) -> Result<Numerals, Vec<RuleProblem>> {
+    let mut reader = Reader::default();
+    for (line, text) in (1..).zip(text.trim_start_matches('\u{feff}').lines()) {
+        reader.line(line, text);
+    }
+    let (sets, mut problems) = reader.finish(language);
+    if problems.is_empty() {
+        return Ok(Numerals { sets });
+    }
+    problems.sort_by_key(|problem| problem.line);
+    Err(problems)
 }
 
-pub(super) struct WrittenSet {
-    pub(super) line: u32,
-    pub(super) name: String,
+#[derive(Default)]
+struct Reader {
+    sets: Vec<WrittenSet>,
+    problems: Vec<RuleProblem>,
+    /// Inside a set of collation rules, which are of use only for reading numbers back from words.
+    skipping: bool,
+}
+
+struct WrittenSet {
+    line: u32,
+    name: String,
     /// Line and text, without the `;`.
-    pub(super) rules: Vec<(u32, String)>,
+    rules: Vec<(u32, String)>,
 }
 
 /// A problem before its line is known: message and hint.
 pub(super) type Fault = (String, String);
 
 impl Reader {
-    pub(super) fn problem(&mut self, line: u32, (message, hint): Fault) {
+    fn problem(&mut self, line: u32, (message, hint): Fault) {
         self.problems.push(RuleProblem { line, message, hint });
     }
 
-    pub(super) fn line(&mut self, line: u32, text: &str) {
+    fn line(&mut self, line: u32, text: &str) {
         let mut rest = text.trim();
         while !rest.is_empty() && !rest.starts_with('#') {
             if rest.starts_with('%') {
@@ -60,7 +76,7 @@ impl Reader {
     }
 
     /// Starts a set; gives the text behind its name.
-    pub(super) fn header<'t>(&mut self, line: u32, text: &'t str) -> &'t str {
+    fn header<'t>(&mut self, line: u32, text: &'t str) -> &'t str {
         let Some((name, behind)) = text.split_once(':') else {
             self.problem(
                 line,
@@ -87,7 +103,7 @@ impl Reader {
         behind.trim_start()
     }
 
-    pub(super) fn finish(mut self) -> (Vec<RuleSet>, Vec<RuleProblem>) {
+    fn finish(mut self, language: Option<Language<'_>>) -> (Vec<RuleSet>, Vec<RuleProblem>) {
         let written = std::mem::take(&mut self.sets);
         if !written.iter().any(|set| public_name(&set.name).is_some()) {
             self.problem(
@@ -95,6 +111,9 @@ impl Reader {
                 fault("there is no public rule set", "name one with a single `%`, such as `%cardinal:`"),
             );
         }
+        let plurals = language.and_then(|language| Plurals::of(language.tag));
+        let comma = language.is_some_and(|language| language.decimal_comma);
+        let point = if comma { Point::Comma } else { Point::Point };
         let mut places: HashMap<&str, usize> = HashMap::new();
         for (place, set) in written.iter().enumerate() {
             if places.insert(&set.name, place).is_some() {
@@ -117,23 +136,40 @@ impl Reader {
             }
         }
         let mut sets = Vec::new();
+        let mut lines = Vec::new();
         for (own, set) in written.iter().enumerate() {
-            let mut builder = Builder {
-                set: RuleSet { name: set.name.clone(), ..RuleSet::default() },
-                own,
-                places: &places,
-                previous: None,
-                comma: None,
-            };
+            let mut builder = Builder::new(own, &set.name, &places, plurals, point);
             for (line, text) in &set.rules {
-                for fault in builder.rule(text) {
+                for fault in builder.rule(*line, text) {
                     self.problem(*line, fault);
                 }
             }
-            sets.push(builder.finish());
+            let (set, its_lines) = builder.finish();
+            sets.push(set);
+            lines.push(its_lines);
+        }
+        for (set, lines) in lines.into_iter().enumerate() {
+            let (misplaced, message) = if says_fractions(&sets, set) {
+                (lines.never_in_fractions, "`>` and brackets mean nothing in a rule set of fractions")
+            } else {
+                (
+                    lines.only_in_fractions,
+                    "`<<` behind a name means something in a rule set of fractions only",
+                )
+            };
+            for line in misplaced {
+                self.problem(
+                    line,
+                    fault(message, "say the numerator by `<%name<`, and its zeros by `<%name<<`"),
+                );
+            }
         }
         (sets, self.problems)
     }
+}
+
+fn says_fractions(sets: &[RuleSet], set: usize) -> bool {
+    sets.iter().any(|other| other.decimal.parts().any(|part| *part == Part::Fraction(set)))
 }
 
 pub(super) fn fault(message: impl Into<String>, hint: impl Into<String>) -> Fault {

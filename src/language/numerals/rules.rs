@@ -1,5 +1,8 @@
 //! Rules as they were read.
 
+use super::number::Number;
+use super::plural::Choice;
+
 #[derive(Debug, Clone, Default)]
 pub(super) struct RuleSet {
     /// With its `%` or `%%`.
@@ -8,8 +11,14 @@ pub(super) struct RuleSet {
     pub(super) rules: Vec<Rule>,
     /// `-x`
     pub(super) negative: Option<Rule>,
+    pub(super) decimal: DecimalRules,
+}
+
+/// Rules for numbers with decimals.
+#[derive(Debug, Clone, Default)]
+pub(super) struct DecimalRules {
     /// `x.x`
-    pub(super) decimal: Option<Rule>,
+    pub(super) any: Option<Rule>,
     /// `0.x`
     pub(super) below_one: Option<Rule>,
     /// `x.0`
@@ -26,8 +35,12 @@ pub(super) struct Rule {
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub(super) enum Part {
     Text(String),
-    /// How many times the divisor goes into the number.
-    Quotient(usize),
+    /// How many times the divisor goes into the number; in a set of fractions, the numerator.
+    Quotient {
+        set: usize,
+        /// Whether the zeros that a numerator has in decimal writing are said before it.
+        zeros: bool,
+    },
     Remainder(Target),
     /// The number as it is, sign and decimals included.
     Same(usize),
@@ -39,8 +52,11 @@ pub(super) enum Part {
         set: usize,
         spaced: bool,
     },
+    /// What is behind the point, by a set whose base values are denominators.
+    Fraction(usize),
+    /// A text by the plural category of the quotient.
+    Choice(Choice),
     Digits,
-    Unsupported(&'static str),
 }
 
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
@@ -60,9 +76,43 @@ impl RuleSet {
             None => None,
         }
     }
+
+    /// In a set of fractions: the first rule whose base value is a denominator of the number's decimals, and the
+    /// numerator.
+    pub(super) fn fraction(&self, number: Number) -> Option<(&Rule, u64)> {
+        self.rules.iter().find_map(|rule| Some((rule, number.numerator(rule.base)?)))
+    }
+}
+
+impl DecimalRules {
+    pub(super) fn of(&self, number: Number) -> Option<&Rule> {
+        if number.places == 0 {
+            return None;
+        }
+        let zero_decimals = self.zero_decimals.as_ref().filter(|_| number.decimals == 0);
+        let below_one = self.below_one.as_ref().filter(|_| number.whole == 0);
+        zero_decimals.or(below_one).or(self.any.as_ref())
+    }
+
+    pub(super) fn parts(&self) -> impl Iterator<Item = &Part> {
+        [&self.any, &self.below_one, &self.zero_decimals].into_iter().flatten().flat_map(|rule| &rule.parts)
+    }
+
+    pub(super) fn or(self, other: DecimalRules) -> DecimalRules {
+        DecimalRules {
+            any: self.any.or(other.any),
+            below_one: self.below_one.or(other.below_one),
+            zero_decimals: self.zero_decimals.or(other.zero_decimals),
+        }
+    }
 }
 
 impl Rule {
+    /// A rule without a base value.
+    pub(super) fn special(parts: Vec<Part>) -> Rule {
+        Rule { base: 0, divisor: 1, parts }
+    }
+
     /// Whether the rule, as it says a remainder, leaves the numbers without one to the rule before it.
     pub(super) fn steps_back(&self) -> bool {
         !self.base.is_multiple_of(self.divisor)
@@ -71,9 +121,8 @@ impl Rule {
 
     /// Whether the rule hands a sign or decimals on to another set, so that none is lost.
     pub(super) fn hands_on(&self) -> bool {
-        let loses = |part: &Part| {
-            matches!(part, Part::Quotient(_) | Part::Remainder(_) | Part::Whole(_) | Part::Decimals { .. })
-        };
-        self.parts.iter().any(|part| matches!(part, Part::Same(_))) && !self.parts.iter().any(loses)
+        let keeps =
+            |part: &Part| matches!(part, Part::Text(_) | Part::Same(_) | Part::WithoutSign(_) | Part::Digits);
+        self.parts.iter().any(|part| matches!(part, Part::Same(_))) && self.parts.iter().all(keeps)
     }
 }

@@ -7,10 +7,23 @@ pub(super) enum Start {
     Base { base: u64, divisor: u64 },
     Following,
     Negative,
-    Decimal { comma: bool },
-    BelowOne,
-    ZeroDecimals,
+    Decimal(Decimals, Point),
     Ignored,
+}
+
+/// Which numbers with decimals a rule is for.
+#[derive(Clone, Copy)]
+pub(super) enum Decimals {
+    Any,
+    BelowOne,
+    Zero,
+}
+
+/// What a rule for decimals writes before them.
+#[derive(Clone, Copy, PartialEq, Eq)]
+pub(super) enum Point {
+    Point,
+    Comma,
 }
 
 /// How the rule starts, and its text.
@@ -21,10 +34,12 @@ pub(super) fn start_of(rule: &str) -> Result<(Start, &str), Fault> {
     let start = start.trim();
     let found = match start {
         "-x" => Start::Negative,
-        "x.x" => Start::Decimal { comma: false },
-        "x,x" => Start::Decimal { comma: true },
-        "0.x" | "0,x" => Start::BelowOne,
-        "x.0" | "x,0" => Start::ZeroDecimals,
+        "x.x" => Start::Decimal(Decimals::Any, Point::Point),
+        "x,x" => Start::Decimal(Decimals::Any, Point::Comma),
+        "0.x" => Start::Decimal(Decimals::BelowOne, Point::Point),
+        "0,x" => Start::Decimal(Decimals::BelowOne, Point::Comma),
+        "x.0" => Start::Decimal(Decimals::Zero, Point::Point),
+        "x,0" => Start::Decimal(Decimals::Zero, Point::Comma),
         "Inf" | "NaN" => Start::Ignored,
         _ if start.starts_with(|c: char| c.is_ascii_digit()) => base_value(start)?,
         _ if start.contains(|c: char| c.is_whitespace() || "<>=←→[]'$".contains(c)) => {
@@ -41,7 +56,7 @@ pub(super) fn start_of(rule: &str) -> Result<(Start, &str), Fault> {
 }
 
 /// `1000`, `1,000/20` or `1000>>`.
-pub(super) fn base_value(start: &str) -> Result<Start, Fault> {
+fn base_value(start: &str) -> Result<Start, Fault> {
     let number = |digits: &str| -> Option<u64> {
         let digits: String = digits.chars().filter(|c| !matches!(c, ',' | '.' | ' ')).collect();
         let plain = !digits.is_empty() && digits.chars().all(|c| c.is_ascii_digit());

@@ -1,4 +1,6 @@
 //! Finding all words that rules can say.
+//!
+//! Numbers are not said one by one: the rules are followed with ranges of numbers.
 
 use std::collections::{BTreeSet, HashMap};
 use std::rc::Rc;
@@ -9,33 +11,33 @@ use super::rules::{Part, Rule, RuleSet, Target};
 use super::{Number, NumeralError, Numerals, parts_words};
 
 /// How many different word pieces [`Numerals::words`] keeps for one rule set.
-pub(super) const MOST_PIECES: usize = 20_000;
+const MOST_PIECES: usize = 20_000;
 
 /// How deep ranges are followed. A range may pass through more rules than any one number in it.
-pub(super) const DEEPEST_RANGE: u32 = 4 * DEEPEST;
+const DEEPEST_RANGE: u32 = 4 * DEEPEST;
 
 /// Numbers of one kind whose whole part lies in `low..=high`.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-pub(super) struct Range {
-    pub(super) low: u64,
-    pub(super) high: u64,
-    pub(super) negative: bool,
-    pub(super) decimal: bool,
+struct Range {
+    low: u64,
+    high: u64,
+    negative: bool,
+    decimal: bool,
 }
 
 impl Range {
-    pub(super) fn whole(low: u64, high: u64) -> Range {
+    fn whole(low: u64, high: u64) -> Range {
         Range { low, high, negative: false, decimal: false }
     }
 
     /// The numbers from `low` to `high` in this range, if there are any.
-    pub(super) fn within(self, low: u64, high: u64) -> Option<Range> {
+    fn within(self, low: u64, high: u64) -> Option<Range> {
         let (low, high) = (self.low.max(low), self.high.min(high));
         (low <= high).then_some(Range { low, high, ..self })
     }
 
     /// What dividing by `divisor` can leave, as one or two ranges.
-    pub(super) fn remainders(self, divisor: u64, never_zero: bool) -> [Option<Range>; 2] {
+    fn remainders(self, divisor: u64, never_zero: bool) -> [Option<Range>; 2] {
         let last = divisor.saturating_sub(1);
         let all = Range::whole(u64::from(never_zero), last);
         if self.high - self.low >= last {
@@ -48,24 +50,24 @@ impl Range {
 
 /// What a rule or set can say for a range: words, and parts of words at the edges, which the neighbours may complete.
 #[derive(Debug, Clone, Default)]
-pub(super) struct Pieces {
+struct Pieces {
     /// Texts without a break between words, the empty text among them.
-    pub(super) unbroken: BTreeSet<String>,
+    unbroken: BTreeSet<String>,
     /// The text before the first break.
-    pub(super) first: BTreeSet<String>,
+    first: BTreeSet<String>,
     /// The text behind the last break.
-    pub(super) last: BTreeSet<String>,
+    last: BTreeSet<String>,
     /// The words between two breaks.
-    pub(super) inner: BTreeSet<String>,
+    inner: BTreeSet<String>,
 }
 
-pub(super) enum SearchTrouble {
+enum SearchTrouble {
     Endless(Range),
     TooMany,
 }
 
 impl SearchTrouble {
-    pub(super) fn about(self, form: &str) -> NumeralError {
+    fn about(self, form: &str) -> NumeralError {
         let form = form.to_owned();
         match self {
             SearchTrouble::Endless(range) => {
@@ -78,7 +80,7 @@ impl SearchTrouble {
 }
 
 impl Pieces {
-    pub(super) fn of_text(text: &str) -> Pieces {
+    fn of_text(text: &str) -> Pieces {
         let mut pieces = Pieces::default();
         let mut parts: Vec<&str> = text.split(parts_words).collect();
         let last = parts.pop().unwrap_or("");
@@ -94,11 +96,11 @@ impl Pieces {
     }
 
     /// Whether nothing can be said at all.
-    pub(super) fn is_nothing(&self) -> bool {
+    fn is_nothing(&self) -> bool {
         self.unbroken.is_empty() && self.first.is_empty()
     }
 
-    pub(super) fn add(&mut self, other: &Pieces) {
+    fn add(&mut self, other: &Pieces) {
         self.unbroken.extend(other.unbroken.iter().cloned());
         self.first.extend(other.first.iter().cloned());
         self.last.extend(other.last.iter().cloned());
@@ -106,7 +108,7 @@ impl Pieces {
     }
 
     /// `self` and then `next`.
-    pub(super) fn then(&self, next: &Pieces) -> Result<Pieces, SearchTrouble> {
+    fn then(&self, next: &Pieces) -> Result<Pieces, SearchTrouble> {
         if self.is_nothing() || next.is_nothing() {
             return Ok(Pieces::default());
         }
@@ -122,16 +124,13 @@ impl Pieces {
         Ok(joined)
     }
 
-    pub(super) fn collect_into(&self, words: &mut BTreeSet<String>) {
+    fn collect_into(&self, words: &mut BTreeSet<String>) {
         let all = [&self.unbroken, &self.first, &self.last, &self.inner];
         words.extend(all.into_iter().flatten().filter(|word| !word.is_empty()).cloned());
     }
 }
 
-pub(super) fn glued(
-    front: &BTreeSet<String>,
-    back: &BTreeSet<String>,
-) -> Result<BTreeSet<String>, SearchTrouble> {
+fn glued(front: &BTreeSet<String>, back: &BTreeSet<String>) -> Result<BTreeSet<String>, SearchTrouble> {
     if front.len().saturating_mul(back.len()) > MOST_PIECES {
         return Err(SearchTrouble::TooMany);
     }
@@ -139,23 +138,37 @@ pub(super) fn glued(
     Ok(pairs.collect())
 }
 
+/// Follows the rules with ranges of numbers.
 pub(super) struct Search<'a> {
-    pub(super) numerals: &'a Numerals,
+    numerals: &'a Numerals,
     /// `None` while it is being found.
-    pub(super) known: HashMap<(Target, Range), Option<Rc<Pieces>>>,
+    known: HashMap<(Target, Range), Option<Rc<Pieces>>>,
 }
 
-impl Search<'_> {
-    pub(super) fn set(&mut self, set: usize, range: Range, depth: u32) -> Result<Rc<Pieces>, SearchTrouble> {
+impl<'a> Search<'a> {
+    /// All words of the form `form`, whose rule set is at the place `set`.
+    pub(super) fn of(
+        numerals: &'a Numerals,
+        form: &str,
+        set: usize,
+    ) -> Result<BTreeSet<String>, NumeralError> {
+        let mut search = Search { numerals, known: HashMap::new() };
+        let mut words = BTreeSet::new();
+        for negative in [false, true] {
+            for decimal in [false, true] {
+                let range = Range { low: 0, high: u64::MAX, negative, decimal };
+                let found = search.set(set, range, 0).map_err(|trouble| trouble.about(form))?;
+                found.collect_into(&mut words);
+            }
+        }
+        Ok(words)
+    }
+
+    fn set(&mut self, set: usize, range: Range, depth: u32) -> Result<Rc<Pieces>, SearchTrouble> {
         self.target(Target::Set(set), range, depth)
     }
 
-    pub(super) fn target(
-        &mut self,
-        target: Target,
-        range: Range,
-        depth: u32,
-    ) -> Result<Rc<Pieces>, SearchTrouble> {
+    fn target(&mut self, target: Target, range: Range, depth: u32) -> Result<Rc<Pieces>, SearchTrouble> {
         if let Some(known) = self.known.get(&(target, range)) {
             // A range that comes back whole while it is being followed does so for each of its numbers.
             return known.clone().ok_or(SearchTrouble::Endless(range));
@@ -184,7 +197,7 @@ impl Search<'_> {
         Ok(found)
     }
 
-    pub(super) fn rules(&mut self, set: &RuleSet, range: Range, depth: u32) -> Result<Pieces, SearchTrouble> {
+    fn rules(&mut self, set: &RuleSet, range: Range, depth: u32) -> Result<Pieces, SearchTrouble> {
         if let (true, Some(rule)) = (range.negative, &set.negative) {
             return self.rule(rule, range, false, depth);
         }
@@ -199,15 +212,15 @@ impl Search<'_> {
             found.add(&self.rule(rule, range, false, depth)?);
             Ok(())
         };
-        if let Some(rule) = &set.zero_decimals {
+        if let Some(rule) = &set.decimal.zero_decimals {
             special(rule, range)?;
         }
         let mut rest = Some(range);
-        if let Some(rule) = &set.below_one {
+        if let Some(rule) = &set.decimal.below_one {
             range.within(0, 0).map_or(Ok(()), |below_one| special(rule, below_one))?;
             rest = range.within(1, u64::MAX);
         }
-        match (rest, &set.decimal) {
+        match (rest, &set.decimal.any) {
             (Some(rest), Some(rule)) => special(rule, rest)?,
             (Some(rest), None) => found.add(&self.counting(set, rest, depth)?),
             (None, _) => {}
@@ -215,12 +228,7 @@ impl Search<'_> {
         Ok(found)
     }
 
-    pub(super) fn counting(
-        &mut self,
-        set: &RuleSet,
-        range: Range,
-        depth: u32,
-    ) -> Result<Pieces, SearchTrouble> {
+    fn counting(&mut self, set: &RuleSet, range: Range, depth: u32) -> Result<Pieces, SearchTrouble> {
         let mut found = Pieces::default();
         let mut before: Option<&Rule> = None;
         let mut rules = set.rules.iter().peekable();
@@ -243,7 +251,7 @@ impl Search<'_> {
         Ok(found)
     }
 
-    pub(super) fn one(
+    fn one(
         &mut self,
         rule: &Rule,
         range: Range,
@@ -256,52 +264,100 @@ impl Search<'_> {
         self.rule(rule, range, never_zero, depth)
     }
 
-    pub(super) fn rule(
+    fn rule(
         &mut self,
         rule: &Rule,
         range: Range,
         never_zero: bool,
         depth: u32,
     ) -> Result<Pieces, SearchTrouble> {
+        let values = Ranges {
+            number: range,
+            quotient: Range::whole(range.low / rule.divisor, range.high / rule.divisor),
+            remainders: range.remainders(rule.divisor, never_zero),
+        };
+        self.parts(rule, values, depth)
+    }
+
+    fn fraction(&mut self, set: usize, depth: u32) -> Result<Pieces, SearchTrouble> {
+        let number = Range { decimal: true, ..Range::whole(0, 0) };
+        let mut found = Pieces::default();
+        for rule in self.numerals.sets.get(set).iter().flat_map(|set| &set.rules) {
+            let quotient = Range::whole(0, rule.base.saturating_sub(1));
+            found.add(&self.parts(rule, Ranges { number, quotient, remainders: [None, None] }, depth)?);
+        }
+        Ok(found)
+    }
+
+    fn parts(&mut self, rule: &Rule, values: Ranges, depth: u32) -> Result<Pieces, SearchTrouble> {
+        if depth >= DEEPEST_RANGE {
+            return Err(SearchTrouble::Endless(values.number));
+        }
         let deeper = depth + 1;
+        let Ranges { number, quotient, remainders } = values;
         let mut said = Pieces::of_text("");
         for part in &rule.parts {
             if said.is_nothing() {
                 break;
             }
-            said = match part {
-                Part::Text(text) => said.then(&Pieces::of_text(text))?,
-                Part::Quotient(set) => {
-                    let times = Range::whole(range.low / rule.divisor, range.high / rule.divisor);
-                    said.then(&*self.set(*set, times, deeper)?)?
+            let next = match part {
+                Part::Text(text) => Rc::new(Pieces::of_text(text)),
+                Part::Quotient { set, zeros: false } => self.set(*set, quotient, deeper)?,
+                Part::Quotient { set, zeros: true } => {
+                    let zero = self.set(*set, Range::whole(0, 0), deeper)?;
+                    let numerator = self.set(*set, quotient, deeper)?;
+                    Rc::new(zeros_and(&zero, &numerator)?)
                 }
                 Part::Remainder(target) => {
                     let mut rests = Pieces::default();
-                    for rest in range.remainders(rule.divisor, never_zero).into_iter().flatten() {
+                    for rest in remainders.into_iter().flatten() {
                         rests.add(&*self.target(*target, rest, deeper)?);
                     }
-                    said.then(&rests)?
+                    Rc::new(rests)
                 }
-                Part::Same(set) => said.then(&*self.set(*set, range, deeper)?)?,
-                Part::WithoutSign(set) => {
-                    said.then(&*self.set(*set, Range { negative: false, ..range }, deeper)?)?
-                }
-                Part::Whole(set) => {
-                    said.then(&*self.set(*set, Range::whole(range.low, range.high), deeper)?)?
-                }
+                Part::Same(set) => self.set(*set, number, deeper)?,
+                Part::WithoutSign(set) => self.set(*set, Range { negative: false, ..number }, deeper)?,
+                Part::Whole(set) => self.set(*set, Range::whole(number.low, number.high), deeper)?,
                 Part::Decimals { set, spaced } => {
                     let digit = self.set(*set, Range::whole(0, 9), deeper)?;
-                    said.then(&digits(&digit, *spaced)?)?
+                    Rc::new(digits(&digit, *spaced)?)
                 }
-                Part::Digits | Part::Unsupported(_) => Pieces::default(),
+                Part::Fraction(set) => Rc::new(self.fraction(*set, deeper)?),
+                Part::Choice(choice) => {
+                    let mut texts = Pieces::default();
+                    choice.texts().for_each(|text| texts.add(&Pieces::of_text(text)));
+                    Rc::new(texts)
+                }
+                Part::Digits => Rc::default(),
             };
+            said = said.then(&next)?;
         }
         Ok(said)
     }
 }
 
+/// What the parts of a rule speak of.
+#[derive(Clone, Copy)]
+struct Ranges {
+    number: Range,
+    quotient: Range,
+    remainders: [Option<Range>; 2],
+}
+
+/// No zero or some, and then the numerator.
+fn zeros_and(zero: &Pieces, numerator: &Pieces) -> Result<Pieces, SearchTrouble> {
+    let zero = zero.then(&Pieces::of_text(" "))?;
+    let mut run = numerator.clone();
+    let mut all = run.clone();
+    for _ in 1..MOST_PLACES {
+        run = zero.then(&run)?;
+        all.add(&run);
+    }
+    Ok(all)
+}
+
 /// One to [`MOST_PLACES`] digits.
-pub(super) fn digits(digit: &Pieces, spaced: bool) -> Result<Pieces, SearchTrouble> {
+fn digits(digit: &Pieces, spaced: bool) -> Result<Pieces, SearchTrouble> {
     let gap = Pieces::of_text(if spaced { " " } else { "" });
     let mut run = digit.clone();
     let mut all = run.clone();
