@@ -2,6 +2,7 @@
 
 mod clips;
 mod demo;
+mod language;
 mod output;
 mod rains;
 mod sheets;
@@ -21,6 +22,7 @@ pub use crate::plan::season::Risk;
 pub use crate::plan::{Plan, Quantity, Step, Topic};
 pub use clips::{PhraseToRecord, script};
 pub use demo::demo;
+pub use language::{SaidNumber, say};
 pub use rains::{
     Chances, DateLayout, EndRule, MonthDay, OnsetRule, Rains, RainsRequest, TradeRow, Window, rains,
 };

@@ -4,7 +4,7 @@ use std::fmt::Write as _;
 use std::path::Path;
 
 use chrono::NaiveDate;
-use clap::Subcommand;
+use clap::{Args, Subcommand};
 
 use crate::app::{self, Data, Error, PackState};
 
@@ -41,6 +41,8 @@ pub(super) enum Language {
         #[arg(long = "text", value_name = "ID")]
         texts: Vec<String>,
     },
+    /// A number in words.
+    Say(Say),
     /// How a pack writes and says a day.
     Date {
         /// The day (year-month-day).
@@ -49,6 +51,35 @@ pub(super) enum Language {
         #[arg(long, value_name = "TAG")]
         language: String,
     },
+}
+
+#[derive(Debug, Args)]
+pub(super) struct Say {
+    /// The number, e.g. 21, -3 or 2.5.
+    #[arg(allow_hyphen_values = true)]
+    number: String,
+    /// Language tag, e.g. sw.
+    #[arg(long, value_name = "TAG")]
+    language: String,
+    /// The form, as it is named in the number rules.
+    #[arg(long, value_name = "NAME", default_value = "cardinal")]
+    form: String,
+    /// Each form of the language, with its name.
+    #[arg(long, conflicts_with = "form")]
+    all_forms: bool,
+}
+
+impl Say {
+    fn run(&self, data: &dyn Data) -> Result<(), Error> {
+        let form = (!self.all_forms).then_some(self.form.as_str());
+        let said = app::say(data, &self.language, &self.number, form)?;
+        let width = said.iter().map(|said| said.form.chars().count()).max().unwrap_or(0);
+        let line = |said: &app::SaidNumber| {
+            let words = said.words.as_deref().unwrap_or("(no words)");
+            if self.all_forms { format!("{:<width$}  {words}\n", said.form) } else { format!("{words}\n") }
+        };
+        super::print(&said.iter().map(line).collect::<String>())
+    }
 }
 
 fn role(text: &str) -> Result<String, String> {
@@ -85,6 +116,7 @@ pub(super) fn run(data: &dyn Data, root: Option<&Path>, command: Language) -> Re
             let (count, path) = app::review(data, root, &tag, &texts, (&role, on))?;
             super::print(&format!("{count} texts read by {role} on {on}: {}\n", path.display()))
         }
+        Language::Say(say) => say.run(data),
         Language::Date { date, language } => {
             let day = app::day_in_words(data, &language, date)?;
             let lines: Vec<String> =

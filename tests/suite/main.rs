@@ -7,6 +7,7 @@ mod cli;
 mod expected;
 mod guidance;
 mod language;
+mod language_commands;
 mod layering;
 mod numerals;
 mod outside;
