@@ -33,7 +33,7 @@ pub use translating::{
 };
 
 use crate::guidance::{self, Statement};
-use crate::language::{Pack, Status};
+use crate::language::{ACCENTED, Pack, Pseudo, Status};
 use crate::plan::Case;
 use crate::plan::season::Rains as CaseRains;
 
@@ -170,6 +170,9 @@ impl ReadCase {
                 finding.hint("write language = \"…\" in the case, or give --language"),
             ]));
         };
+        // Made from English on the spot: to look for text that no pack has.
+        let pseudo = Pseudo::new(data);
+        let data: &dyn Data = if tag == ACCENTED { &pseudo } else { data };
         Pack::load(data, tag).map_err(Error::Input)
     }
 }

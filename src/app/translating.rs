@@ -138,7 +138,7 @@ pub fn new_pack(data: &dyn Data, root: Option<&Path>, tag: &str) -> Result<Vec<P
     let language: LanguageIdentifier = tag.parse().map_err(|_| {
         wrong(format!("{tag} is not a language tag"), "write it as in BCP 47, e.g. sw or pt-MZ")
     })?;
-    if language.to_string() != tag {
+    if language != tag {
         return Err(wrong(format!("{tag} is written {language}"), "write it so"));
     }
     let folder = pack_folder(root, tag);

@@ -70,6 +70,18 @@ fn days_are_counted_from_local_events() {
     assert!(!when("first-harvest", "en").contains('('), "{}", when("first-harvest", "en"));
 }
 
+/// Two centuries of Ethiopian months by an independent library.
+#[test]
+fn ethiopian_dates_of_two_centuries() {
+    let cases = crate::expected::rows("ethiopian-dates", "cases.csv");
+    assert!(cases.len() > 3000);
+    for row in cases {
+        let found = kabla::language::dates::ethiopic(row["gregorian"].parse().unwrap()).unwrap();
+        let found = [found.year.to_string(), found.month.to_string(), found.day.to_string()];
+        assert_eq!(found, ["year", "month", "day"].map(|name| row[name].clone()), "{row:?}");
+    }
+}
+
 /// 24 May 2027 in both calendars: 16 Ginbot 2019, since Ginbot begins on 9 May in years after a common year.
 #[test]
 fn the_week_of_the_month_and_the_ethiopian_day() {

@@ -16,6 +16,7 @@ mod plan;
 mod plan_enough;
 mod plan_late;
 mod plan_many;
+mod pseudo;
 mod rain_record;
 mod season;
 mod seedbed;

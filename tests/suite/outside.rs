@@ -335,3 +335,36 @@ for event in icalendar.Calendar.from_ical(open(sys.argv[1], "rb").read()).walk("
         }
     }
 }
+
+/// On a page from right to left the lines begin at the right edge, on an English one at the left.
+#[test]
+fn pdftotext_finds_lines_from_right_to_left() {
+    let Some(pdftotext) = program("pdftotext") else { return };
+    let folder = tempfile::tempdir().unwrap();
+    let edges = |name: &str, bytes: &[u8]| {
+        let path = folder.path().join(name);
+        fs::write(&path, bytes).unwrap();
+        let output = Command::new(pdftotext)
+            .args(["-bbox-layout", "-f", "1", "-l", "1"])
+            .arg(&path)
+            .arg("-")
+            .output()
+            .unwrap();
+        let text = String::from_utf8(output.stdout).unwrap();
+        let of = |line: &str, name: &str| -> f64 {
+            line.split_once(&format!("{name}=\"")).unwrap().1.split('"').next().unwrap().parse().unwrap()
+        };
+        // The title is the first line, and shorter than the page is wide.
+        let title = text.lines().find(|line| line.contains("<line ")).unwrap();
+        (of(title, "xMin"), of(title, "xMax"))
+    };
+    const PAPER: f64 = 595.0;
+    const MARGIN: f64 = 17.0 * 72.0 / 25.4;
+    let (_, right) = edges("rtl.pdf", &crate::pseudo::right_to_left());
+    assert!((PAPER - MARGIN - right).abs() < 6.0, "the title ends at {right}");
+    let (_, case) = examples().remove(0);
+    let pack = Pack::load(&Embedded, "en").unwrap();
+    let facts = Facts::of(&pack, &tell(&case, &make(&case).unwrap())).unwrap();
+    let (left, _) = edges("ltr.pdf", &Printer::new(&Embedded).unwrap().print(&facts).unwrap().bytes);
+    assert!((left - MARGIN).abs() < 6.0, "the title begins at {left}");
+}

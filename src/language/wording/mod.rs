@@ -8,6 +8,7 @@
 
 mod mark;
 mod phrases;
+mod pseudo;
 mod units;
 
 use std::fmt::Write as _;
@@ -29,6 +30,7 @@ use crate::plan::DateSpan;
 pub(super) use mark::Mark;
 pub use phrases::Phrase;
 pub(super) use phrases::collect as collect_phrases;
+pub(super) use pseudo::rewrite;
 pub(super) use units::{Unit, units};
 
 /// What a message comes to: text and numbers, in order.
