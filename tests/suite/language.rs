@@ -82,6 +82,31 @@ fn ethiopian_dates_of_two_centuries() {
     }
 }
 
+/// Months and weekdays of the packs are those of CLDR; Chichewa has no names there.
+#[test]
+fn months_and_weekdays_as_cldr_has_them() {
+    let plain = |text: &str| text.to_lowercase().replace(['ʼ', '’'], "'");
+    let mut checked = 0;
+    for row in crate::expected::rows("cldr-calendar", "cases.csv") {
+        let pack = pack(&row["tag"]);
+        let number: u32 = row["number"].parse().unwrap();
+        // 1 March 2027 is a Monday; 11 September 2027 is within Pagume, whose 13 months before began each 30 days earlier.
+        let (date, function) = match row["what"].as_str() {
+            "month" => (NaiveDate::from_ymd_opt(2027, number, 12).unwrap(), "DAY"),
+            "weekday" => (NaiveDate::from_ymd_opt(2027, 3, number).unwrap(), "WEEKDAY"),
+            _ => (
+                NaiveDate::from_ymd_opt(2026, 9, 12).unwrap() + Days::new(u64::from(30 * (number - 1))),
+                "DAY",
+            ),
+        };
+        let written = plain(&pack.write_day(date, function).unwrap());
+        let named = [&row["alone"], &row["in_date"]].into_iter().any(|name| written.contains(&plain(name)));
+        assert!(named, "{row:?}: {written}");
+        checked += 1;
+    }
+    assert_eq!(checked, 6 * 19 + 13);
+}
+
 /// 24 May 2027 in both calendars: 16 Ginbot 2019, since Ginbot begins on 9 May in years after a common year.
 #[test]
 fn the_week_of_the_month_and_the_ethiopian_day() {

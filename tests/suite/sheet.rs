@@ -212,6 +212,38 @@ fn text_messages_of_a_plan() {
     }
 }
 
+/// Letters are replaced only where the pack says so.
+#[test]
+fn letters_are_replaced_where_the_pack_lets_them_go() {
+    struct Willing;
+    impl kabla::data::Data for Willing {
+        fn read(&self, path: &str) -> Option<std::borrow::Cow<'_, [u8]>> {
+            let bytes = Embedded.read(path)?;
+            if path != "locales/ha/pack.toml" {
+                return Some(bytes);
+            }
+            let text = String::from_utf8(bytes.into_owned()).unwrap();
+            let (before, _) = text.split_once("[sms]").unwrap_or((&text, ""));
+            Some(
+                format!("{before}\n[sms]\nreplace = [\"ɓ b\", \"ɗ d\", \"ƙ k\", \"ƴ y\"]\n")
+                    .into_bytes()
+                    .into(),
+            )
+        }
+        fn list(&self, folder: &str) -> Vec<String> {
+            Embedded.list(folder)
+        }
+    }
+    let (_, case) = examples().remove(0);
+    let dear = |data: &dyn kabla::data::Data| {
+        let pack = Pack::load(data, "ha").unwrap();
+        let messages = sms(&pack, &tell(&case, &make(&case).unwrap()), SmsOptions::default()).unwrap();
+        messages.iter().filter(|message| message.cost.alphabet != Alphabet::Gsm7).count()
+    };
+    assert!(dear(&Embedded) > 0);
+    assert_eq!(dear(&Willing), 0);
+}
+
 /// The same plan gives the same calendar, byte for byte; each event its own id.
 #[test]
 fn calendars_are_stable() {
