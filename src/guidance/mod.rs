@@ -418,7 +418,7 @@ fn with(facts: &Values, more: &[(&'static str, Value)]) -> Values {
 /// The values every message of a plan may use.
 fn facts(case: &Case, plan: &Plan) -> Values {
     let a = &plan.assumptions;
-    let mut facts: Values = vec![("kind", Value::Name(kind_name(plan.kind)))];
+    let mut facts: Values = vec![("kind", Value::Name(kind_name(plan)))];
     let counts = [
         ("cuttings", Quantity::CuttingsNeeded, 0),
         ("first_cuttings", Quantity::CuttingsAtFirstCut, 0),
@@ -504,8 +504,10 @@ fn number(value: f64, decimals: u8) -> Value {
     Value::Number(rounded, if rounded.fract() == 0.0 { 0 } else { decimals })
 }
 
-fn kind_name(kind: Kind) -> &'static str {
-    match kind {
+fn kind_name(plan: &Plan) -> &'static str {
+    match plan.kind {
+        // Farms with fields of their own do not all bring the same: their table says what each does.
+        Kind::Group { .. } if !plan.farms.is_empty() => "farm",
         Kind::Farm => "farm",
         Kind::Group { .. } => "group",
         Kind::Zone => "zone",

@@ -428,7 +428,7 @@ impl Sized {
             self.plants,
             format!("a plant gives about {} roots fit to store{sick}", a.roots_per_plant),
         );
-        if let Kind::Group { members } = case.kind {
+        if let (Kind::Group { members }, true) = (case.kind, case.farms.is_empty()) {
             amounts.add(
                 Quantity::PlantsPerMember,
                 self.plants.div_ceil(members.max(1)),

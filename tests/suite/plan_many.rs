@@ -44,6 +44,7 @@ fn a_group_sums_its_farms() {
     assert_eq!(shares, [(1000, 27), (500, 13), (300, 8)]);
     assert_eq!(plan.farms.iter().map(|farm| farm.plants).sum::<u32>(), 30);
     assert_eq!(plan.bed.area.0, 48.0 * 0.375, "one bed for all");
+    assert_eq!(plan.amounts.get(Quantity::PlantsPerMember), None, "each farm has its own share");
 }
 
 proptest! {
