@@ -90,9 +90,9 @@ fill-container = { SPAN($when) }, panga viazi kwenye mchanga. Tumia beseni, chun
     [one] Panga tabaka moja tu.
    *[other] Kisha panga viazi vingine, hadi yawe matabaka { SAY($layers, form: "class-6") }.
  } Malizia kwa mchanga wenye kina cha { MEASURE($top_cm, unit: "centimetre") }. Mchanga huo huzuia panya, wadudu na kuku. Usifunike chombo kwa kifuniko.
-monthly-check = Kagua viazi kila mwezi. Ukaguzi wa kwanza uwe { DAY($first) }. Toa viazi vyote, na utazame kimoja kimoja. Ondoa vilivyooza, vyenye ukungu au vilivyotobolewa na wadudu. Vifukie kwenye shimo refu au uvichome moto. Usivitupe ovyo. Ondoa machipukizi kwa kuyasugua. Viazi vizuri vipange tena vilevile kama mwanzo, na uandike vimebaki vingapi. Hadi ukaguzi unaofuata, usiviguse.
+monthly-check = Kagua viazi kila mwezi. Ukaguzi wa kwanza uwe { DAY($first) }. Toa viazi vyote, na utazame kimoja kimoja. Ondoa vilivyooza, vyenye ukungu au vilivyotobolewa na wadudu. Vifukie kwenye shimo refu au uviteketeze kwa moto. Usivitupe ovyo. Ondoa machipukizi kwa kuyasugua. Viazi vizuri vipange tena vilevile kama mwanzo, na uandike vimebaki vingapi. Hadi ukaguzi unaofuata, usiviguse.
 prepare-bed = { SPAN($when) }, tengeneza kitalu. Urefu uwe { MEASURE($bed_length_m, unit: "metre") }, na upana { MEASURE($bed_width_m, unit: "metre") }. Kitalu kiwe karibu na maji. Tifua udongo vizuri. Weka uzio ili mbuzi na kuku wasiingie.
-last-check = { DAY($first) }, kagua viazi kwa mara ya mwisho. Ondoa vilivyooza, vyenye ukungu au vilivyotobolewa na wadudu. Vifukie kwenye shimo refu au uvichome moto. Usivitupe ovyo. Safari hii usiondoe machipukizi. Viazi vizuri sasa vitapandwa kitaluni.
+last-check = { DAY($first) }, kagua viazi kwa mara ya mwisho. Ondoa vilivyooza, vyenye ukungu au vilivyotobolewa na wadudu. Vifukie kwenye shimo refu au uviteketeze kwa moto. Usivitupe ovyo. Safari hii usiondoe machipukizi. Viazi vizuri sasa vitapandwa kitaluni.
 plant-bed = { SPAN($when) }, panda viazi kitaluni. Vilaze katika { $bed_rows ->
     [one] mstari { SAY($bed_rows, form: "class-4") }.
    *[other] mistari { SAY($bed_rows, form: "class-4") }.
@@ -119,7 +119,7 @@ first-harvest = { SPAN($when) }, angalia kama viazi vya kwanza vimekomaa. Papasa
 ## Cautions
 
 # doubt: whether "hata ukikata sehemu mbaya, usile iliyobaki" is plain to everyone.
-caution-rot = Tahadhari. Usile kamwe viazi vilivyooza, vyenye ukungu au vilivyotobolewa na wadudu. Usiwape kamwe wanyama viazi hivyo, wala usivipande. Hata ukikata sehemu mbaya, usile iliyobaki. Hata sehemu inayoonekana nzuri inaweza kuwa na sumu. Vifukie kwenye shimo refu au uvichome moto.
+caution-rot = Tahadhari. Usile kamwe viazi vilivyooza, vyenye ukungu au vilivyotobolewa na wadudu. Usiwape kamwe wanyama viazi hivyo, wala usivipande. Hata ukikata sehemu mbaya, usile iliyobaki. Hata sehemu inayoonekana nzuri inaweza kuwa na sumu. Vifukie kwenye shimo refu au uviteketeze kwa moto.
 caution-virus = Tahadhari. Majani madogo, yenye madoa au yaliyojikunja ni dalili ya ugonjwa wa virusi. Pia marando yaliyodumaa. Usichukue kamwe viazi wala marando kutoka kwenye mmea kama huo.
 # doubt: "fukusi" for the sweet potato weevil; explained here in plain words, since not everyone knows the name.
 caution-cracks = Fukusi ni wadudu wanaotoboa viazi. Huingia kwenye viazi kupitia nyufa za udongo. Funika nyufa kwa kupandishia udongo mara tu unapoziona.

@@ -54,11 +54,11 @@ amount-first-cuttings = Vipande vinavyotarajiwa ukikata mara ya kwanza
 amount-containers = Vyombo
 amount-layers = Matabaka ya viazi katika kila chombo
 amount-roots-per-layer = { $layer_widths ->
-    [uneven] Viazi katika tabaka la chini, visizidi
+    [uneven] Viazi katika tabaka la chini kabisa, visizidi
    *[even] Viazi katika kila tabaka, visizidi
  }
-amount-roots-top-layer = Viazi katika tabaka la juu, visizidi
-amount-bundles = Mafungu ya vipande
+amount-roots-top-layer = Viazi katika tabaka la juu kabisa, visizidi
+amount-bundles = Mafungu ya vipande vya marando
 amount-lining = Karatasi ya kutandika ndani ya vyombo
 amount-water-total = Maji ya kitalu, msimu wote
 amount-sand = Mchanga mkavu
@@ -71,7 +71,7 @@ sand-value = { MEASURE($sand_l, unit: "litre") }, kama { MEASURE($sand_kg, unit:
 bed-value = { MEASURE($bed_length_m, unit: "metre") } × { MEASURE($bed_width_m, unit: "metre") }
 water-value = { MEASURE($water_l, unit: "litre") }
 water-total-value = { MEASURE($water_total_l, unit: "litre") }
-bundles-value = { MEASURE($bundles, unit: "bundle") }, kila fungu vipande { $bundle_size }
+bundles-value = { MEASURE($bundles, unit: "bundle") }, kila fungu lina vipande { $bundle_size }
 lining-value = mita za mraba { $lining_m2 }
 roots-for-zone = { $roots } (mfano; ongeza au punguza kulingana na ukubwa wa shamba)
 
@@ -128,12 +128,12 @@ unit-kilogram = kilo { $n }
 unit-litre = lita { $n }
 unit-metre = mita { $n }
 unit-centimetre = sentimita { $n }
-# doubt: "kiganja" for a hand from wrist to fingertips as a measure.
+# doubt: "kiganja pamoja na vidole" for a hand from wrist to fingertips as a measure; "kiganja" alone is the palm, too short.
 unit-hand = { $n ->
-    [one] kiganja { $n }
-   *[other] viganja { $n }
+    [one] kiganja { $n } pamoja na vidole
+   *[other] viganja { $n } pamoja na vidole
  }
-# doubt: "kipingili cha dole gumba" for the upper joint of a thumb; "kifundo" is kept for the node of a vine.
+# doubt: "kipingili cha dole gumba" for the upper joint of a thumb (also "pingili", class 9/10); "kifundo" is kept for the node of a vine.
 unit-thumb-joint = { $n ->
     [one] kipingili { $n } cha dole gumba
    *[other] vipingili { $n } vya dole gumba
@@ -157,7 +157,7 @@ opening = { $kind ->
    *[other] Tarehe za mpango huu zimehesabiwa kurudi nyuma kutoka siku mvua zinapotarajiwa kuanza. Siku hiyo ni karibu na tarehe { DAY($rains) }.
  }
 closing = Afisa ugani wako anajua aina za viazi, tarehe na sheria za eneo lako. Akikuambia jambo tofauti na karatasi hii, fuata ushauri wake.
-    .sms = Ushauri wa afisa ugani wako ndio wa kwanza.
+    .sms = Afisa ugani wako akikuambia jambo tofauti na ujumbe huu, fuata ushauri wake.
 
 ## Steps: title, text (.text), picture in words (.alt)
 
@@ -170,7 +170,7 @@ mark-plants = Weka alama ya kijiti kwenye mimea { $plants } yenye afya
        *[other] Chagua mimea { $plants } yenye nguvu. Chomeka kijiti kando ya kila mmea. Chagua
      } mimea yenye majani makubwa na safi tu, isiyo na dalili yoyote ya ugonjwa. Mimea hiyo itatoa viazi kama { $roots } vya kuhifadhi.
     .alt = Mkono unachomeka kijiti ardhini kando ya mmea wenye nguvu.
-    .sms = { BRIEF($first) }: weka vijiti kwenye mimea { $plants } yenye afya ya kutoa viazi vya mbegu. Majani makubwa, safi, bila ugonjwa.
+    .sms = { BRIEF($first) }: weka vijiti kando ya mimea { $plants } yenye afya, itakayotoa viazi vya mbegu. Majani yawe makubwa na safi, bila ugonjwa.
 # doubt: "mchanga wenye chembe kubwa" for coarse sand, "mchanga laini" for fine sand; some say "punje" or "chenga".
 gather-sand = Leta mchanga mkavu
     .text = Leta mchanga safi wenye chembe kubwa, kiasi cha { MEASURE($sand_l, unit: "litre") }, uzito kama { MEASURE($sand_kg, unit: "kilogram") }. Ukaushe chini ya paa, kisha uuache upoe. Mchanga laini, wenye unyevu au wenye joto huozesha viazi. Usibebe zaidi ya { MEASURE($load_kg, unit: "kilogram") } kwa mara moja. Mchanga wote ni kama { $loads ->
@@ -178,69 +178,70 @@ gather-sand = Leta mchanga mkavu
        *[other] mizigo { $loads }
      }.
     .alt = Mikono inachota mchanga mkavu kutoka kwenye lundo na kuutia kwenye ndoo ndogo.
-    .sms = Kufikia { BRIEF($last) }: leta mchanga mkavu wa chembe kubwa, { MEASURE($sand_l, unit: "litre") }. Ukaushe chini ya paa. Mzigo usizidi { MEASURE($load_kg, unit: "kilogram") }.
+    .sms = Kufikia { BRIEF($last) }: leta mchanga wa chembe kubwa, { MEASURE($sand_l, unit: "litre") }. Ukaushe chini ya paa na uuache upoe. Usibebe zaidi ya { MEASURE($load_kg, unit: "kilogram") } kwa mara moja.
 # doubt: "marando" for vines is Tanzanian and coastal; in parts of Kenya other words are used. Not explained here, to keep the sheet short.
 check-plants = Kagua tena mimea yenye alama
     .text = Je, majani ni madogo, yamejikunja au yana madoa? Je, marando yamedumaa? Je, shina lina matundu karibu na ardhi? Ukiona hivyo, au ukiwa na shaka, ondoa kijiti na usichukue chochote kwenye mmea huo.
     .alt = Mmea wenye ugonjwa na majani yaliyojikunja, kando ya mmea wenye afya.
-    .sms = { BRIEF($first) }: kagua tena mimea yenye vijiti. Ondoa kijiti penye majani madogo, yaliyojikunja au yenye madoa.
+    .sms = { BRIEF($first) }: kagua tena mimea yenye vijiti. Mmea ukiwa na majani madogo, yaliyojikunja au yenye madoa, ondoa kijiti na usichukue chochote.
 # doubt: "kiganja na vidole vyake" for a hand's length (wrist to fingertips), because "mkono" alone is also the arm.
 cut-vines = Kata marando ya mimea yenye alama
-    .text = Yakate na uache shina lenye urefu wa { MEASURE($stem_cm, unit: "centimetre") }, kama { MEASURE($stem_hands, unit: "hand") }. Hivyo ganda la viazi litakuwa gumu, na viazi vitakaa muda mrefu bila kuharibika.
+    .text = Kata marando, na kwenye kila mmea uache shina lenye urefu wa { MEASURE($stem_cm, unit: "centimetre") }, kama { MEASURE($stem_hands, unit: "hand") }. Hivyo ganda la viazi litakuwa gumu, na viazi vitakaa muda mrefu bila kuharibika.
     .alt = Kisu kinakata marando na kuacha shina lenye urefu wa kiganja na vidole vyake juu ya ardhi.
-    .sms = { BRIEF($first) }: kata marando ya mimea yenye vijiti. Acha shina la urefu wa kiganja.
+    .sms = { BRIEF($first) }: kata marando ya mimea yenye vijiti. Acha shina lenye urefu wa kiganja pamoja na vidole.
 harvest = Chimba, kisha chagua viazi { $roots }
     .text = Chimba kwenye udongo mkavu tu. Toa viazi bila kuvikata wala kuvichubua. Chukua viazi { $roots } vya ukubwa wa kati. Viwe na urefu kama wa kiganja na vidole, na visiwe na jeraha lolote. Viazi vyenye majeraha ni vya kupika, si vya kuhifadhi. Pangusa udongo kwa mkono. Usivioshe viazi kamwe. Viache kivulini kwa saa kadhaa, jua lisivipige.
     .alt = Jembe linatoa viazi ardhini bila kuvikata.
-    .sms = { BRIEF($first) }: chimba udongo ukiwa mkavu. Hifadhi viazi { $roots } vizima vya kati. Usivioshe. Viweke kivulini.
+    .sms = { BRIEF($first) }: chimba viazi udongo ukiwa mkavu. Hifadhi viazi { $roots } vya ukubwa wa kati, visivyo na jeraha. Usivioshe. Viweke kivulini.
 fill-container = Panga viazi kwenye mchanga
     .text = Tumia { $containers ->
         [one] chombo { $containers } chenye
        *[other] vyombo { $containers } vyenye
-     } kuta imara: beseni, chungu, ndoo au kikapu kilichosukwa bila mianya. Usitumie magunia. Tandika karatasi ndani, chini na pembeni. Jaza chombo kikiwa mahali kitakapokaa. Pawe pakavu, penye ubaridi na kivuli, mbali na watoto, wanyama na mvua. Anza kwa mchanga wenye kina cha { MEASURE($base_cm, unit: "centimetre") }, kama { MEASURE($base_joints, unit: "thumb-joint") }. { $layer_widths ->
-        [uneven] Katika tabaka la chini panga viazi visivyozidi { $roots_per_layer }, na katika tabaka la juu visivyozidi { $roots_top },
+     } kuta imara: beseni, chungu, ndoo au kikapu kilichosukwa bila mianya. Usitumie magunia. Tandika karatasi ndani ya chombo, chini na pembeni. Jaza kila chombo kikiwa mahali kitakapokaa. Pawe pakavu, penye ubaridi na kivuli, mbali na watoto, wanyama na mvua. Anza kwa mchanga wenye kina cha { MEASURE($base_cm, unit: "centimetre") }, kama { MEASURE($base_joints, unit: "thumb-joint") }. { $layer_widths ->
+        [uneven] Katika tabaka la chini kabisa panga viazi visivyozidi { $roots_per_layer }, na katika tabaka la juu kabisa visivyozidi { $roots_top },
        *[even] Katika kila tabaka panga viazi visivyozidi { $roots_per_layer },
      } visigusane wala visiguse kuta za chombo. Vifunike kwa mchanga wenye kina cha { MEASURE($layer_cm, unit: "centimetre") }. { $layers ->
-        [one] Panga tabaka { $layers } tu.
-       *[other] Kisha panga viazi vingine, hadi yawe matabaka { $layers }.
+        [one] Panga tabaka { $layers } tu la viazi.
+       *[other] Kisha panga viazi vingine juu yake na uvifunike vilevile, hadi yawe matabaka { $layers } ya viazi.
      } Malizia kwa mchanga wenye kina cha { MEASURE($top_cm, unit: "centimetre") }: mchanga huo huzuia panya, wadudu na kuku. Usifunike chombo kwa kifuniko.
     .alt = Beseni lililokatwa kuonyesha ndani: mchanga, viazi visivyogusana, mchanga, viazi, na mchanga mwingi juu.
-    .sms = { BRIEF($first) }: panga viazi kwenye mchanga mkavu, visigusane. Chini { MEASURE($base_cm, unit: "centimetre") }, juu { MEASURE($top_cm, unit: "centimetre") }. Bila kifuniko, bila maji.
+    .sms = { BRIEF($first) }: panga viazi kwenye mchanga mkavu, visigusane. Mchanga wa chini { MEASURE($base_cm, unit: "centimetre") }, wa juu { MEASURE($top_cm, unit: "centimetre") }. Usiweke kifuniko, wala usimwagie maji.
+# doubt: "viteketeze kwa moto" for burning roots up; "choma" alone also means to roast for eating.
 # doubt: "machipukizi" for sprouts on the root; the shoots cut in the bed are called "marando".
 # doubt: "X ya kukataza" for a crossed-out picture; "alama" is kept for the stick beside a good plant.
 monthly-check = Kagua viazi kila mwezi
-    .text = Toa viazi vyote, na utazame kimoja kimoja. Ondoa vilivyooza, vyenye ukungu au vilivyotobolewa na wadudu. Vifukie kwenye shimo refu au uvichome moto. Usivitupe ovyo. Ondoa machipukizi kwa kuyasugua. Viazi vizuri vipange tena vilevile kama mwanzo, na uandike vimebaki vingapi. Hadi ukaguzi unaofuata, usiviguse.
+    .text = Toa viazi vyote, na utazame kimoja kimoja. Ondoa vilivyooza, vyenye ukungu au vilivyotobolewa na wadudu. Vifukie kwenye shimo refu au uviteketeze kwa moto. Usivitupe ovyo. Ondoa machipukizi kwa kuyasugua. Viazi vizuri vipange tena vilevile kama mwanzo, na uandike vimebaki vingapi. Hadi ukaguzi unaofuata, usiviguse.
     .alt = Mkono unatoa kiazi kwenye beseni; kiazi kilichooza kiko kando, kina X ya kukataza.
-    .sms = { BRIEF($first) }: toa viazi vyote. Fukia au choma vilivyooza, usiwape wanyama kamwe. Sugua machipukizi. Panga tena.
+    .sms = { BRIEF($first) }: toa viazi vyote. Vilivyooza usivile wala usiwape wanyama kamwe: vifukie au uviteketeze kwa moto. Ondoa machipukizi. Vizuri vipange tena.
 prepare-bed = Tengeneza kitalu
     .text = Tengeneza kitalu cha { MEASURE($bed_length_m, unit: "metre") } kwa { MEASURE($bed_width_m, unit: "metre") } karibu na maji. Tifua udongo vizuri. Weka uzio ili mbuzi na kuku wasiingie.
     .alt = Kitalu chenye mistari, kilichozungushiwa uzio, na jembe kando yake.
-    .sms = Kufikia { BRIEF($last) }: tengeneza kitalu cha { MEASURE($bed_length_m, unit: "metre") } kwa { MEASURE($bed_width_m, unit: "metre") } karibu na maji. Weka uzio.
+    .sms = Kufikia { BRIEF($last) }: tengeneza kitalu cha { MEASURE($bed_length_m, unit: "metre") } kwa { MEASURE($bed_width_m, unit: "metre") } karibu na maji. Kizungushie uzio.
 last-check = Kagua kwa mara ya mwisho na uache machipukizi
-    .text = Toa viazi vyote. Ondoa vilivyooza, vyenye ukungu au vilivyotobolewa na wadudu. Vifukie kwenye shimo refu au uvichome moto. Usivitupe ovyo. Safari hii usiondoe machipukizi: viazi vizuri sasa vitapandwa kitaluni.
+    .text = Toa viazi vyote. Ondoa vilivyooza, vyenye ukungu au vilivyotobolewa na wadudu. Vifukie kwenye shimo refu au uviteketeze kwa moto. Usivitupe ovyo. Safari hii usiondoe machipukizi: viazi vizuri sasa vitapandwa kitaluni.
     .alt = Kiazi chenye machipukizi, tayari kwa kitalu.
-    .sms = { BRIEF($first) }: ukaguzi wa mwisho. Acha machipukizi. Fukia au choma viazi vilivyooza, usiwape wanyama kamwe.
+    .sms = { BRIEF($first) }: ukaguzi wa mwisho. Usiondoe machipukizi. Viazi vilivyooza usivile wala usiwape wanyama kamwe: vifukie au uviteketeze kwa moto.
 plant-bed = Panda viazi kitaluni
-    .text = Vilaze katika { $bed_rows ->
+    .text = Laza viazi katika { $bed_rows ->
         [one] mstari { $bed_rows }
        *[other] mistari { $bed_rows }
-     }, kama viazi { $row_roots } katika kila mstari. Acha kama { MEASURE($spacing_cm, unit: "centimetre") } kati ya mstari na mstari. Vifunike kwa udongo kidogo.
+     }. Kila mstari uwe na viazi kama { $row_roots }. Acha kama { MEASURE($spacing_cm, unit: "centimetre") } kati ya mstari na mstari. Vifunike viazi vyote kwa udongo kidogo.
     .alt = Viazi vimelazwa katika mstari; mkono unavifunika kwa udongo.
-    .sms = Kuanzia { BRIEF($first) }: panda viazi kwa mistari, nafasi { MEASURE($spacing_cm, unit: "centimetre") }. Vifunike kidogo, umwagilie.
+    .sms = Kuanzia { BRIEF($first) }: panda viazi kwa mistari, na uache { MEASURE($spacing_cm, unit: "centimetre") } kati ya mstari na mstari. Vifunike kwa udongo kidogo, kisha umwagilie.
 # doubt: "dumu" for a jerrycan; "mtungi" in parts of Kenya. Whether its size should be named.
 water-bed = Mwagilia kitalu
-    .text = Kitalu kikijaa majani, mwagilia kama { MEASURE($water_l, unit: "litre") } kila siku, sawa na { $jerrycans ->
+    .text = Kitalu kikijaa majani, mwagilia kama { MEASURE($water_l, unit: "litre") } kila siku, karibu { $jerrycans ->
         [one] dumu { $jerrycans }
        *[other] madumu { $jerrycans }
      }. Mimea ikiwa bado midogo, punguza maji; siku za joto na upepo, ongeza maji. Mvua ikitosha, acha kumwagilia.
     .alt = Maji yanamwagwa kwenye kitalu chenye machipukizi.
-    .sms = Kuanzia { BRIEF($first) }: mwagilia kitalu kila siku, hadi { MEASURE($water_l, unit: "litre") }. Watoto wasikaribie maji ya wazi.
+    .sms = Kuanzia { BRIEF($first) }: mwagilia kitalu kila siku kwa maji yasiyozidi { MEASURE($water_l, unit: "litre") }. Usiwaache watoto wakaribie maji yasiyofunikwa.
 # doubt: "vifundo" for the nodes of a vine; some say "macho" or "pingili".
 # doubt: "visiki" for the stubs left in the bed.
 cut-for-planting = Kata marando ya kupanda
     .text = Mvua zikishaanza, kata vipande vyenye urefu wa { MEASURE($cutting_cm, unit: "centimetre") }, kama { MEASURE($cutting_hands, unit: "hand") }. Kila kipande kiwe na vifundo visivyopungua { $nodes }. Kata kutoka kwenye marando yenye afya tu. Ukikata mara ya kwanza utapata kama vipande { $first_cuttings }. Acha visiki ardhini: vitatoa vipande vingine baada ya wiki nne hadi sita. Weka vipande kivulini, na uvipande ndani ya siku mbili.
     .alt = Mkono unakata marando kitaluni na kuacha visiki.
-    .sms = Mvua zikianza: kata marando ya { MEASURE($cutting_cm, unit: "centimetre") } yenye vifundo { $nodes } kutoka mimea yenye afya. Acha visiki.
+    .sms = Mvua zikishaanza: kata vipande vya marando vya { MEASURE($cutting_cm, unit: "centimetre") }, vyenye vifundo { $nodes } au zaidi, kwenye mimea yenye afya tu. Acha visiki ardhini.
 # doubt: "tuta la duara" for a mound; a local word may be better.
 plant-field = Panda shambani
     .text = Panda kwenye udongo wenye unyevu tu. { $layout ->
@@ -255,24 +256,25 @@ plant-field = Panda shambani
        *[other] Shamba linahitaji vipande { $cuttings }.
      } Baada ya wiki mbili, panda tena penye mapengo.
     .alt = Vipande vya marando vimesimama kwa mstari juu ya tuta, chini ya wingu la mvua.
-    .sms = Kuanzia { BRIEF($first) }, udongo ukiwa na unyevu: panda vipande { $cuttings }. Tarehe ni za wastani: angalia mvua.
+    .sms = Kuanzia { BRIEF($first) }, udongo ukiwa na unyevu: panda vipande { $cuttings } vya marando. Tarehe ni wastani wa miaka iliyopita: tazama anga.
 first-harvest = Angalia viazi vya kwanza
-    .text = Papasa chini ya mimea michache utafute viazi vya ukubwa wa kula. Usiache viazi vilivyokomaa kwenye udongo mkavu kwa muda mrefu: wadudu waitwao fukusi watavishambulia. Maliza kuchimba kufikia tarehe { DAY($last_harvest) }.
+    .text = Papasa udongo chini ya mimea michache utafute viazi vya ukubwa wa kula. Usiache viazi vilivyokomaa kwenye udongo mkavu kwa muda mrefu: wadudu waitwao fukusi watavishambulia. Maliza kuchimba kufikia tarehe { DAY($last_harvest) }.
     .alt = Mmea uliong'olewa wenye viazi vikubwa, na kikapu kilichojaa.
-    .sms = Kuanzia { BRIEF($first) }: papasa uone kama viazi vimekomaa. Chimba vyote kufikia { BRIEF($last_harvest) }: fukusi huja.
+    .sms = Kuanzia { BRIEF($first) }: papasa udongo uone kama viazi vimekomaa. Chimba vyote kufikia { BRIEF($last_harvest) }: wadudu waitwao fukusi huja.
 
 ## Tables: title, what it tells (.text), its picture in words (.alt)
 
 table-cuts = Kukata marando kitaluni
-    .text = Kila mara ukikata unaweza kutarajia vipande hivi. Vya baadaye ni vya sehemu iliyobaki ya shamba na vya kujaza mapengo.
+    .text = Jedwali linaonyesha vipande unavyoweza kutarajia kila unapokata. Vipande vya baadaye ni vya sehemu iliyobaki ya shamba na vya kujaza mapengo.
 table-shares = Kila shamba linaleta nini
-    .text = Kila shamba linaweka alama kwenye mimea yake, na kuleta viazi vyake kwenye hifadhi ya pamoja.
+    .text = Kila mwenye shamba anaweka alama kwenye mimea yake, na kuleta viazi vyake kwenye hifadhi ya pamoja.
 table-fields = Vipimo kulingana na ukubwa wa shamba
-    .text = Tafuta ukubwa wa shamba lako katika safu ya kwanza. Ukiwa kati ya mistari miwili, vipimo vyako pia viko kati ya mistari hiyo.
+    .text = Tafuta ukubwa wa shamba lako katika safu ya kwanza. Ukubwa wa shamba lako ukiwa kati ya mistari miwili ya jedwali, vipimo vyako pia viko kati ya vile vya mistari hiyo.
 # doubt: "mwanzo wa uongo" for a false start of the rains; some may say "mvua za kudanganya".
+# doubt: "upau, pau" for the bars of a picture and "milia" for stripes; whether farmers know "upau".
 table-planting-later = Ukisubiri kupanda
-    .text = Anayepanda mvua kubwa ya kwanza inaponyesha anaweza kupoteza mimea michanga, kipindi kirefu cha ukame kikifuata. Huo ni mwanzo wa uongo. Anayesubiri hubakiwa na siku chache kabla mvua hazijaisha. Jedwali linaonyesha jinsi yote mawili yalivyokuwa katika miaka iliyopita; si utabiri. Katika picha, pau zenye mistari ni miaka yenye mwanzo wa uongo, na pau nyeusi ni siku hadi mwisho wa mvua.
-    .alt = Kwa kila siku ya kuanza kupanda: pau yenye mistari ya miaka yenye mwanzo wa uongo, na pau nyeusi ya siku hadi mwisho wa mvua. Idadi zimo katika jedwali lililo juu.
+    .text = Anayepanda mvua kubwa ya kwanza inaponyesha anaweza kupoteza mimea michanga, kipindi kirefu bila mvua kikifuata. Huo ni mwanzo wa uongo. Kadiri unavyosubiri, ndivyo siku zinazobaki hadi mwisho wa mvua zinavyopungua. Jedwali linaonyesha jinsi yote mawili yalivyokuwa katika miaka iliyopita; si utabiri. Katika picha, pau zenye milia ni miaka yenye mwanzo wa uongo, na pau nyeusi ni siku hadi mwisho wa mvua.
+    .alt = Kwa kila siku ya kuanza kupanda: upau wenye milia wa miaka yenye mwanzo wa uongo, na upau mweusi wa siku hadi mwisho wa mvua. Nambari zimo katika jedwali lililo juu.
 column-when = Lini
 column-farm = Shamba
 column-area = Ukubwa wa shamba, m²
@@ -281,17 +283,18 @@ column-plants = Mimea ya kuwekewa alama
 column-roots = Viazi vya kuhifadhi
 column-bed = Kitalu, m²
 column-jerrycans = Madumu ya maji kwa siku
-column-from = Mvua ya kwanza kuanzia
+column-from = Mvua ya kwanza kuanzia tarehe
 column-false-starts = Miaka yenye mwanzo wa uongo
-column-days-left = Siku hadi mwisho wa mvua, katika mwaka wa kati
+# doubt: "mwaka wa kawaida" (an ordinary year) for the middle year, the median; "mwaka wa kati" was not plain.
+column-days-left = Siku hadi mwisho wa mvua, katika mwaka wa kawaida
 false-starts-value = { $false_starts } kati ya { $years }
 
 ## Cautions: title, text (.text), picture in words (.alt)
 
 caution-rot = Viazi vilivyooza, vyenye ukungu au matundu
-    .text = Usivile kamwe, usiwape kamwe wanyama, wala usivipande. Hata ukikata sehemu mbaya, usile iliyobaki: hata sehemu inayoonekana nzuri inaweza kuwa na sumu. Vifukie kwenye shimo refu au uvichome moto.
+    .text = Usivile kamwe, usiwape wanyama kamwe, wala usivipande. Hata ukikata sehemu mbaya, usile iliyobaki: hata sehemu inayoonekana nzuri inaweza kuwa na sumu. Vifukie kwenye shimo refu au uviteketeze kwa moto.
     .alt = Kiazi kilichooza chenye X ya kukataza, kando ya mnyama.
-    .sms = Usile kamwe viazi vilivyooza, vyenye ukungu au vilivyotobolewa, hata sehemu nzima. Usiwape wanyama. Vifukie shimo refu au uvichome.
+    .sms = Usile kamwe viazi vilivyooza, vyenye ukungu au matundu, hata sehemu iliyo nzuri. Usiwape wanyama kamwe. Vifukie kwenye shimo refu au uviteketeze kwa moto.
 caution-virus = Mimea yenye ugonjwa
     .text = Majani madogo, yenye madoa au yaliyojikunja ni dalili ya ugonjwa wa virusi. Pia marando yaliyodumaa. Usichukue kamwe viazi wala marando kutoka kwenye mmea kama huo.
     .alt = Mmea mdogo wenye majani yaliyojikunja, una X ya kukataza.
