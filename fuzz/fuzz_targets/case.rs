@@ -93,9 +93,10 @@ const OF_ROOT: [&str; 6] = [
 ];
 
 /// Tables, which may stand after all others.
-const TABLES: [&str; 12] = [
+const TABLES: [&str; 13] = [
     "[at_hand]\nroots = 7\nplants = 4\nbed_area_m2 = 9",
     "[group]\nmembers = 12",
+    "[[event]]\nname = \"the maize feast\"\ndate = 2027-10-01",
     "[zone]\nfield_sizes_m2 = [1, 450, 1e6]",
     "[[farm]]\nname = \"B\"\nlength_m = 30\nwidth_m = 15\nmound_spacing_m = 1",
     "[[container]]\nshape = \"round\"\ntop_width_cm = 60\nbottom_width_cm = 50\ndepth_cm = 40\ncount = 2",
