@@ -8,6 +8,7 @@ use unic_langid::LanguageIdentifier;
 
 use super::output::Output;
 use super::{Data, Embedded, Error, Finding, ReadCase};
+use crate::guidance::Statement;
 use crate::language::{self, MEMORY_FILE, Memory, Pack, Report};
 use crate::sheet::{self, Printer, SmsOptions};
 use crate::voice::{Bank, ClipState};
@@ -52,17 +53,13 @@ pub fn check_packs(data: &dyn Data, tag: Option<&str>) -> Result<Vec<PackState>,
         None => tags,
     };
     let printer = Printer::new(data)?;
-    let cases: Vec<ReadCase> = EXAMPLES
+    let told: Vec<Vec<Statement>> = EXAMPLES
         .iter()
-        .map(|name| ReadCase::from_data(&Embedded, &format!("examples/{name}.toml")))
+        .map(|name| ReadCase::from_data(&Embedded, &format!("examples/{name}.toml"))?.statements())
         .collect::<Result<_, _>>()?;
-    let mut known = BTreeSet::new();
-    for case in &cases {
-        for statement in case.statements()? {
-            known.extend(statement.values.iter().map(|(name, _)| (*name).to_owned()));
-        }
-    }
-    wanted.iter().map(|tag| check_one(data, tag, &known, &printer, &cases)).collect()
+    let values = told.iter().flatten().flat_map(|statement| &statement.values);
+    let known: BTreeSet<String> = values.map(|(name, _)| (*name).to_owned()).collect();
+    wanted.iter().map(|tag| check_one(data, tag, &known, &printer, &told)).collect()
 }
 
 fn check_one(
@@ -70,7 +67,7 @@ fn check_one(
     tag: &str,
     known: &BTreeSet<String>,
     printer: &Printer<'_>,
-    cases: &[ReadCase],
+    told: &[Vec<Statement>],
 ) -> Result<PackState, Error> {
     let mut report = language::check(data, tag, known, &|letter| printer.covers(letter));
     let mut state = PackState {
@@ -98,17 +95,17 @@ fn check_one(
             }
             Err(_) => phrases.len(),
         };
-        report.findings.extend(dear_messages(&pack, cases)?);
+        report.findings.extend(dear_messages(&pack, told)?);
     }
     state.report = report;
     Ok(state)
 }
 
 /// Text messages of the examples that take more parts than most people pay for.
-fn dear_messages(pack: &Pack, cases: &[ReadCase]) -> Result<Vec<Finding>, Error> {
+fn dear_messages(pack: &Pack, told: &[Vec<Statement>]) -> Result<Vec<Finding>, Error> {
     let mut dear: Vec<(String, usize)> = Vec::new();
-    for case in cases {
-        for message in sheet::sms(pack, &case.statements()?, SmsOptions::default())? {
+    for statements in told {
+        for message in sheet::sms(pack, statements, SmsOptions::default())? {
             let id = format!("{}.sms", message.subject.name());
             if message.cost.parts > DEAR_PARTS && !dear.iter().any(|(of, _)| *of == id) {
                 dear.push((id, message.cost.parts));
