@@ -1,12 +1,12 @@
 //! The command line: parses, calls the use case, prints. Nothing else prints.
 #![allow(clippy::print_stdout, clippy::print_stderr)]
 
+mod clips;
 mod demo;
 mod language;
 mod plan;
 mod progress;
 mod rains;
-mod script;
 mod sheet;
 mod speak;
 
@@ -94,7 +94,7 @@ enum Command {
     },
     /// What a speaker records.
     #[command(subcommand)]
-    Clips(Clips),
+    Clips(clips::Clips),
     /// What a translator needs.
     #[command(subcommand)]
     Language(language::Language),
@@ -121,19 +121,6 @@ impl From<Instead> for Overrides {
     fn from(of: Instead) -> Overrides {
         Overrides { today: of.today, done: of.done, risk: of.risk, sure_percent: of.sure }
     }
-}
-
-#[derive(Debug, Subcommand)]
-enum Clips {
-    /// Every phrase of a language that speech may need.
-    Script {
-        /// Language tag, e.g. sw.
-        #[arg(long, value_name = "TAG")]
-        language: String,
-        /// Print one JSON object a line.
-        #[arg(long)]
-        json: bool,
-    },
 }
 
 #[derive(Debug, Clone, Copy, ValueEnum)]
@@ -234,6 +221,6 @@ fn call(data: &dyn Data, root: Option<&Path>, command: Command) -> Result<(), Er
             speak::run(data, (&case, instead.into()), language.as_deref(), voice.as_deref(), &topics, &out)
         }
         Command::Language(command) => language::run(data, root, command),
-        Command::Clips(Clips::Script { language, json }) => script::run(data, &language, json),
+        Command::Clips(command) => clips::run(data, command),
     }
 }

@@ -55,7 +55,12 @@ fn read(data: &dyn Data, path: &str) -> Result<String, SheetError> {
         .map_err(|_| SheetError::Template { file: path.to_owned(), message: "is not UTF-8 text".to_owned() })
 }
 
-fn render(name: &str, page: &impl Serialize, data: &dyn Data) -> Result<Vec<u8>, SheetError> {
+/// What a template of the templates folder makes of `page`; escaped where its
+/// name ends in `.html` or `.svg`.
+///
+/// # Errors
+/// A missing or broken template.
+pub fn render(name: &str, page: &impl Serialize, data: &dyn Data) -> Result<Vec<u8>, SheetError> {
     let path = format!("templates/{name}");
     let broken = |error: tera::Error| {
         // Tera tells what went wrong in the chain of causes, not on top.

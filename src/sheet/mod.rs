@@ -11,7 +11,7 @@ mod pdf;
 mod sms;
 
 pub use facts::{Bars, Entry, Facts, Row, TableFacts};
-pub use html::{html, text};
+pub use html::{html, render, text};
 pub use ics::ics;
 pub use pdf::{Pdf, Printer};
 pub use sms::{Alphabet, Cost, SmsOptions, TextMessage, cost, sms, sms_table};

@@ -1,10 +1,11 @@
 //! PDF by Typst, compiled in this process.
 //!
-//! The template asks for `/sheet.json` and gets the facts; pictures come from
-//! the templates folder. Nothing else can be reached from a template.
+//! A template asks for `/facts.json` and gets the facts; pictures come from the
+//! templates folder, drawings from the facts. Nothing else can be reached from it.
 
 use std::collections::BTreeMap;
 
+use serde::Serialize;
 use typst::diag::{FileError, FileResult, Severity, SourceDiagnostic};
 use typst::foundations::{Bytes, Datetime, Duration, Smart};
 use typst::syntax::{FileId, RootedPath, Source, VirtualPath, VirtualRoot};
@@ -17,8 +18,7 @@ use typst_pdf::{PdfOptions, PdfStandard, PdfStandards};
 use super::{Facts, SheetError};
 use crate::data::Data;
 
-const MAIN: &str = "/sheet.typ";
-const FACTS: &str = "/sheet.json";
+const FACTS: &str = "/facts.json";
 
 /// Sets sheets; keeps fonts and library between them.
 pub struct Printer<'d> {
@@ -79,31 +79,45 @@ impl<'d> Printer<'d> {
         })
     }
 
-    /// Sets a sheet as a tagged PDF/UA-1.
+    /// Sets the step sheet of a case.
+    ///
+    /// # Errors
+    /// As [`Printer::set`].
+    pub fn print(&self, facts: &Facts) -> Result<Pdf, SheetError> {
+        let charts = super::html::charts(facts, self.data)?.into_iter();
+        let charts = charts.map(|(subject, svg)| (format!("/charts/{subject}.svg"), svg.into_bytes()));
+        self.set("sheet.typ", facts, charts.collect())
+    }
+
+    /// Sets what a template of the templates folder makes of `facts`, as a
+    /// tagged PDF/UA-1. `drawings` are files, by their path from the
+    /// template, that are made for these facts.
     ///
     /// # Errors
     /// What the template, or the standard, finds wrong: with file and line.
-    pub fn print(&self, facts: &Facts) -> Result<Pdf, SheetError> {
+    pub fn set(
+        &self,
+        template: &str,
+        facts: &impl Serialize,
+        drawings: BTreeMap<String, Vec<u8>>,
+    ) -> Result<Pdf, SheetError> {
+        let main = format!("/{template}");
         let inner = |error: serde_json::Error| SheetError::Template {
             file: FACTS.to_owned(),
             message: error.to_string(),
         };
-        let charts = super::html::charts(facts, self.data)?;
-        let charts = charts
-            .into_iter()
-            .map(|(subject, svg)| (format!("/charts/{subject}.svg"), Bytes::new(svg.into_bytes())));
-        let charts = charts.collect();
+        let drawings = drawings.into_iter().map(|(path, bytes)| (path, Bytes::new(bytes))).collect();
         let facts = serde_json::to_value(facts).map_err(inner)?;
         self.check_letters(&facts)?;
         let facts = serde_json::to_vec(&facts).map_err(inner)?;
-        let desk = Desk { printer: self, facts: Bytes::new(facts), charts, main: id(MAIN)? };
+        let desk = Desk { printer: self, facts: Bytes::new(facts), drawings, main: id(&main)? };
         let compiled = typst::compile::<PagedDocument>(&desk);
         let document = compiled.output.map_err(|errors| desk.broken(&errors))?;
         if let Some(warning) = compiled.warnings.first() {
             return Err(desk.broken(std::slice::from_ref(warning)));
         }
         let standards = PdfStandards::new(&[PdfStandard::Ua_1]).map_err(|error| SheetError::Template {
-            file: MAIN.to_owned(),
+            file: main.clone(),
             message: error.message().to_string(),
         })?;
         let options = PdfOptions {
@@ -161,7 +175,7 @@ struct Desk<'a> {
     printer: &'a Printer<'a>,
     facts: Bytes,
     /// Pictures drawn from the facts.
-    charts: BTreeMap<String, Bytes>,
+    drawings: BTreeMap<String, Bytes>,
     main: FileId,
 }
 
@@ -170,7 +184,7 @@ impl Desk<'_> {
         let mut files: BTreeMap<String, Vec<String>> = BTreeMap::new();
         for diagnostic in diagnostics {
             let id = diagnostic.span.id();
-            let file = id.map_or(MAIN.to_owned(), |id| id.vpath().get_with_slash().to_owned());
+            let file = id.unwrap_or(self.main).vpath().get_with_slash().to_owned();
             let source = id.and_then(|id| self.source(id).ok());
             let line = self.range(diagnostic.span).zip(source).map(|(range, source)| {
                 format!("line {}: ", crate::finding::line_of(source.text(), range.start))
@@ -193,8 +207,8 @@ impl Desk<'_> {
         if path == FACTS {
             return Ok(self.facts.clone());
         }
-        if let Some(chart) = self.charts.get(path) {
-            return Ok(chart.clone());
+        if let Some(drawing) = self.drawings.get(path) {
+            return Ok(drawing.clone());
         }
         let bytes = self.printer.data.read(&format!("templates{path}"));
         bytes.map(|bytes| Bytes::new(bytes.into_owned())).ok_or_else(|| FileError::NotFound(path.into()))

@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 
-use super::{Data, Error};
+use super::super::{Data, Error};
 use crate::language::{Intonation, Pack, Role};
 
 /// A phrase that a speaker records.
