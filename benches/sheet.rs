@@ -7,7 +7,7 @@ mod common;
 use criterion::{Criterion, criterion_group, criterion_main};
 use kabla::data::Embedded;
 use kabla::language::Pack;
-use kabla::sheet::{Facts, Printer, html, text};
+use kabla::sheet::{Facts, Paper, Printer, html, text};
 
 fn sheets(c: &mut Criterion) {
     let statements = common::statements();
@@ -22,7 +22,7 @@ fn sheets(c: &mut Criterion) {
         b.iter(|| {
             number += 1;
             let facts = Facts { name: format!("farm {number}"), ..facts.clone() };
-            printer.print(&facts)
+            printer.print(Paper::Farm, &facts)
         });
     });
     group.bench_function("html", |b| b.iter(|| html(&facts, &Embedded)));

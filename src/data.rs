@@ -17,6 +17,11 @@ pub trait Data: Send + Sync {
     /// The names (files and folders, without path) directly in a folder,
     /// sorted; empty where there is no such folder.
     fn list(&self, folder: &str) -> Vec<String>;
+
+    /// How a path is told to people: where the file lies, if it lies on disk.
+    fn shown(&self, path: &str) -> String {
+        path.to_owned()
+    }
 }
 
 static LOCALES: Dir<'static> = include_dir!("$CARGO_MANIFEST_DIR/locales");
@@ -104,12 +109,60 @@ impl Folder {
     }
 }
 
+/// Other data, with templates and pictures of a folder in the place of those of the same name.
+pub struct Templates<'d> {
+    data: &'d dyn Data,
+    folder: PathBuf,
+}
+
+impl<'d> Templates<'d> {
+    /// The templates of `folder` before those of `data`.
+    ///
+    /// # Errors
+    /// A finding, where there is no such folder.
+    pub fn over(data: &'d dyn Data, folder: impl Into<PathBuf>) -> Result<Templates<'d>, Finding> {
+        let folder = folder.into();
+        if folder.is_dir() {
+            return Ok(Templates { data, folder });
+        }
+        let finding = Finding::error("is no folder").file(folder.display().to_string());
+        Err(finding.hint("name a folder with templates, such as header.typ, or with pictures/"))
+    }
+
+    fn own(&self, path: &str) -> Option<PathBuf> {
+        let name = path.strip_prefix("templates/").filter(|name| is_inside(name))?;
+        let file = self.folder.join(name);
+        file.is_file().then_some(file)
+    }
+}
+
+impl Data for Templates<'_> {
+    fn read(&self, path: &str) -> Option<Cow<'_, [u8]>> {
+        match self.own(path) {
+            Some(file) => std::fs::read(file).ok().map(Cow::Owned),
+            None => self.data.read(path),
+        }
+    }
+
+    fn list(&self, folder: &str) -> Vec<String> {
+        self.data.list(folder)
+    }
+
+    fn shown(&self, path: &str) -> String {
+        self.own(path).map_or_else(|| self.data.shown(path), |file| file.display().to_string())
+    }
+}
+
 /// Whether a path stays below its root.
 fn is_inside(path: &str) -> bool {
     Path::new(path).components().all(|part| matches!(part, Component::Normal(_)))
 }
 
 impl Data for Folder {
+    fn shown(&self, path: &str) -> String {
+        self.on_disk(path).map_or_else(|| path.to_owned(), |file| file.display().to_string())
+    }
+
     fn read(&self, path: &str) -> Option<Cow<'_, [u8]>> {
         match self.on_disk(path) {
             Some(file) => is_inside(path).then(|| std::fs::read(file).ok().map(Cow::Owned)).flatten(),

@@ -195,6 +195,7 @@ closing = የአካባቢዎን ዝርያዎች፣ ቀኖችና ደንቦች የ
 
 # doubt: "ትንሽ እንጨት" for the marking stick; "ችካል" is a peg and may be plainer.
 mark-plants = በ{ $plants } ጤናማ ተክሎች ላይ ምልክት ያድርጉ
+    .short = ጠንካራ ተክል፣ ትልቅና ንጹሕ ቅጠል፣ ያለ በሽታ። በእያንዳንዱ አጠገብ እንጨት ይትከሉ።
     .text = { $kind ->
         [group] በጋራ { $plants } ጠንካራ ተክሎችን ይምረጡ፤ እያንዳንዱ አባል በ{ $plants_each } ተክል ላይ ምልክት ያድርግ።
        *[other] { $plants } ጠንካራ ተክሎችን ይምረጡ።
@@ -204,25 +205,30 @@ mark-plants = በ{ $plants } ጤናማ ተክሎች ላይ ምልክት ያድ�
 # doubt: "ሻካራ አሸዋ" for coarse sand and "ደቃቅ" for fine sand.
 # doubt: "ከጣሪያ ሥር" (under a roof) for under cover.
 gather-sand = ደረቅ አሸዋ ያምጡ
+    .short = ሻካራና ንጹሕ፦ { MEASURE($sand_l, unit: "litre") }። ከጣሪያ ሥር ያድርቁት፤ ይቀዝቅዝ።
     .text = { MEASURE($sand_l, unit: "litre") } ሻካራና ንጹሕ አሸዋ ያምጡ፤ ክብደቱ { MEASURE($sand_kg, unit: "kilogram") } ያህል ነው። ከጣሪያ ሥር ያድርቁት፤ እስኪቀዘቅዝም ይተዉት። ደቃቅ፣ እርጥብ ወይም ሙቅ አሸዋ ስኳር ድንቹን ያበሰብሰዋል። በአንድ ጊዜ ከ{ MEASURE($load_kg, unit: "kilogram") } በላይ አይሸከሙ፤ ጠቅላላው { $loads } ሸክም ያህል ይሆናል።
     .alt = እጆች ከክምር ደረቅ አሸዋ ወደ ትንሽ ባልዲ ሲዝቁ።
     .sms = እስከ { BRIEF($last) }፦ { MEASURE($sand_l, unit: "litre") } ሻካራ አሸዋ ያምጡ። ከጣሪያ ሥር ደርቆ ይቀዝቅዝ። አንድ ሸክም ቢበዛ { MEASURE($load_kg, unit: "kilogram") }።
 check-plants = ምልክት ያለባቸውን ተክሎች እንደገና ይመልከቱ
+    .short = ቅጠሉ ትንሽ፣ የተጠቀለለ ወይም ነጠብጣብ ያለበት ነው? እንጨቱን ይንቀሉ፤ ምንም አይውሰዱ።
     .text = ቅጠሉ ትንሽ፣ የተጠቀለለ ወይም ነጠብጣብ ያለበት እንደሆነ ይዩ። ሐረጉ የቀጨጨ፣ በግንዱ ግርጌም ቀዳዳ ያለበት እንደሆነ ይዩ። ከተጠራጠሩ እንጨቱን ይንቀሉ፤ ከዚያ ተክል ምንም አይውሰዱ።
     .alt = ቅጠሉ የተጠቀለለ የታመመ ተክል ከጤናማ ተክል አጠገብ።
     .sms = { BRIEF($first) }፦ ምልክት ያለበትን ተክል እንደገና ይዩ። ቅጠሉ ትንሽ፣ የተጠቀለለ ወይም ነጠብጣብ ያለበት ከሆነ እንጨቱን ይንቀሉ፤ ምንም አይውሰዱ።
 # doubt: "ልጣጭ" for the skin of the root (it is also peel).
 cut-vines = ምልክት ያለባቸውን ተክሎች ሐረግ ይቁረጡ
+    .short = { MEASURE($stem_cm, unit: "centimetre") } ግንድ ያስቀሩ፦ { MEASURE($stem_hands, unit: "hand") }።
     .text = ሐረጉን ሲቆርጡ { MEASURE($stem_cm, unit: "centimetre") } ግንድ ያስቀሩ፤ ይህም { MEASURE($stem_hands, unit: "hand") } ያህል ነው። የስኳር ድንቹ ልጣጭ ይጠነክራል፤ ለረጅም ጊዜም ሳይበላሽ ይቆያል።
     .alt = ቢላዋ ከአፈሩ በላይ መዳፍ ያህል ግንድ ትቶ ሐረግ ሲቆርጥ።
     .sms = { BRIEF($first) }፦ ምልክት ያለባቸውን ተክሎች ሐረግ ይቁረጡ። መዳፍ ከነጣቱ ያህል ግንድ ያስቀሩ።
 # doubt: "ሳያቆስሉ" and "የቆሰለ" (wound, wounded) said of roots.
 harvest = ቆፍረው { $roots } ስኳር ድንች ይምረጡ
+    .short = በደረቅ አፈር ብቻ። መካከለኛ፣ ልጣጩ ያልተጎዳ። አይጠቡት። በጥላ ያቆዩት።
     .text = አፈሩ ደረቅ ሲሆን ብቻ ይቆፍሩ፤ ስኳር ድንቹን ሳያቆስሉ ያውጡ። { $roots } መካከለኛ ስኳር ድንች ይውሰዱ፤ ርዝመቱ መዳፍዎን ከነጣቶቹ የሚያክል፣ ልጣጩ ያልተጎዳ ይሁን። ሲቆፈር የቆሰለው ለምግብ ነው እንጂ አይቀመጥም። አፈሩን በእጅ ያራግፉ፤ በፍጹም አይጠቡት። ፀሐይ በማይነካው ጥላ ሥር ጥቂት ሰዓት ያቆዩት።
     .alt = ዶማ ስኳር ድንቹን ሳይቆርጥ ከአፈር ሲያወጣ።
     .sms = { BRIEF($first) }፦ በደረቅ አፈር ይቆፍሩ። { $roots } ያልተጎዳ መካከለኛ ስኳር ድንች ያስቀምጡ። አይጠቡት፤ በጥላ ያቆዩት።
 # doubt: "ሳፋ" for a basin and "ማሰሮ" for a wide clay pot; names of vessels differ by area.
 fill-container = ስኳር ድንቹን በአሸዋ ውስጥ ይደርድሩ
+    .short = አሸዋ፦ ከታች { MEASURE($base_cm, unit: "centimetre") }፣ በመካከል { MEASURE($layer_cm, unit: "centimetre") }፣ ከላይ { MEASURE($top_cm, unit: "centimetre") }። እንዳይነካኩ። አይክደኑት።
     .text = ጎኑ ጠንካራ የሆነ { $containers } ዕቃ ይጠቀሙ፦ ሳፋ፣ የሸክላ ማሰሮ፣ ባልዲ ወይም ጥቅጥቅ ብሎ የተሠራ ቅርጫት። ጆንያ አይጠቀሙ። ውስጡን በወረቀት ያልብሱ። ዕቃውን በሚቆይበት ቦታ አስቀምጠው ይሙሉት። ቦታው ቀዝቃዛ፣ ደረቅና ጥላ ያለው ይሁን፤ ከልጆች፣ ከእንስሳትና ከዝናብም የራቀ ይሁን። መጀመሪያ { MEASURE($base_cm, unit: "centimetre") } አሸዋ ያድርጉ፤ ይህም { MEASURE($base_joints, unit: "thumb-joint") } ያህል ነው። { $layer_widths ->
         [uneven] በታችኛው ንጣፍ ቢበዛ { $roots_per_layer }፣ በላይኛው ንጣፍ ቢበዛ { $roots_top } ስኳር ድንች ይደርድሩ።
        *[even] በአንድ ንጣፍ ቢበዛ { $roots_per_layer } ስኳር ድንች ይደርድሩ።
@@ -235,32 +241,39 @@ fill-container = ስኳር ድንቹን በአሸዋ ውስጥ ይደርድሩ
 # doubt: "ቡቃያ" for the sprouts of the root; some say "ጉንቁል".
 # doubt: "የክልክል ምልክት" (sign of prohibition) for a crossed-out picture, here and in the cautions.
 monthly-check = ስኳር ድንቹን በየወሩ ይፈትሹ
+    .short = አንድ በአንድ ይመልከቱ። የበሰበሰውን ይቅበሩ ወይም ያቃጥሉ። ቡቃያውን ያርግፉ። መልሰው ይደርድሩ።
     .text = ሁሉንም አውጥተው አንድ በአንድ ይመልከቱ። የበሰበሰውን፣ የሻገተውን ወይም የተበሳውን ሁሉ በጥልቅ ጉድጓድ ይቅበሩ ወይም ያቃጥሉ። ቡቃያውን አሽተው ያርግፉ። ደህናዎቹን እንደ በፊቱ መልሰው ይደርድሩ፤ ስንት እንደቀሩም ይጻፉ። እስከሚቀጥለው ፍተሻ አይንኳቸው።
     .alt = እጅ ከሳፋው ስኳር ድንች ሲያወጣ፤ ከጎኑ የክልክል ምልክት ያለበት የበሰበሰ ስኳር ድንች።
     .sms = { BRIEF($first) }፦ ስኳር ድንቹን ሁሉ አውጥተው ይዩ። የበሰበሰውን፣ የሻገተውን፣ የተበሳውን በጥልቅ ይቅበሩ ወይም ያቃጥሉ፤ ለእንስሳ በፍጹም አይስጡ። ቡቃያውን ያርግፉ። መልሰው ይደርድሩ።
 prepare-bed = የችግኝ መደብ ያዘጋጁ
+    .short = { MEASURE($bed_length_m, unit: "metre") } በ{ MEASURE($bed_width_m, unit: "metre") }፣ ውሃ አጠገብ። አፈሩን ያለስልሱ። በአጥር ይከልሉ።
     .text = ውሃ አጠገብ { MEASURE($bed_length_m, unit: "metre") } በ{ MEASURE($bed_width_m, unit: "metre") } የሆነ መደብ ያዘጋጁ። አፈሩን በደንብ ያለስልሱት። ፍየልና ዶሮ እንዳይገቡ በአጥር ይከልሉት።
     .alt = ረድፎች ያሉት፣ ዙሪያው የታጠረ መደብ፣ አጠገቡም ዶማ።
     .sms = እስከ { BRIEF($last) }፦ ውሃ አጠገብ { MEASURE($bed_length_m, unit: "metre") } በ{ MEASURE($bed_width_m, unit: "metre") } መደብ ያዘጋጁ። በአጥር ይከልሉት።
 last-check = ለመጨረሻ ጊዜ ይፈትሹ፤ ቡቃያውን አያርግፉ
+    .short = የበሰበሰውን ይቅበሩ ወይም ያቃጥሉ። ቡቃያውን አያርግፉ።
     .text = ሁሉንም ያውጡ። የበሰበሰውን፣ የሻገተውን ወይም የተበሳውን ሁሉ በጥልቅ ጉድጓድ ይቅበሩ ወይም ያቃጥሉ። በዚህ ጊዜ ቡቃያውን አያርግፉ፤ ደህናዎቹ አሁን መደቡ ላይ ይተከላሉ።
     .alt = ቡቃያ ያወጣ፣ ለመደቡ የተዘጋጀ ስኳር ድንች።
     .sms = { BRIEF($first) }፦ የመጨረሻ ፍተሻ። ቡቃያውን አያርግፉ። የበሰበሰውን፣ የሻገተውን፣ የተበሳውን በጥልቅ ይቅበሩ ወይም ያቃጥሉ፤ ለእንስሳ በፍጹም አይስጡ።
 plant-bed = ስኳር ድንቹን መደቡ ላይ ይትከሉ
+    .short = { $bed_rows } ረድፍ፣ { MEASURE($spacing_cm, unit: "centimetre") } ተራርቆ፣ በእያንዳንዱ { $row_roots } ያህል። በስሱ አፈር ያልብሱ።
     .text = ስኳር ድንቹን በረድፍ፣ { MEASURE($spacing_cm, unit: "centimetre") } ያህል አራርቀው ያጋድሙት፦ { $bed_rows } ረድፍ፣ በእያንዳንዱ { $row_roots } ያህል። በስሱ አፈር ያልብሱ።
     .alt = በረድፍ የተጋደሙ ስኳር ድንቾች፤ እጅ አፈር ሲያለብሳቸው።
     .sms = ከ{ BRIEF($first) } ጀምሮ፦ ስኳር ድንቹን { MEASURE($spacing_cm, unit: "centimetre") } አራርቀው በረድፍ ይትከሉ። በስሱ አፈር ያልብሱ፤ ውሃ ያጠጡ።
 water-bed = መደቡን ውሃ ያጠጡ
+    .short = በቀን እስከ { MEASURE($water_l, unit: "litre") } ({ MEASURE($jerrycans, unit: "jerrycan") })፤ ለለጋ ተክል ይቀንሱ።
     .text = መደቡ በቅጠል ሲሞላ በየቀኑ { MEASURE($water_l, unit: "litre") } ያህል ያጠጡ፤ ይህም { MEASURE($jerrycans, unit: "jerrycan") } ነው። ተክሎቹ ገና ለጋ ሲሆኑ ይቀንሱ፤ ሙቀትና ነፋስ ባለበት ቀን ይጨምሩ። ዝናቡ በቂ ሲሆን ማጠጣቱን ያቁሙ።
     .alt = ቡቃያ ባለው መደብ ላይ ውሃ ሲፈስ።
     .sms = ከ{ BRIEF($first) } ጀምሮ፦ መደቡን በየቀኑ እስከ { MEASURE($water_l, unit: "litre") } ያጠጡ። ልጆችን ካልተከደነ ውሃ ያርቁ።
 # doubt: "አንጓ" for a node of the vine, and "ጉቶ" for the stub left in the bed.
 cut-for-planting = ለተከላ ሐረግ ይቁረጡ
+    .short = ዝናቡ ሲጀምር፦ { MEASURE($cutting_cm, unit: "centimetre") }፣ { $nodes } አንጓ፣ ከጤናማ ቡቃያ። ጉቶውን አይንቀሉ።
     .text = ዝናቡ ከጀመረ በኋላ፣ ከጤናማ ቡቃያ ብቻ ይቁረጡ። የቁራጩ ርዝመት { MEASURE($cutting_cm, unit: "centimetre") } ይሁን፤ ይህም { MEASURE($cutting_hands, unit: "hand") } ያህል ነው። ቢያንስ { $nodes } አንጓ ይኑረው። ከመጀመሪያው ቆረጣ { $first_cuttings } ያህል ቁራጭ ያገኛሉ። ጉቶውን ሳይነቅሉ ይተዉት፤ ከአራት እስከ ስድስት ሳምንት ውስጥ ሌላ ሐረግ ይሰጣል። ቁራጮቹን በጥላ ያቆዩ፤ በሁለት ቀን ውስጥ ይትከሏቸው።
     .alt = እጅ ከመደቡ ሐረግ ቆርጦ ጉቶውን ሲተው።
     .sms = ዝናቡ ሲጀምር፦ ከጤናማ ተክል { $nodes } አንጓ ያለው { MEASURE($cutting_cm, unit: "centimetre") } ሐረግ ይቁረጡ። ጉቶውን አይንቀሉ።
 # doubt: "ተረተር" for a ridge and "የአፈር ቁልል" for a mound; local words may be better.
 plant-field = ማሳው ላይ ይትከሉ
+    .short = በእርጥብ አፈር ብቻ። ሁለት ወይም ሦስት አንጓ ይቅበሩ። ከሁለት ሳምንት በኋላ ክፍት ቦታውን ይትከሉ።
     .text = እርጥብ አፈር ላይ ብቻ ይትከሉ። { $layout ->
         [own] በእያንዳንዱ እርሻ፣ በራሱ ተረተር ወይም የአፈር ቁልል ላይ ይተከላል።
         [mounds] በእያንዳንዱ የአፈር ቁልል ላይ { $on_mound } ቁራጭ ይትከሉ፤ ቁልሎቹ { MEASURE($between_cm, unit: "centimetre") } ይራራቁ።
@@ -273,6 +286,7 @@ plant-field = ማሳው ላይ ይትከሉ
     .sms = ከ{ BRIEF($first) } ጀምሮ፦ አፈሩ ሲርስ { $cuttings } ቁራጭ ይትከሉ። ቀኑ አማካይ ነው፤ ሰማዩን ይመልከቱ።
 # doubt: "ነቀዝ" (weevil, best known from stored grain) for the sweet potato weevil.
 first-harvest = የመጀመሪያዎቹን ስኳር ድንቾች ይሞክሩ
+    .short = ትልልቅ ስኳር ድንች በእጅ ይዳስሱ። ሁሉንም እስከ { DAY($last_harvest) } ይቆፍሩ፤ ነቀዝ ይመጣል።
     .text = በአንዳንድ ተክሎች ሥር ያለውን አፈር በእጅ ይዳስሱ፤ ለመብል የደረሰ ስኳር ድንች እንዳለ ይዩ። የደረሰውን በደረቅ አፈር ውስጥ ለረጅም ጊዜ አይተዉት፤ ነቀዝ ያጠቃዋል። የመጨረሻዎቹን እስከ { DAY($last_harvest) } ድረስ ቆፍረው ይጨርሱ።
     .alt = ትልልቅ ስኳር ድንች የያዘ የተነቀለ ተክልና ሙሉ ቅርጫት።
     .sms = ከ{ BRIEF($first) } ጀምሮ፦ የደረሰ ስኳር ድንች በእጅ ይዳስሱ። ሁሉንም እስከ { BRIEF($last_harvest) } ይቆፍሩ፤ ነቀዝ ይመጣል።
@@ -306,32 +320,79 @@ false-starts-value = ከ{ $years } ዓመት { $false_starts }
 ## Cautions: title, text (.text), picture in words (.alt); text message (.sms) where there is one
 
 caution-rot = የበሰበሰ፣ የሻገተ ወይም የተበሳ ስኳር ድንች
+    .short = ደህና የሚመስለውን ክፍልም በፍጹም አይብሉ። ለእንስሳ በፍጹም አይስጡ። በጥልቅ ይቅበሩ ወይም ያቃጥሉ።
     .text = በፍጹም አይብሉት፤ ለእንስሳም በፍጹም አይስጡት፤ አይትከሉት። መጥፎውን ክፍል ቆርጠው ቢጥሉም ቀሪውን አይብሉ፤ ደህና የሚመስለው ክፍል እንኳ መርዝ ሊኖረው ይችላል። በጥልቅ ጉድጓድ ይቅበሩት ወይም ያቃጥሉት።
     .alt = በእንስሳ አጠገብ የክልክል ምልክት ያለበት የበሰበሰ ስኳር ድንች።
     .sms = የበሰበሰ፣ የሻገተ ወይም የተበሳ ስኳር ድንች፣ ደህና የሚመስለውን ክፍልም፣ በፍጹም አይብሉ፤ ለእንስሳም በፍጹም አይስጡ። በጥልቅ ይቅበሩት ወይም ያቃጥሉት።
 caution-virus = የታመሙ ተክሎች
+    .short = ቅጠሉ ነጠብጣብ ያለበት፣ ትንሽ ወይም የተጣመመ ከሆነ፦ ከዚያ ተክል ምንም አይውሰዱ።
     .text = ቅጠሉ ነጠብጣብ ያለበት፣ ትንሽ ወይም የተጣመመ ከሆነ፣ ወይም ሐረጉ ከቀጨጨ፣ ይህ የቫይረስ ምልክት ነው። ከእንዲህ ያለ ተክል ስኳር ድንችም ሆነ ሐረግ በፍጹም አይውሰዱ።
     .alt = ቅጠሉ የተጣመመ ትንሽ ተክል፣ የክልክል ምልክት ያለበት።
 caution-cracks = የአፈር ስንጥቅ
+    .short = ስንጥቅን በአፈር ይሸፍኑ፤ ነቀዝ በዚያ ይገባል።
     .text = ነቀዝ በአፈር ስንጥቅ በኩል ወደ ስኳር ድንቹ ይደርሳል። ስንጥቅ እንዳዩ ወዲያውኑ አፈር ቆልለው ይሸፍኑት።
     .alt = የተሰነጠቀ ተረተር፣ ስንጥቁ ላይም ነቀዝ።
 caution-heavy-sand = አሸዋ ከባድ ነው
+    .short = ቢበዛ { MEASURE($load_kg, unit: "kilogram") } ይሸከሙ። የሞላውን ዕቃ አያንሱ።
     .text = በአንድ ጊዜ ከ{ MEASURE($load_kg, unit: "kilogram") } በላይ አይሸከሙ። ዕቃውን በሚቆይበት ቦታ አስቀምጠው ይሙሉት፤ ከሞላ በኋላ አያንሱት።
     .alt = ከትልቅ ከረጢት ሥር የጎበጠ ሰው፣ የክልክል ምልክት ያለበት፤ አጠገቡ ትንሽ ባልዲ።
 # doubt: "ገደላማ የወንዝ ዳር" for a steep river bank.
 caution-riverbed = ከወንዝ የሚወሰድ አሸዋ
+    .short = ወንዙ ደረቅ ሲሆን ብቻ፤ ከገደላማ ዳር ሥርና አጠገብ በፍጹም አይቆፍሩ፤ ደንቡ በሚፈቅድበት ብቻ።
     .text = አሸዋ የሚወስዱት ወንዙ ደረቅ ሲሆን ብቻ ይሁን። ከገደላማ የወንዝ ዳር ሥርም ሆነ አጠገቡ በፍጹም አይቆፍሩ፤ ተንዶ ሊቀብርዎት ይችላል። የአካባቢው ደንብ በሚፈቅድበት ቦታ ብቻ ይውሰዱ።
     .alt = ገደላማ የወንዝ ዳር በሚቆፍር ሰው ላይ ሲናድ፣ የክልክል ምልክት ያለበት።
 caution-water-children = ውሃ፣ ልጆችና እንስሳት
+    .short = ልጆችን ያርቁ። ውሃውን ይክደኑ፤ ጉድጓዶችንና መደቡን በአጥር ይከልሉ።
     .text = ልጆች ውሃ፣ የውሃ ጉድጓድ ወይም ሌላ ጉድጓድ አጠገብ እንዲጫወቱ አይፍቀዱ። ያጠራቀሙትን ውሃ ይክደኑ፤ የውሃ ጉድጓድንና ሌላ ጉድጓድን በአጥር ይከልሉ። ፍየልና ዶሮ ወደ መደቡ አያስገቡ።
     .alt = የተከደነ በርሜል፣ ልጅንም ከውሃ የሚያርቅ አጥር።
 caution-store-dry = ያስቀመጡትን ስኳር ድንች በፍጹም ውሃ አያጠጡ
+    .short = አሸዋው ላይ ውሃ አያፍስሱ፤ ስኳር ድንቹ ይበሰብሳል።
     .text = አሸዋው ከመጀመሪያው ቀን እስከ መጨረሻው ቀን ደረቅ መሆን አለበት። እርጥብ አሸዋ ስኳር ድንቹ ያለጊዜው እንዲበቅል ወይም እንዲበሰብስ ያደርጋል።
     .alt = ሳፋ ላይ የተያዘ ውሃ ማጠጫ፣ የክልክል ምልክት ያለበት።
 # doubt: "አማካይ" for an average; "ትንበያ" for a forecast.
 caution-forecast = ቀኖቹ አማካይ ናቸው እንጂ ትንበያ አይደሉም
+    .short = ዝናቡ ሊቀድም ወይም ሊዘገይ ይችላል። አፈሩ እርጥብ ሲሆን ብቻ ይትከሉ።
     .text = ቀኖቹ ካለፉት ዓመታት የተገኙ ናቸው። ዝናቡ ሊቀድም ወይም ሊዘገይ ይችላል። ሰማዩንና አፈሩን ይመልከቱ፤ አፈሩ እርጥብ ሲሆን ብቻ ይትከሉ።
     .alt = ግማሹ ዝናብ ያለው፣ ግማሹ የሌለው ደመና።
 caution-try-first = መጀመሪያ በጥቂት ስኳር ድንች ይሞክሩ
+    .short = ለእርስዎ አዲስ ነው? በጥቂት ስኳር ድንች ይጀምሩ፤ ከሐረግዎም የተወሰነውን በለመዱት መንገድ ያቆዩ።
     .text = ይህ ለእርስዎ አዲስ ከሆነ በጥቂት ስኳር ድንች ይጀምሩ፤ ከሐረግዎም የተወሰነውን በለመዱት መንገድ ያቆዩ።
     .alt = በትንሽ ማሰሮ ውስጥ ጥቂት ስኳር ድንቾች፤ አጠገቡ የሚነጋገሩ ሁለት ሰዎች።
+
+## Drawings and formats: titles, what drawings show in words, the names and sizes that stand in them
+
+month-year = { month } { $ethiopic_year }
+calendar-title = በየወሩ የሚሠራው
+guide-title = የስብሰባ መመሪያ
+# doubt: "የተቆራረጠ መስመር" for a broken (dashed) line.
+card-fold = በተቆራረጡት መስመሮች ላይ ይጠፉ። ወፍራሙን መስመር ይቁረጡ።
+record-title = የተቀመጠው ስኳር ድንች ፍተሻ
+record-how = በእያንዳንዱ ፍተሻ ሁሉንም ያውጡ። የበሰበሰውን በጥልቅ ይቅበሩ ወይም ያቃጥሉ። ያገኙትን ይጻፉ፤ ይህን ካርድ ለግብርና ባለሙያዎ ያሳዩ።
+record-planned = የታቀደበት ቀን
+record-done = የተሠራበት ቀን
+record-healthy = ተመልሶ የተደረደረ
+record-thrown-away = የተወገደ
+record-sprouted = ቡቃያ ያለው
+record-remark = ማስታወሻ
+record-stored = የተቀመጠ ስኳር ድንች
+booklet-index = እርሻዎች በስም
+span-brief = { BRIEF($from) } – { BRIEF($to) }
+size-cm = { MEASURE($cm, unit: "centimetre") }
+size-m = { MEASURE($m, unit: "metre") }
+drawing-season = ወቅቱ
+drawing-season-alt = ከመኸር እስከ መኸር የሚሄድ መስመር፦ ስኳር ድንች በአሸዋ፣ ከዚያ በመደብ፣ ከዚያ ተክል በማሳ፣ ከነቀኖቹ።
+season-store = በአሸዋ ውስጥ
+season-bed = በመደብ
+season-field = በማሳ
+season-on-harvest = ቁፋሮ
+season-on-sprout = ወደ መደብ
+season-on-rains = ዝናብ
+season-on-food = የመጀመሪያው ስኳር ድንች
+drawing-store = ዕቃው ከውስጥ
+drawing-store-alt = የተቆረጠ ዕቃ፦ የስኳር ድንች ንጣፎች፣ ከሥራቸው፣ በመካከላቸውና ከላያቸው አሸዋ።
+drawing-layers = እያንዳንዱ ንጣፍ ከላይ ሲታይ
+drawing-layers-alt = ንጣፎቹ ከላይ ሲታዩ፦ የእያንዳንዱ ስኳር ድንች ቦታ፤ እርስ በርስም ሆነ ከዕቃው ጎን አይነካኩም።
+drawing-bed = መደቡ ከላይ ሲታይ
+drawing-bed-alt = መደቡ ከላይ ሲታይ፦ የስኳር ድንች ረድፎች፣ ርዝመቱና ስፋቱ።
+drawing-rows = ማሳው ከላይ ሲታይ
+drawing-rows-alt = የማሳው ክፍል ከላይ ሲታይ፦ የረድፎች ርቀትና የተተከሉ ቁራጮች።

@@ -165,6 +165,7 @@ closing = Your extension worker knows the varieties, dates and rules of your are
 ## Steps: title, text (.text), picture in words (.alt), text message on a phone (.sms, 160 letters or less where it can be)
 
 mark-plants = Mark { $plants } healthy plants
+    .short = Strong plants with big, clean leaves, no sickness. A stick beside each.
     .text = { $kind ->
         [group] Together choose { $plants } strong plants; each member marks { $plants_each }.
        *[other] Choose { $plants } strong plants.
@@ -172,6 +173,7 @@ mark-plants = Mark { $plants } healthy plants
     .alt = A hand pushes a stick into the soil beside a strong plant.
     .sms = { BRIEF($first) }: mark { $plants } healthy plants with sticks for seed roots. Big clean leaves, no sickness.
 gather-sand = Bring dry sand
+    .short = Coarse and clean: { MEASURE($sand_l, unit: "litre") }. Dry it under cover and let it cool.
     .text = Bring { MEASURE($sand_l, unit: "litre") } of coarse, clean sand, about { MEASURE($sand_kg, unit: "kilogram") }. Dry it under cover and let it cool. Fine, damp or warm sand makes roots rot. Carry at most { MEASURE($load_kg, unit: "kilogram") } at a time: about { $loads } { $loads ->
         [one] load
        *[other] loads
@@ -179,18 +181,22 @@ gather-sand = Bring dry sand
     .alt = Hands scoop dry sand from a heap into a small bucket.
     .sms = By { BRIEF($last) }: bring { MEASURE($sand_l, unit: "litre") } of coarse sand. Let it dry and cool under cover. At most { MEASURE($load_kg, unit: "kilogram") } a load.
 check-plants = Look at the marked plants again
+    .short = Small, curled or spotted leaves? Pull the stick out and take nothing there.
     .text = Look for small, curled or spotted leaves, stunted vines, and holes at the foot of the stem. Where you doubt, pull the stick out and take nothing from that plant.
     .alt = A sick plant with curled leaves beside a healthy one.
     .sms = { BRIEF($first) }: look at the marked plants again. Take nothing from plants with small, curled or spotted leaves: pull out their stick.
 cut-vines = Cut the vines of the marked plants
+    .short = Leave { MEASURE($stem_cm, unit: "centimetre") } of stem: { MEASURE($stem_hands, unit: "hand") }.
     .text = Cut them off and leave { MEASURE($stem_cm, unit: "centimetre") } of stem, about { MEASURE($stem_hands, unit: "hand") }. The skin of the roots toughens, and they keep longer.
     .alt = A knife cuts vines a hand's length above the soil.
     .sms = { BRIEF($first) }: cut the vines of the marked plants. Leave a hand's length of stem.
 harvest = Dig, and choose { $roots } roots
+    .short = Only in dry soil. Medium roots, whole skin. Do not wash them. Keep them in the shade.
     .text = Dig only in dry soil, and lift without wounding. Take { $roots } medium roots, about as long as your hand, with whole skin. Wounded roots go to the kitchen, not to the store. Brush the soil off by hand and never wash them. Leave them some hours in the shade, out of the sun.
     .alt = A hoe lifts roots from the soil without cutting them.
     .sms = { BRIEF($first) }: dig in dry soil. Store { $roots } whole medium roots. Do not wash them. Keep them in the shade.
 fill-container = Lay the roots in sand
+    .short = Sand { MEASURE($base_cm, unit: "centimetre") } below, { MEASURE($layer_cm, unit: "centimetre") } between, { MEASURE($top_cm, unit: "centimetre") } on top. No root touches another. No lid.
     .text = Use { $containers } { $containers ->
         [one] container
        *[other] containers
@@ -204,18 +210,25 @@ fill-container = Lay the roots in sand
     .alt = A basin cut open: sand, roots lying apart, sand, roots, thick sand on top.
     .sms = { BRIEF($first) }: lay the roots in dry sand, not touching. { MEASURE($base_cm, unit: "centimetre") } of sand below, { MEASURE($top_cm, unit: "centimetre") } on top. No lid, no water.
 monthly-check = Check the roots every month
+    .short = Look at every root. Bury or burn the rotten ones. Rub off sprouts. Pack again.
     .text = Take out every root and look at it. Bury deep, or burn, every root that is rotten, mouldy or bored. Rub off the sprouts. Pack the good roots again in the same way, and write down how many are left. Between checks leave them alone.
     .alt = A hand lifts a root from the basin; a rotten root lies aside, crossed out.
     .sms = { BRIEF($first) }: take out all roots. Bury or burn rotten ones, never feed them to animals. Rub off sprouts. Pack again.
 prepare-bed = Make the seedbed
+    .short = { MEASURE($bed_length_m, unit: "metre") } by { MEASURE($bed_width_m, unit: "metre") }, close to water. Loosen the soil. Fence it.
     .text = Make a bed of { MEASURE($bed_length_m, unit: "metre") } by { MEASURE($bed_width_m, unit: "metre") } close to water. Loosen the soil well. Fence it against goats and chickens.
     .alt = A bed with rows and a fence around it, and a hoe.
     .sms = By { BRIEF($last) }: make a bed of { MEASURE($bed_length_m, unit: "metre") } by { MEASURE($bed_width_m, unit: "metre") } near water. Fence it.
 last-check = Check for the last time and keep the sprouts
+    .short = Bury or burn rotten roots. Leave the sprouts on.
     .text = Take out every root. Bury deep, or burn, every root that is rotten, mouldy or bored. This time leave the sprouts on: the good roots go to the bed now.
     .alt = A root with sprouts, ready for the bed.
     .sms = { BRIEF($first) }: last check. Keep the sprouts. Bury or burn rotten roots, never feed them to animals.
 plant-bed = Plant the roots in the bed
+    .short = { $bed_rows } { $bed_rows ->
+        [one] row
+       *[other] rows
+    }, { MEASURE($spacing_cm, unit: "centimetre") } apart, about { $row_roots } in each. Cover them lightly.
     .text = Lay the roots in rows, about { MEASURE($spacing_cm, unit: "centimetre") } apart: { $bed_rows } { $bed_rows ->
         [one] row
        *[other] rows
@@ -223,14 +236,17 @@ plant-bed = Plant the roots in the bed
     .alt = Roots laid in a row; a hand covers them with soil.
     .sms = From { BRIEF($first) }: plant the roots in rows { MEASURE($spacing_cm, unit: "centimetre") } apart. Cover them lightly, and water.
 water-bed = Water the bed
+    .short = Up to { MEASURE($water_l, unit: "litre") } a day ({ MEASURE($jerrycans, unit: "jerrycan") }); young plants need less.
     .text = Give about { MEASURE($water_l, unit: "litre") } every day, { MEASURE($jerrycans, unit: "jerrycan") }, when the bed is full of leaves. Young plants need less; hot, windy days need more. Stop when the rain does the work.
     .alt = Water is poured over the bed with sprouts.
     .sms = From { BRIEF($first) }: water the bed every day, up to { MEASURE($water_l, unit: "litre") }. Keep children away from open water.
 cut-for-planting = Cut vines to plant
+    .short = When rain has come: { MEASURE($cutting_cm, unit: "centimetre") }, { $nodes } nodes, healthy shoots. Leave stubs.
     .text = When the rains have come, cut pieces of { MEASURE($cutting_cm, unit: "centimetre") }, about { MEASURE($cutting_hands, unit: "hand") }, with at least { $nodes } nodes, only from healthy shoots. The first cut gives about { $first_cuttings } cuttings. Leave stubs: they give more in four to six weeks. Keep cuttings in the shade and plant them within two days.
     .alt = A hand cuts a vine from the bed and leaves a stub.
     .sms = When the rains have come: cut vines of { MEASURE($cutting_cm, unit: "centimetre") } with { $nodes } nodes from healthy plants. Leave stubs.
 plant-field = Plant the field
+    .short = Only in moist soil. Bury two or three nodes. Plant gaps after two weeks.
     .text = Plant only in moist soil. { $layout ->
         [own] Each farm plants on its own ridges or mounds.
         [mounds] Put { $on_mound } cuttings on each mound, mounds { MEASURE($between_cm, unit: "centimetre") } apart.
@@ -242,6 +258,7 @@ plant-field = Plant the field
     .alt = Cuttings stand in a row on a ridge under a rain cloud.
     .sms = From { BRIEF($first) }, when the soil is moist: plant { $cuttings } cuttings. Dates are averages: watch the sky.
 first-harvest = Try the first roots
+    .short = Feel for big roots. Dig all by { DAY($last_harvest) }: weevils come.
     .text = Feel under some plants for roots of eating size. Do not leave ripe roots in dry ground for long: weevils find them. Dig the last ones by { DAY($last_harvest) }.
     .alt = A plant lifted with big roots, and a full basket.
     .sms = From { BRIEF($first) }: feel for ripe roots. Dig all by { BRIEF($last_harvest) }: weevils come.
@@ -273,30 +290,76 @@ false-starts-value = { $false_starts } of { $years }
 ## Cautions: title, text (.text), picture in words (.alt); text message (.sms) where there is one
 
 caution-rot = Rotten, mouldy or bored roots
+    .short = Never eat them or their good parts. Never feed them to animals. Bury deep or burn.
     .text = Never eat them, never feed them to animals, do not plant them. Do not cut off the bad part and eat the rest: even parts that look sound can be poisonous. Bury them deep or burn them.
     .alt = A rotten root crossed out beside an animal.
     .sms = Never eat rotten, mouldy or bored roots, nor their good parts. Never feed them to animals. Bury them deep or burn them.
 caution-virus = Sick plants
+    .short = Spotted, small, twisted leaves: take nothing from that plant.
     .text = Spotted, small or twisted leaves and stunted vines are signs of virus. Never take roots or vines from such a plant.
     .alt = A small plant with twisted leaves, crossed out.
 caution-cracks = Cracks in the soil
+    .short = Heap soil over cracks: weevils get in there.
     .text = Weevils reach the roots through cracks. Heap soil over cracks as soon as you see them.
     .alt = A cracked ridge with a weevil at the crack.
 caution-heavy-sand = Sand is heavy
+    .short = Carry at most { MEASURE($load_kg, unit: "kilogram") }. Never lift the full container.
     .text = Carry at most { MEASURE($load_kg, unit: "kilogram") } at a time. Fill the container where it will stay, and do not lift it when it is full.
     .alt = A person bent under a great sack, crossed out; a small bucket beside.
 caution-riverbed = Sand from a riverbed
+    .short = Only when it is dry, never under or near a steep bank, and where rules allow it.
     .text = Take sand only when the riverbed is dry. Never dig under a steep bank or near it: it can fall and bury you. Take sand only where local rules allow it.
     .alt = A steep river bank falling on a digging person, crossed out.
 caution-water-children = Water, children and animals
+    .short = Keep children away. Cover water; fence wells, pits and the bed.
     .text = Do not let children play near water, wells or pits. Cover stored water, and fence wells and pits. Keep goats and chickens out of the bed.
     .alt = A covered drum and a fence that keeps a child from the water.
 caution-store-dry = Never water the store
+    .short = No water in the sand: roots rot.
     .text = The sand must stay dry from the first day to the last. Damp sand makes roots sprout early or rot.
     .alt = A watering can over the basin, crossed out.
 caution-forecast = Dates are averages, not a forecast
+    .short = Rain may come earlier or later. Plant only when the soil is moist.
     .text = The dates come from past years. Rains may come earlier or later. Watch the sky and the soil, and plant only when the soil is moist.
     .alt = A cloud, half of it with rain and half without.
 caution-try-first = Try a few roots first
+    .short = New to you? Begin with a few roots, and keep some vines in the old way.
     .text = If this is new to you, begin with a few roots, and keep some of your vines in the old way as well.
     .alt = A few roots in a small pot; two people talk beside it.
+
+## Drawings: title, and what it shows in words; the names and sizes that stand in them
+
+month-year = { month } { $year }
+calendar-title = What to do, month by month
+guide-title = Guide for a meeting
+card-fold = Fold on the broken lines. Cut the thick line.
+record-title = Checks of the stored roots
+record-how = At each check take out every root. Bury deep or burn the rotten ones. Write down what you find, and show this card to your extension worker.
+record-planned = Planned for
+record-done = Done on
+record-healthy = Packed again
+record-thrown-away = Thrown away
+record-sprouted = With sprouts
+record-remark = Remark
+record-stored = Roots stored
+booklet-index = Farms by name
+span-brief = { BRIEF($from) } – { BRIEF($to) }
+size-cm = { MEASURE($cm, unit: "centimetre") }
+size-m = { MEASURE($m, unit: "metre") }
+drawing-season = The season
+drawing-season-alt = A band from one harvest to the next: roots in sand, then in the bed, then plants in the field, each with its dates.
+season-store = In sand
+season-bed = In the bed
+season-field = In the field
+season-on-harvest = Harvest
+season-on-sprout = To the bed
+season-on-rains = Rains
+season-on-food = First roots
+drawing-store = The container, cut open
+drawing-store-alt = A cut through the container: layers of roots with sand below, between and above them.
+drawing-layers = Each layer from above
+drawing-layers-alt = The layers from above: where each root lies, none touching another or the side.
+drawing-bed = The bed from above
+drawing-bed-alt = The bed from above, with its rows of roots, its length and its width.
+drawing-rows = The field from above
+drawing-rows-alt = A part of the field from above: how far apart the rows are, and the cuttings in them.

@@ -193,6 +193,7 @@ closing = Votre agent d’agriculture connaît les variétés, les dates et les 
 
 # doubt: "patates de semence" for seed roots; "piquet" for the stick beside the plant.
 mark-plants = Marquez { $plants } pieds sains
+    .short = Des pieds vigoureux, de grandes feuilles propres, sans maladie. Un piquet à côté de chacun.
     .text = { $kind ->
         [group] Choisissez ensemble { $plants } pieds de patate vigoureux ; chaque membre en marque { $plants_each }.
        *[other] Choisissez { $plants } pieds de patate vigoureux.
@@ -201,6 +202,7 @@ mark-plants = Marquez { $plants } pieds sains
     .sms = { BRIEF($first) } : marquez avec des piquets { $plants } pieds sains pour les patates de semence. De grandes feuilles propres, aucun signe de maladie.
 # doubt: "gros sable" for coarse sand, "à l’abri" for under cover.
 gather-sand = Apportez du sable sec
+    .short = Gros et propre : { MEASURE($sand_l, unit: "litre") }. Séchez-le à l’abri, laissez-le refroidir.
     .text = Apportez { MEASURE($sand_l, unit: "litre") } de gros sable propre, soit environ { MEASURE($sand_kg, unit: "kilogram") }. Faites-le sécher à l’abri et laissez-le refroidir. Le sable fin, humide ou chaud fait pourrir les patates. Portez au plus { MEASURE($load_kg, unit: "kilogram") } à la fois : il faut environ { $loads } { $loads ->
         [one] charge
        *[other] charges
@@ -208,21 +210,25 @@ gather-sand = Apportez du sable sec
     .alt = Des mains prennent du sable sec sur un tas et le mettent dans un petit seau.
     .sms = D'ici au { BRIEF($last) } : apportez { MEASURE($sand_l, unit: "litre") } de gros sable propre. Faites-le bien sécher à l'abri. Pas plus de { MEASURE($load_kg, unit: "kilogram") } à la fois.
 check-plants = Regardez encore les pieds marqués
+    .short = Feuilles petites, enroulées ou tachées ? Enlevez le piquet, ne prenez rien.
     .text = Cherchez des feuilles petites, enroulées ou tachées, des tiges restées courtes, et des trous au bas de la tige. Si vous avez un doute, enlevez le piquet et ne prenez rien sur ce pied.
     .alt = Un pied malade aux feuilles enroulées, à côté d’un pied sain.
     .sms = { BRIEF($first) } : regardez encore les pieds marqués. Feuilles petites, enroulées ou tachées : enlevez le piquet.
 # doubt: "tiges" for vines; "lianes" is said in parts of the region.
 cut-vines = Coupez les tiges des pieds marqués
+    .short = Laissez { MEASURE($stem_cm, unit: "centimetre") } de tige : { MEASURE($stem_hands, unit: "hand") }.
     .text = Coupez les tiges, mais laissez sur le pied { MEASURE($stem_cm, unit: "centimetre") } de tige, soit environ { MEASURE($stem_hands, unit: "hand") }. La peau des patates durcit, et elles se gardent plus longtemps.
     .alt = Un couteau coupe les tiges à une longueur de main au-dessus de la terre.
     .sms = { BRIEF($first) } : coupez les tiges des pieds marqués. Laissez sur le pied un bout de tige long comme la main.
 # doubt: "blesser" and "blessées" for wounding roots; "houe" in the picture, "daba" in much of the Sahel.
 harvest = Récoltez, et choisissez { $roots } patates
+    .short = Seulement en terre sèche. Patates moyennes, peau intacte. Ne les lavez pas. Gardez-les à l’ombre.
     .text = Récoltez seulement dans une terre sèche, et sortez les patates sans les blesser. Prenez { $roots } patates moyennes, à peu près de la longueur de votre main, et dont la peau est intacte. Les patates blessées vont à la cuisine, pas dans la réserve. Enlevez la terre des patates à la main et ne les lavez jamais. Laissez-les quelques heures à l’ombre, pas au soleil.
     .alt = Une houe sort les patates de la terre sans les couper.
     .sms = { BRIEF($first) } : récoltez en terre sèche. Gardez { $roots } patates moyennes et intactes. Ne les lavez pas. Laissez-les à l'ombre.
 # doubt: "pot" for a clay pot; "canari" is the West African word, but not everywhere.
 fill-container = Rangez les patates dans le sable
+    .short = Sable : { MEASURE($base_cm, unit: "centimetre") } dessous, { MEASURE($layer_cm, unit: "centimetre") } entre, { MEASURE($top_cm, unit: "centimetre") } dessus. Aucune patate n’en touche une autre. Pas de couvercle.
     .text = Prenez { $containers } { $containers ->
         [one] récipient
        *[other] récipients
@@ -239,19 +245,23 @@ fill-container = Rangez les patates dans le sable
     .alt = Une bassine coupée pour montrer le dedans : sable, patates écartées, sable, patates, sable épais au-dessus.
     .sms = { BRIEF($first) } : rangez les patates dans du sable sec, sans qu'elles se touchent. { MEASURE($base_cm, unit: "centimetre") } de sable dessous, { MEASURE($top_cm, unit: "centimetre") } dessus. Ni couvercle, ni eau.
 monthly-check = Vérifiez les patates chaque mois
+    .short = Regardez chaque patate. Enterrez ou brûlez les pourries. Frottez les germes. Rangez de nouveau.
     .text = Sortez toutes les patates et regardez-les une à une. Enterrez profondément, ou brûlez, toute patate pourrie, moisie ou percée par les insectes. Enlevez les germes en frottant. Remettez les bonnes patates dans le sable de la même façon, et notez combien il en reste. Entre deux vérifications, n’y touchez pas.
     .alt = Une main sort une patate de la bassine ; une patate pourrie est à côté, barrée d’une croix.
     .sms = { BRIEF($first) } : sortez toutes les patates. Enterrez ou brulez les pourries, n'en donnez jamais aux animaux. Enlevez les germes et remettez les bonnes dans le sable.
 # doubt: "planche de pépinière" for the seedbed; farmers may say only "pépinière" or only "planche".
 prepare-bed = Préparez la planche de pépinière
+    .short = { MEASURE($bed_length_m, unit: "metre") } sur { MEASURE($bed_width_m, unit: "metre") }, près de l’eau. Remuez la terre. Mettez une clôture.
     .text = Faites une planche de { MEASURE($bed_length_m, unit: "metre") } sur { MEASURE($bed_width_m, unit: "metre") }, près de l’eau. Remuez bien la terre. Entourez la planche d’une clôture contre les chèvres et les poules.
     .alt = Une planche avec des lignes, une clôture autour, et une houe.
     .sms = D'ici au { BRIEF($last) } : faites une planche de { MEASURE($bed_length_m, unit: "metre") } sur { MEASURE($bed_width_m, unit: "metre") } près de l'eau. Mettez une barrière autour.
 last-check = Vérifiez une dernière fois et gardez les germes
+    .short = Enterrez ou brûlez les pourries. Laissez les germes.
     .text = Sortez toutes les patates. Enterrez profondément, ou brûlez, toute patate pourrie, moisie ou percée par les insectes. Cette fois, laissez les germes en place : les bonnes patates vont maintenant dans la planche.
     .alt = Une patate avec des germes, prête pour la planche.
     .sms = { BRIEF($first) } : dernière vérification. Gardez les germes. Enterrez ou brulez les patates pourries, ne les donnez jamais aux animaux.
 plant-bed = Plantez les patates dans la planche
+    .short = Lignes : { $bed_rows }, à { MEASURE($spacing_cm, unit: "centimetre") } l’une de l’autre ; environ { $row_roots } patates dans chacune. Un peu de terre dessus.
     .text = Couchez les patates en lignes, avec environ { MEASURE($spacing_cm, unit: "centimetre") } d’écart : { $bed_rows } { $bed_rows ->
         [one] ligne
        *[other] lignes
@@ -259,16 +269,19 @@ plant-bed = Plantez les patates dans la planche
     .alt = Des patates couchées en ligne ; une main les couvre de terre.
     .sms = Dès le { BRIEF($first) } : plantez les patates en lignes, avec { MEASURE($spacing_cm, unit: "centimetre") } d'écart. Couvrez-les d'un peu de terre, et arrosez.
 water-bed = Arrosez la planche
+    .short = Jusqu’à { MEASURE($water_l, unit: "litre") } par jour ({ MEASURE($jerrycans, unit: "jerrycan") }) ; moins pour les jeunes plants.
     .text = Quand la planche est pleine de feuilles, donnez environ { MEASURE($water_l, unit: "litre") } d’eau chaque jour, soit { MEASURE($jerrycans, unit: "jerrycan") }. Les jeunes plants en demandent moins ; les jours de chaleur et de vent, il en faut plus. Arrêtez quand la pluie fait le travail.
     .alt = On verse de l’eau sur la planche où poussent les germes.
     .sms = Dès le { BRIEF($first) } : arrosez la planche chaque jour, jusqu'à { MEASURE($water_l, unit: "litre") }. Tenez les enfants loin de l'eau non couverte.
 # doubt: "nœuds" for nodes; some may say "yeux". "le bas des tiges" for the stubs left in the bed.
 cut-for-planting = Coupez les boutures à planter
+    .short = Quand les pluies sont là : { MEASURE($cutting_cm, unit: "centimetre") }, { $nodes } nœuds, pousses saines. Laissez le bas des tiges.
     .text = Quand les pluies sont là, coupez des morceaux de tige de { MEASURE($cutting_cm, unit: "centimetre") }, soit environ { MEASURE($cutting_hands, unit: "hand") }. Chaque morceau doit avoir au moins { $nodes } nœuds. Coupez seulement sur des pousses saines. La première coupe donne environ { $first_cuttings } boutures. Laissez le bas des tiges en place : il donne d’autres boutures après quatre à six semaines. Gardez les boutures à l’ombre et plantez-les dans les deux jours.
     .alt = Une main coupe une tige dans la planche et laisse le bas en place.
     .sms = Quand les pluies sont là : coupez des tiges de { MEASURE($cutting_cm, unit: "centimetre") } avec au moins { $nodes } noeuds, sur des pieds sains. Laissez le bas des tiges en place.
 # doubt: "exploitation" for a farm is an official word; "famille" or "ferme" may be plainer.
 plant-field = Plantez le champ
+    .short = Seulement en terre humide. Enterrez deux ou trois nœuds. Remplacez les manquants après deux semaines.
     .text = Plantez seulement dans une terre humide. { $layout ->
         [own] Chaque exploitation plante sur ses propres billons ou buttes.
         [mounds] Mettez { $on_mound } { $on_mound ->
@@ -284,6 +297,7 @@ plant-field = Plantez le champ
     .sms = Dès le { BRIEF($first) }, quand la terre est humide : plantez { $cuttings } boutures. Les dates sont des moyennes : regardez le ciel.
 # doubt: "charançons" may be unknown as a word; the phone text says "insectes", also because ç makes it cost double.
 first-harvest = Cherchez les premières patates
+    .short = Cherchez de la main de grosses patates. Récoltez tout avant le { DAY($last_harvest) } : les charançons arrivent.
     .text = Tâtez la terre sous quelques pieds pour trouver des patates assez grosses pour être mangées. Ne laissez pas longtemps les patates mûres dans une terre sèche : les charançons les trouvent. Récoltez les dernières au plus tard le { DAY($last_harvest) }.
     .alt = Un pied sorti de terre avec de grosses patates, et un panier plein.
     .sms = Dès le { BRIEF($first) } : cherchez avec la main des patates assez grosses. Récoltez tout au plus tard le { BRIEF($last_harvest) } : les insectes arrivent.
@@ -316,31 +330,77 @@ false-starts-value = { $false_starts } sur { $years }
 ## Cautions: title, text (.text), picture in words (.alt); text message (.sms) where there is one
 
 caution-rot = Patates pourries, moisies ou percées par les insectes
+    .short = Ne les mangez jamais, même la partie qui semble bonne. Jamais aux animaux. Enterrez profond ou brûlez.
     .text = Ne les mangez jamais, ne les donnez jamais aux animaux, ne les plantez pas. Ne coupez pas la mauvaise partie pour manger le reste : même la partie qui semble bonne peut vous empoisonner. Enterrez ces patates profondément ou brûlez-les.
     .alt = Une patate pourrie barrée d’une croix, à côté d’un animal.
     .sms = Patates pourries ou moisies : n'en mangez jamais, n'en donnez jamais aux animaux. La partie qui semble bonne est dangereuse aussi. Enterrez profond ou brulez.
 caution-virus = Pieds malades
+    .short = Feuilles tachées, petites ou tordues : ne prenez rien sur ce pied.
     .text = Des feuilles tachées, petites ou tordues et des tiges restées courtes sont des signes de virus. Ne prenez jamais de patates ni de tiges sur ces pieds.
     .alt = Un petit pied aux feuilles tordues, barré d’une croix.
 caution-cracks = Fentes dans la terre
+    .short = Ramenez de la terre sur les fentes : les charançons entrent par là.
     .text = Les charançons arrivent aux patates par les fentes. Dès que vous voyez une fente, ramenez de la terre dessus.
     .alt = Un billon fendu, avec un charançon près de la fente.
 caution-heavy-sand = Le sable est lourd
+    .short = Portez au plus { MEASURE($load_kg, unit: "kilogram") }. Ne soulevez pas le récipient plein.
     .text = Ne portez pas plus de { MEASURE($load_kg, unit: "kilogram") } à la fois. Remplissez le récipient là où il restera, et ne le soulevez pas quand il est plein.
     .alt = Une personne pliée sous un gros sac, le tout barré d’une croix ; un petit seau à côté.
 # doubt: "rivière" also for a seasonal stream, "marigot" in parts of the region; "berge raide" for a steep bank.
 caution-riverbed = Sable du lit d’une rivière
+    .short = Seulement à sec, jamais sous une berge raide ni près d’elle, et là où les règles le permettent.
     .text = Prenez du sable seulement quand le lit de la rivière est sec. Ne creusez jamais sous une berge raide, ni près d’elle : elle peut s’écrouler sur vous et vous enterrer. Prenez du sable seulement là où les règles locales le permettent.
     .alt = La berge raide d’une rivière s’écroule sur une personne qui creuse, le tout barré d’une croix.
 caution-water-children = Eau, enfants et animaux
+    .short = Éloignez les enfants. Couvrez l’eau ; clôturez puits, trous et planche.
     .text = Ne laissez pas les enfants jouer près de l’eau, des puits ou des trous. Couvrez l’eau que vous gardez, et entourez les puits et les trous d’une clôture. Ne laissez pas les chèvres et les poules entrer dans la planche.
     .alt = Un fût couvert, et une clôture qui garde un enfant loin de l’eau.
 caution-store-dry = N’arrosez jamais la réserve
+    .short = Pas d’eau dans le sable : les patates pourrissent.
     .text = Le sable doit rester sec du premier jour au dernier. Le sable humide fait germer les patates trop tôt ou les fait pourrir.
     .alt = Un arrosoir au-dessus de la bassine, barré d’une croix.
 caution-forecast = Les dates sont des moyennes, pas une prévision
+    .short = Les pluies peuvent venir plus tôt ou plus tard. Plantez seulement en terre humide.
     .text = Les dates viennent des années passées. Les pluies peuvent venir plus tôt ou plus tard. Regardez le ciel et la terre, et plantez seulement quand la terre est humide.
     .alt = Un nuage, la moitié avec de la pluie et la moitié sans.
 caution-try-first = Essayez d’abord avec quelques patates
+    .short = C’est nouveau ? Commencez avec quelques patates, et gardez une partie des tiges comme avant.
     .text = Si c’est nouveau pour vous, commencez avec quelques patates, et gardez aussi une partie de vos tiges comme avant.
     .alt = Quelques patates dans un petit pot ; deux personnes parlent à côté.
+
+## Drawings and formats: titles, what drawings show in words, the names and sizes that stand in them
+
+month-year = { month } { $year }
+calendar-title = Le travail, mois par mois
+guide-title = Guide pour une réunion
+card-fold = Pliez sur les lignes brisées. Coupez la ligne épaisse.
+record-title = Vérifications des patates gardées
+record-how = À chaque vérification, sortez toutes les patates. Enterrez profondément ou brûlez les pourries. Notez ce que vous trouvez, et montrez cette fiche à votre agent d’agriculture.
+record-planned = Prévu le
+record-done = Fait le
+record-healthy = Remises dans le sable
+record-thrown-away = Jetées
+record-sprouted = Avec germes
+record-remark = Remarque
+record-stored = Patates gardées
+booklet-index = Exploitations par nom
+span-brief = { BRIEF($from) } – { BRIEF($to) }
+size-cm = { MEASURE($cm, unit: "centimetre") }
+size-m = { MEASURE($m, unit: "metre") }
+drawing-season = La saison
+drawing-season-alt = Une bande d’une récolte à l’autre : patates dans le sable, puis dans la planche, puis pieds dans le champ, avec les dates.
+season-store = Dans le sable
+season-bed = Dans la planche
+season-field = Dans le champ
+season-on-harvest = Récolte
+season-on-sprout = Vers la planche
+season-on-rains = Pluies
+season-on-food = Premières patates
+drawing-store = Le récipient, vu en coupe
+drawing-store-alt = Le récipient en coupe : couches de patates, avec du sable dessous, entre elles et dessus.
+drawing-layers = Chaque couche, vue de dessus
+drawing-layers-alt = Les couches vues de dessus : la place de chaque patate, sans qu’elles touchent ni une autre ni le bord.
+drawing-bed = La planche, vue de dessus
+drawing-bed-alt = La planche vue de dessus : les lignes de patates, sa longueur et sa largeur.
+drawing-rows = Le champ, vu de dessus
+drawing-rows-alt = Une partie du champ vue de dessus : l’écart entre les rangs, et les boutures.

@@ -167,6 +167,7 @@ closing = Malamin gona na yankinku ya san nau'o'in dankali, da lokuta, da dokoki
 
 # doubt: "dankalin iri" for seed roots, in the text message.
 mark-plants = Ku sa wa lafiyayyar shuka guda { $plants } alama
+    .short = Shuka mai ƙarfi, manyan ganye masu tsabta, babu ciwo. Ku kafa sanda a gefen kowace.
     .text = { $kind ->
         [group] Ku zaɓi shuka mai ƙarfi guda { $plants } tare; kowane ɗan ƙungiya ya sa wa guda { $plants_each } alama.
        *[other] Ku zaɓi shuka mai ƙarfi guda { $plants }.
@@ -177,27 +178,32 @@ mark-plants = Ku sa wa lafiyayyar shuka guda { $plants } alama
 # doubt: "zuwa" before a day for "by" in the text messages.
 # doubt: "rumfa" (open shed) in the text message for "under cover".
 gather-sand = Ku kawo busasshen yashi
+    .short = Mai kaushi, mai tsabta: { MEASURE($sand_l, unit: "litre") }. Ku shanya shi a ƙarƙashin rufi, ya huce.
     .text = Ku kawo yashi mai kaushi, mai tsabta, { MEASURE($sand_l, unit: "litre") }, nauyinsa kamar { MEASURE($sand_kg, unit: "kilogram") }. Ku shanya shi a ƙarƙashin rufi, ku bar shi ya huce. Yashi mai laushi, ko mai danshi, ko mai ɗumi, yana ruɓar da dankali. A lokaci ɗaya kada ku ɗauki fiye da { MEASURE($load_kg, unit: "kilogram") }: za ku ɗauka kamar sau { $loads }.
     .alt = Hannaye suna ɗebo busasshen yashi daga tari zuwa ƙaramin bokiti.
     .sms = Zuwa { BRIEF($last) }: ku kawo busasshen yashi mai kaushi, { MEASURE($sand_l, unit: "litre") }. Ku shanya shi a rumfa. Kada kaya guda ya wuce { MEASURE($load_kg, unit: "kilogram") }.
 # doubt: "yaɗo" for the vine; other areas may say "igiya" or "harawa".
 # "ƙananan ramuka" for holes: "huda" is also blossom, and ridging.
 check-plants = Ku sake duba shukar da kuka sa wa alama
+    .short = Ganye ƙanana, murɗaɗɗu ko masu tabo? Ku cire sandar, kada ku ɗauki komai.
     .text = Ku duba ko ganyaye ƙanana ne, ko sun murɗe, ko sun yi tabo; ko yaɗo ya tsumbure; ko akwai ƙananan ramuka a gindin shuka. Idan kuna shakka, ku cire sandar, kada ku ɗauki komai daga wannan shuka.
     .alt = Shuka mai ciwo da murɗaɗɗun ganyaye, a gefen lafiyayyar shuka.
     .sms = { BRIEF($first) }: ku sake duba shuka mai sanda. Ku cire sandar inda ganye ƙanƙane ne, ya murɗe ko ya yi tabo.
 cut-vines = Ku yanke yaɗon shukar da kuka sa wa alama
+    .short = Ku bar gindi mai tsawon { MEASURE($stem_cm, unit: "centimetre") }: { MEASURE($stem_hands, unit: "hand") }.
     .text = Ku yanke yaɗon, ku bar gindinsa mai tsawon { MEASURE($stem_cm, unit: "centimetre") }, kamar { MEASURE($stem_hands, unit: "hand") }. Ɓawon dankali zai yi tauri, kuma dankalin zai daɗe bai lalace ba.
     .alt = Wuƙa tana yanke yaɗo, ta bar tsawon tafin hannu da yatsu a saman ƙasa.
     .sms = { BRIEF($first) }: ku yanke yaɗon shuka mai sanda. Ku bar gindinsa mai tsawon tafin hannu da yatsu.
 # doubt: "idan gona ta bushe" (when the field is dry) in the text message for dry soil.
 # doubt: "matsakaici" serves both for a medium root here and for an average in caution-forecast.
 harvest = Ku tona, ku zaɓi dankali guda { $roots }
+    .short = Sai ƙasa ta bushe. Matsakaicin dankali marar rauni. Kada ku wanke. Ku bar shi a inuwa.
     .text = Kada ku tona sai idan ƙasa ta bushe. Ku ciro dankali ba tare da ji masa rauni ba. Ku ɗauki matsakaicin dankali guda { $roots }, mai tsawo kamar tafin hannu da yatsu, ɓawonsa babu rauni. Mai rauni na dafawa ne, ba na ajiya ba. Ku kakkaɓe ƙasar jikinsa da hannu, kada ku taɓa wanke shi. Ku bar shi a inuwa na 'yan awoyi, inda rana ba ta kaiwa.
     .alt = Fartanya tana ciro dankali daga ƙasa ba tare da yanke shi ba.
     .sms = { BRIEF($first) }: idan gona ta bushe, ku tona. Ku adana matsakaicin dankali guda { $roots } marar rauni. Kada ku wanke. Ku bar shi a inuwa.
 # doubt: "baho" for a basin; "daro" is the old word. "kwando mai matsattsiyar saƙa" for a tight basket.
 fill-container = Ku jera dankali a cikin yashi
+    .short = Yashi: a gindi { MEASURE($base_cm, unit: "centimetre") }, a tsakani { MEASURE($layer_cm, unit: "centimetre") }, a sama { MEASURE($top_cm, unit: "centimetre") }. Kada su gogi juna. Babu murfi.
     .text = Ku nemi mazubi guda { $containers } mai gefe mai tauri: baho, tukunya, bokiti ko kwando mai matsattsiyar saƙa. Kada ku yi amfani da buhu. Ku shimfiɗa takarda a ciki, ku cika shi a inda zai zauna: wuri busasshe, mai sanyi da inuwa, nesa da yara, dabbobi da ruwan sama. Ku fara da yashi mai kaurin { MEASURE($base_cm, unit: "centimetre") }, kamar { MEASURE($base_joints, unit: "thumb-joint") }. Ku jera dankali a kai. { $layer_widths ->
         [uneven] Dankalin hawa na ƙasa kada ya wuce guda { $roots_per_layer }, na hawa na sama kuma kada ya wuce guda { $roots_top }.
        *[even] Dankalin kowane hawa kada ya wuce guda { $roots_per_layer }.
@@ -210,34 +216,41 @@ fill-container = Ku jera dankali a cikin yashi
 # doubt: "funfuna" for mould; some say "hunhuna" or "fumfuna". "tsiro" for a sprout on the root; some say "toho".
 # doubt: "an soke shi" for crossed out in a picture.
 monthly-check = Ku duba dankali kowane wata
+    .short = Ku duba kowane dankali. Ku binne ko ku ƙone ruɓaɓɓe. Ku murje tsiro. Ku sake jerawa.
     .text = Ku fitar da kowane dankali, ku duba shi. Ku ware wanda ya ruɓe, ko ya yi funfuna, ko ƙwari suka huda shi. Ku binne shi a rami mai zurfi, ko ku ƙone shi. Ku murje tsiro har ya fita. Ku sake jera masu kyau kamar da, ku rubuta guda nawa suka rage. Tsakanin dubawa da dubawa, ku ƙyale su.
     .alt = Hannu yana ɗaga dankali daga baho; ruɓaɓɓen dankali yana gefe, an soke shi.
     .sms = { BRIEF($first) }: ku fitar da dankali duka. Ku binne ko ku ƙone ruɓaɓɓe, kada ku taɓa bai wa dabbobi. Ku murje tsiro. Ku sake jerawa.
 # doubt: "mita … da mita …" in the text message for length by width.
 prepare-bed = Ku yi gadon reno
+    .short = { MEASURE($bed_length_m, unit: "metre") } da { MEASURE($bed_width_m, unit: "metre") }, kusa da ruwa. Ku noma ƙasar. Ku yi shinge.
     .text = Ku yi gado mai tsawon { MEASURE($bed_length_m, unit: "metre") } da faɗin { MEASURE($bed_width_m, unit: "metre") } kusa da ruwa. Ku noma ƙasarsa sosai har ta yi laushi. Ku kewaye shi da shinge don hana awaki da kaji shiga.
     .alt = Gado mai layuka, an kewaye shi da shinge, ga kuma fartanya.
     .sms = Zuwa { BRIEF($last) }: ku yi gadon reno na { MEASURE($bed_length_m, unit: "metre") } da { MEASURE($bed_width_m, unit: "metre") } kusa da ruwa. Ku yi masa shinge.
 last-check = Ku duba a karo na ƙarshe, ku bar tsiron
+    .short = Ku binne ko ku ƙone ruɓaɓɓe. Ku bar tsiron.
     .text = Ku fitar da kowane dankali. Ku ware wanda ya ruɓe, ko ya yi funfuna, ko ƙwari suka huda shi. Ku binne shi a rami mai zurfi, ko ku ƙone shi. A wannan karon ku bar tsiron: yanzu masu kyau za su tafi gadon reno.
     .alt = Dankali mai tsiro, a shirye don gadon reno.
     .sms = { BRIEF($first) }: dubawar ƙarshe. Ku bar tsiro. Ku binne ko ku ƙone ruɓaɓɓe, kada ku taɓa bai wa dabbobi.
 plant-bed = Ku shuka dankali a gadon reno
+    .short = Layi guda { $bed_rows }, tazara { MEASURE($spacing_cm, unit: "centimetre") }, kamar dankali guda { $row_roots } a kowanne. Ku rufe da ƙasa kaɗan.
     .text = Ku kwantar da dankali a layi guda { $bed_rows }, kowane layi kamar guda { $row_roots }, tazararsu kamar { MEASURE($spacing_cm, unit: "centimetre") }. Ku rufe su da ƙasa kaɗan.
     .alt = Dankali a kwance a layi; hannu yana rufe su da ƙasa.
     .sms = Daga { BRIEF($first) }: ku shuka dankali a layi, tazara { MEASURE($spacing_cm, unit: "centimetre") }. Ku rufe da ƙasa kaɗan, ku ba su ruwa.
 # doubt: whether the size of the "jarka" should be named.
 water-bed = Ku ba gadon reno ruwa
+    .short = Har zuwa { MEASURE($water_l, unit: "litre") } a rana ({ MEASURE($jerrycans, unit: "jerrycan") }); ga ƙananan shuka, ku rage.
     .text = Idan ganyen shuka ya rufe gadon, kowace rana ku ba shi ruwa kamar { MEASURE($water_l, unit: "litre") }, wato { MEASURE($jerrycans, unit: "jerrycan") }. Ga ƙananan shuka, ku rage; a ranakun zafi da iska, ku ƙara. Ku daina idan ruwan sama ya wadatar.
     .alt = Ana zuba ruwa a gadon reno mai tsiro.
     .sms = Daga { BRIEF($first) }: ku ba gadon reno ruwa kowace rana, har zuwa { MEASURE($water_l, unit: "litre") }. Ku hana yara zuwa kusa da ruwan da ba a rufe ba.
 # doubt: "gaɓa" (joint) for a node of the vine; some may say "ido" or "ƙulli". "guntu" for a cutting. "gindi" for the stub.
 cut-for-planting = Ku yanki yaɗon da za a shuka
+    .short = Idan damina ta sauka: { MEASURE($cutting_cm, unit: "centimetre") }, gaɓa { $nodes }, lafiyayyen yaɗo. Ku bar gindinsa.
     .text = Idan damina ta sauka, ku yanki guntun yaɗo mai tsawon { MEASURE($cutting_cm, unit: "centimetre") }, kamar { MEASURE($cutting_hands, unit: "hand") }, gaɓoɓinsa kada su gaza { $nodes }. Ku yanka daga lafiyayyen yaɗo kaɗai. Yankan farko zai ba da guntu kamar { $first_cuttings }. Ku bar gindin yaɗon: zai sake ba da wasu guntu cikin mako huɗu zuwa shida. Ku ajiye guntun a inuwa, ku shuka su cikin kwana biyu.
     .alt = Hannu yana yankan yaɗo a gadon reno, yana barin gindinsa.
     .sms = Idan damina ta sauka: ku yanki yaɗo mai tsawon { MEASURE($cutting_cm, unit: "centimetre") } da gaɓa { $nodes } daga lafiyayyar shuka. Ku bar gindinsa.
 # doubt: "tudu" for a mound; a local word may be better.
 plant-field = Ku shuka gona
+    .short = Sai ƙasa mai danshi. Ku binne gaɓa biyu ko uku. Bayan mako biyu ku cike gibi.
     .text = Kada ku shuka sai idan ƙasa tana da danshi. { $layout ->
         [own] Kowace gona ta shuka a kan kunyoyinta ko tuddanta.
         [mounds] A kowane tudu ku sa guntu { $on_mound }, tazarar tudu da tudu { MEASURE($between_cm, unit: "centimetre") }.
@@ -250,6 +263,7 @@ plant-field = Ku shuka gona
     .sms = Daga { BRIEF($first) }, idan ƙasa tana da danshi: ku shuka guntun yaɗo { $cuttings }. Ranar kiyasi ce: ku lura da sararin sama.
 # doubt: "ƙwarin dankali" for weevils, explained as insects that bore the root where space allows.
 first-harvest = Ku gwada dankalin farko
+    .short = Ku lalubi manyan dankali. Ku gama tonawa zuwa { DAY($last_harvest) }: ƙwarin dankali suna zuwa.
     .text = Ku lalubi ƙarƙashin wasu shuka ku ji ko dankali ya kai girman da za a ci. Kada ku bar nunannen dankali a busasshiyar ƙasa na dogon lokaci: ƙwarin dankali za su same shi. Kada tonon ƙarshe ya wuce { DAY($last_harvest) }.
     .alt = An tuge shuka mai manyan dankali, ga kuma cikakken kwando.
     .sms = Daga { BRIEF($first) }: ku laluba ko dankali ya nuna. Ku gama tonawa zuwa { BRIEF($last_harvest) }: ƙwarin dankali suna zuwa.
@@ -283,32 +297,78 @@ false-starts-value = { $false_starts } cikin { $years }
 ## Cautions: title, text (.text), picture in words (.alt); text message (.sms) where there is one
 
 caution-rot = Dankali ruɓaɓɓe, ko mai funfuna, ko wanda ƙwari suka huda
+    .short = Kada ku taɓa cin sa, ko da wurin da ya yi kyau. Kada ku taɓa bai wa dabbobi. Ku binne da zurfi ko ku ƙone.
     .text = Kada ku taɓa cin sa, kada ku taɓa bai wa dabbobi shi, kada ku shuka shi. Kada ku yanke wurin da ya lalace ku ci sauran: ko da wurin da ya yi kama da lafiyayye yana iya zama mai guba. Ku binne shi a rami mai zurfi ko ku ƙone shi.
     .alt = Ruɓaɓɓen dankali da aka soke, a gefen dabba.
     .sms = Kada ku taɓa cin ruɓaɓɓen dankali ko mai funfuna, kada ku bai wa dabbobi, ko da wurin da ya yi kyau. Ku binne da zurfi ko ku ƙone.
 # doubt: "cutar bairus" for virus disease.
 caution-virus = Shuka mai ciwo
+    .short = Ganye mai tabo, ƙanƙane ko murɗaɗɗe: kada ku ɗauki komai daga wannan shuka.
     .text = Ganye mai tabo, ƙanƙane ko murɗaɗɗe, da yaɗon da ya tsumbure, alamun cutar bairus ne. Kada ku taɓa ɗaukar dankali ko yaɗo daga irin wannan shuka.
     .alt = Ƙaramar shuka mai murɗaɗɗun ganyaye, an soke ta.
 caution-cracks = Tsagewar ƙasa
+    .short = Ku tula ƙasa a kan tsaga: ƙwarin dankali suna shiga ta nan.
     .text = Ƙwarin dankali suna bi ta tsagar ƙasa su isa ga dankali. Da kun ga tsaga, nan take ku tula mata ƙasa.
     .alt = Kunyar da ta tsage, ga ƙwaron dankali a bakin tsagar.
 caution-heavy-sand = Yashi yana da nauyi
+    .short = Kada ku ɗauki fiye da { MEASURE($load_kg, unit: "kilogram") }. Kada ku ɗaga mazubin da ya cika.
     .text = A lokaci ɗaya kada ku ɗauki fiye da { MEASURE($load_kg, unit: "kilogram") }. Ku cika mazubi a inda zai zauna, kada ku ɗaga shi idan ya cika.
     .alt = Mutum ya sunkuya a ƙarƙashin babban buhu, an soke shi; ga ƙaramin bokiti a gefe.
 # doubt: "gaɓar kogi wadda take tsaye kamar bango" (upright as a wall) for a steep bank.
 caution-riverbed = Yashin kogi
+    .short = Sai kogin ya ƙafe; kada ku taɓa tona ƙarƙashin gaɓa mai tsaye ko kusa da ita; sai inda doka ta yarda.
     .text = Kada ku ɗebi yashi a kogi sai idan kogin ya ƙafe. Kada ku taɓa tona ƙarƙashin gaɓar kogi wadda take tsaye kamar bango, ko kusa da ita: tana iya rushewa ta binne ku. Kada ku ɗebi yashi sai a inda dokokin wurin suka yarda.
     .alt = Gaɓar kogi wadda take tsaye kamar bango tana rushewa a kan mutum mai tona, an soke hoton.
 caution-water-children = Ruwa, yara da dabbobi
+    .short = Ku nisanta yara. Ku rufe ruwa; ku yi wa rijiyoyi, ramuka da gadon reno shinge.
     .text = Kada ku bar yara su yi wasa kusa da ruwa, rijiyoyi ko ramuka. Ku rufe ruwan da kuka ajiye, ku kewaye rijiyoyi da ramuka da shinge. Ku hana awaki da kaji shiga gadon reno.
     .alt = Ganga mai murfi, da shinge da ya hana yaro isa ga ruwa.
 caution-store-dry = Kada ku taɓa zuba ruwa a ajiyar
+    .short = Kada ku zuba ruwa a yashin: dankali zai ruɓe.
     .text = Dole yashi ya kasance a bushe daga ranar farko har ta ƙarshe. Yashi mai danshi yana sa dankali ya yi tsiro da wuri ko ya ruɓe.
     .alt = Butar ban-ruwa a kan baho, an soke ta.
 caution-forecast = Waɗannan ranaku matsakaici ne, ba hasashe ba
+    .short = Damina tana iya zuwa da wuri ko ta makara. Kada ku shuka sai ƙasa tana da danshi.
     .text = An samo ranakun daga shekarun baya. Damina tana iya zuwa da wuri ko ta makara. Ku lura da sararin sama da ƙasa. Kada ku shuka sai idan ƙasa tana da danshi.
     .alt = Girgije, rabinsa da ruwa, rabinsa babu.
 caution-try-first = Ku fara gwadawa da dankali kaɗan
+    .short = Sabon abu ne? Ku fara da dankali kaɗan, ku adana wani yaɗo ta tsohuwar hanya.
     .text = Idan wannan sabon abu ne a gare ku, ku fara da dankali kaɗan, ku kuma adana wani ɓangare na yaɗonku ta tsohuwar hanya.
     .alt = Dankali kaɗan a ƙaramar tukunya; mutane biyu suna magana a gefenta.
+
+## Drawings and formats: titles, what drawings show in words, the names and sizes that stand in them
+
+month-year = { month } { $year }
+calendar-title = Aikin kowane wata
+guide-title = Jagorar taro
+card-fold = Ku ninka a kan layuka masu yankewa. Ku yanke layi mai kauri.
+record-title = Dubawar dankalin da aka adana
+record-how = A kowace dubawa ku fitar da dankali duka. Ku binne ruɓaɓɓe a rami mai zurfi ko ku ƙone shi. Ku rubuta abin da kuka gani, ku nuna wa malamin gona wannan katin.
+record-planned = Ranar da aka tsara
+record-done = Ranar da aka yi
+record-healthy = Waɗanda aka sake jerawa
+record-thrown-away = Waɗanda aka zubar
+record-sprouted = Masu tsiro
+record-remark = Bayani
+record-stored = Dankalin da aka adana
+booklet-index = Gonaki da sunayensu
+span-brief = { BRIEF($from) } – { BRIEF($to) }
+size-cm = { MEASURE($cm, unit: "centimetre") }
+size-m = { MEASURE($m, unit: "metre") }
+drawing-season = Lokacin aiki
+drawing-season-alt = Layi daga girbi zuwa girbi: dankali a yashi, sannan a gadon reno, sannan shuka a gona, tare da ranaku.
+season-store = A cikin yashi
+season-bed = A gadon reno
+season-field = A gona
+season-on-harvest = Girbi
+season-on-sprout = Zuwa gadon reno
+season-on-rains = Damina
+season-on-food = Dankalin farko
+drawing-store = Cikin mazubi
+drawing-store-alt = Mazubi da aka yanka don a ga ciki: hawa-hawa na dankali, da yashi a ƙasansu, a tsakaninsu da a samansu.
+drawing-layers = Kowane hawa daga sama
+drawing-layers-alt = Hawa-hawa daga sama: wurin kowane dankali; ba sa gogar juna ko gefen mazubi.
+drawing-bed = Gadon reno daga sama
+drawing-bed-alt = Gadon reno daga sama: layukan dankali, tsawonsa da faɗinsa.
+drawing-rows = Gona daga sama
+drawing-rows-alt = Wani ɓangare na gona daga sama: tazarar layuka, da guntun yaɗon da aka shuka.

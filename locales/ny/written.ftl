@@ -199,6 +199,7 @@ closing = Mlangizi wanu wa zaulimi akudziwa mitundu ya mbatata, masiku ndi malam
 
 # doubt: "aukhondo" for clean leaves; some may hear only "washed".
 mark-plants = Ikani chizindikiro pa zomera zathanzi { $plants }
+    .short = Zomera zamphamvu, masamba aakulu aukhondo, opanda matenda. Kamtengo pambali pa chilichonse.
     .text = { $kind ->
         [group] Pamodzi sankhani zomera zamphamvu { $plants }; membala aliyense aike chizindikiro pa { $plants_each ->
             [one] chomera { $plants_each }
@@ -210,6 +211,7 @@ mark-plants = Ikani chizindikiro pa zomera zathanzi { $plants }
     .sms = { BRIEF($first) }: zikani timitengo pa zomera zathanzi { $plants } za mbatata za mbewu. Masamba aakulu aukhondo, opanda matenda.
 # doubt: "mchenga wa njere zazikulu" for coarse sand, "mchenga wosalala" for fine sand.
 gather-sand = Bweretsani mchenga wouma
+    .short = Wa njere zazikulu, waukhondo: { MEASURE($sand_l, unit: "litre") }. Uumitseni pansi pa denga, uzizire.
     .text = Bweretsani mchenga waukhondo wa njere zazikulu wokwana { MEASURE($sand_l, unit: "litre") }, wolemera pafupifupi { MEASURE($sand_kg, unit: "kilogram") }. Uumitseni pansi pa denga, kenako muusiye uzizire. Mchenga wosalala, wachinyontho kapena wofunda umachititsa mbatata kuwola. Musanyamule mchenga woposa { MEASURE($load_kg, unit: "kilogram") } nthawi imodzi: { $loads ->
         [one] ulendo ndi { $loads }
        *[other] maulendo ndi pafupifupi { $loads }
@@ -218,21 +220,25 @@ gather-sand = Bweretsani mchenga wouma
     .sms = Pofika { BRIEF($last) }: bweretsani mchenga wouma wa njere zazikulu, { MEASURE($sand_l, unit: "litre") }. Uumitseni pansi pa denga. Osaposa { MEASURE($load_kg, unit: "kilogram") } pa ulendo.
 # doubt: "zopinimbira" for stunted; some say "zonyentchera".
 check-plants = Onaninso zomera zimene munaika chizindikiro
+    .short = Masamba ang'onoang'ono, opotana kapena a mawanga? Chotsani kamtengo, musatenge chilichonse.
     .text = Onani ngati masamba ali ang'onoang'ono, opotana kapena a mawanga, ngati nthambi zapinimbira, ndi ngati patsinde pali mabowo. Mukakayika, chotsani kamtengo, ndipo musatenge chilichonse pa chomeracho.
     .alt = Chomera chodwala cha masamba opotana, pafupi ndi chomera chathanzi.
     .sms = { BRIEF($first) }: onaninso zomera za mbatata za timitengo. Chotsani kamtengo pamene masamba ali ang'onoang'ono, opotana kapena a mawanga.
 cut-vines = Dulani nthambi za zomera zimene munaika chizindikiro
+    .short = Siyani tsinde la { MEASURE($stem_cm, unit: "centimetre") }: { MEASURE($stem_hands, unit: "hand") }.
     .text = Dulani nthambizo, ndipo siyani tsinde lotalika { MEASURE($stem_cm, unit: "centimetre") }, pafupifupi { MEASURE($stem_hands, unit: "hand") }. Khungu la mbatata lidzalimba, ndipo mbatata zidzakhala nthawi yaitali zosawonongeka.
     .alt = Mpeni ukudula nthambi, ndipo pamwamba pa nthaka patsala tsinde lotalika ngati dzanja.
     .sms = { BRIEF($first) }: dulani nthambi za mbatata za timitengo. Siyani tsinde lotalika ngati dzanja.
 # doubt: "losasupuka" (not grazed) for whole skin.
 harvest = Kumbani, ndipo sankhani mbatata { $roots }
+    .short = M'nthaka youma mokha. Mbatata zapakatikati, zosavulala. Musazitsuke. Zikhale pamthunzi.
     .text = Kumbani m'nthaka youma mokha, ndipo tulutsani mbatata mosazivulaza. Sankhani mbatata zapakatikati { $roots }, zotalika ngati dzanja lanu, za khungu losasupuka. Mbatata zovulala ziphikeni, musazisunge. Pukutani dothi ndi manja, ndipo musazitsuke konse. Zisiyeni pamthunzi maola angapo, dzuwa lisazifike.
     .alt = Khasu likutulutsa mbatata m'nthaka osazitema.
     .sms = { BRIEF($first) }: kumbani m'nthaka youma. Sungani mbatata zapakatikati { $roots } zosavulala. Musazitsuke. Zikhale pamthunzi.
 # doubt: "mothina" for a tightly woven basket.
 # doubt: "wochindikala" (thick) for the depth of a bed of sand.
 fill-container = Ikani mbatata mumchenga
+    .short = Mchenga: pansi { MEASURE($base_cm, unit: "centimetre") }, pakati { MEASURE($layer_cm, unit: "centimetre") }, pamwamba { MEASURE($top_cm, unit: "centimetre") }. Mbatata zisakhudzane. Osavundikira.
     .text = Gwiritsani ntchito { $containers ->
         [one] chiwiya { $containers } cholimba
        *[other] ziwiya { $containers } zolimba
@@ -251,18 +257,22 @@ fill-container = Ikani mbatata mumchenga
 # doubt: "mphukira" for the sprouts of the stored root; the shoots cut in the bed are called "nthambi".
 # doubt: "X yoletsa" (forbidding X) for a crossed-out picture.
 monthly-check = Yang'anani mbatata mwezi uliwonse
+    .short = Onani mbatata iliyonse. Zowola zikwirireni kapena zitentheni mpaka phulusa. Chotsani mphukira. Ziikeninso.
     .text = Tulutsani mbatata zonse, ndipo onani iliyonse. Zowola, za chuku kapena zofumbwa, zikwirireni m'dzenje lakuya, kapena zitentheni pa moto mpaka phulusa. Chotsani mphukira ndi dzanja. Mbatata zabwino ziikeninso mumchenga monga poyamba, ndipo lembani kuti zatsala zingati. Mpaka kuyang'ana kwina, musazikhudze.
     .alt = Dzanja likutulutsa mbatata m'beseni; mbatata yowola ili pambali, ndi X yoletsa.
     .sms = { BRIEF($first) }: tulutsani mbatata zonse. Zowola zikwirireni kapena zitentheni mpaka phulusa, musazipatse ziweto konse. Chotsani mphukira. Zabwino ziikeninso mumchenga.
 prepare-bed = Konzani nazale
+    .short = M'litali { MEASURE($bed_length_m, unit: "metre") }, m'lifupi { MEASURE($bed_width_m, unit: "metre") }, pafupi ndi madzi. Tipulani nthaka. Mangani mpanda.
     .text = Konzani nazale pafupi ndi madzi: m'litali { MEASURE($bed_length_m, unit: "metre") }, m'lifupi { MEASURE($bed_width_m, unit: "metre") }. Tipulani nthaka bwino. Mangani mpanda kuti mbuzi ndi nkhuku zisalowe.
     .alt = Nazale ya mizere, yozunguliridwa ndi mpanda, ndi khasu.
     .sms = Pofika { BRIEF($last) }: konzani nazale ya mbatata pafupi ndi madzi, m'litali { MEASURE($bed_length_m, unit: "metre") }, m'lifupi { MEASURE($bed_width_m, unit: "metre") }. Mangani mpanda.
 last-check = Yang'anani komaliza, ndipo musachotse mphukira
+    .short = Zowola zikwirireni kapena zitentheni mpaka phulusa. Musachotse mphukira.
     .text = Tulutsani mbatata zonse. Zowola, za chuku kapena zofumbwa, zikwirireni m'dzenje lakuya, kapena zitentheni pa moto mpaka phulusa. Ulendo uno musachotse mphukira: mbatata zabwino zikupita ku nazale tsopano.
     .alt = Mbatata ya mphukira, yokonzeka kupita ku nazale.
     .sms = { BRIEF($first) }: yang'anani mbatata komaliza. Musachotse mphukira. Zowola zikwirireni kapena zitentheni mpaka phulusa, musazipatse ziweto konse.
 plant-bed = Bzalani mbatata pa nazale
+    .short = Mizere: { $bed_rows }, yotalikirana { MEASURE($spacing_cm, unit: "centimetre") }, mbatata pafupifupi { $row_roots } pa uliwonse. Kwirirani pang'ono.
     .text = Gonekani mbatata m'mizere, motalikirana pafupifupi { MEASURE($spacing_cm, unit: "centimetre") }: { $bed_rows ->
         [one] mzere { $bed_rows }
        *[other] mizere { $bed_rows }
@@ -270,17 +280,20 @@ plant-bed = Bzalani mbatata pa nazale
     .alt = Mbatata zagonekedwa mu mzere; dzanja likuzikwirira ndi dothi.
     .sms = Kuyambira { BRIEF($first) }: bzalani mbatata m'mizere, motalikirana { MEASURE($spacing_cm, unit: "centimetre") }. Kwirirani pang'ono ndi dothi, ndipo thirirani.
 water-bed = Thirirani nazale
+    .short = Mpaka { MEASURE($water_l, unit: "litre") } pa tsiku ({ MEASURE($jerrycans, unit: "jerrycan") }); zomera zanthete, ochepa.
     .text = Nazale ikadzaza masamba, thirani pafupifupi { MEASURE($water_l, unit: "litre") } tsiku lililonse, ndiye kuti { MEASURE($jerrycans, unit: "jerrycan") }. Zomera zanthete zimafuna madzi ochepa; masiku otentha ndi a mphepo amafuna madzi ambiri. Siyani kuthirira mvula ikamagwa mokwanira.
     .alt = Madzi akuthiridwa pa nazale ya mphukira.
     .sms = Kuyambira { BRIEF($first) }: thirirani nazale ya mbatata tsiku lililonse, mpaka { MEASURE($water_l, unit: "litre") }. Ana asayandikire madzi osavundikiridwa.
 # doubt: "mfundo" for the nodes of a vine; some say "maso".
 # doubt: "matsinde" for the stubs left in the bed; some say "zitsa".
 cut-for-planting = Dulani nthambi zobzala
+    .short = Mvula ikayamba: { MEASURE($cutting_cm, unit: "centimetre") }, mfundo { $nodes }, nthambi zathanzi. Siyani matsinde.
     .text = Mvula ikayamba, dulani zidutswa zotalika { MEASURE($cutting_cm, unit: "centimetre") }, pafupifupi { MEASURE($cutting_hands, unit: "hand") }. Chidutswa chilichonse chikhale ndi mfundo zosachepera { $nodes }. Dulani pa nthambi zathanzi zokha. Podula koyamba mudzapeza zidutswa pafupifupi { $first_cuttings }. Siyani matsinde: mudzadulaponso zidutswa zina pakatha milungu inayi mpaka isanu ndi umodzi. Sungani zidutswa pamthunzi, ndipo zibzaleni pasanathe masiku awiri.
     .alt = Dzanja likudula nthambi pa nazale ndi kusiya tsinde.
     .sms = Mvula ikayamba: dulani nthambi zathanzi za mbatata: chidutswa { MEASURE($cutting_cm, unit: "centimetre") }, mfundo { $nodes }. Siyani matsinde.
 # doubt: "mzere" for a ridge (and a row), "mulu" for a mound; some say "mtumbira".
 plant-field = Bzalani m'munda
+    .short = M'nthaka yachinyontho mokha. Kwirirani mfundo ziwiri kapena zitatu. Pakatha milungu iwiri bzalani m'mipata.
     .text = Bzalani m'nthaka yachinyontho mokha. { $layout ->
         [own] Munda uliwonse ubzalidwe pa mizere kapena milu yake.
         [mounds] Pa mulu uliwonse bzalani { $on_mound ->
@@ -295,6 +308,7 @@ plant-field = Bzalani m'munda
     .alt = Zidutswa za nthambi zili chiimire pa mzere, pansi pa mtambo wa mvula.
     .sms = Kuyambira { BRIEF($first) }, nthaka ikakhala yachinyontho: bzalani zidutswa { $cuttings }. Masiku ndi apakatikati: yang'anirani kumwamba.
 first-harvest = Yesani mbatata zoyamba
+    .short = Papasani mbatata zazikulu. Kumbani zonse pofika { DAY($last_harvest) }: nankafumbwe amabwera.
     .text = Papasani pansi pa zomera zingapo, kuti mupeze mbatata zokula zokwanira kudya. Musasiye mbatata zokhwima m'nthaka youma nthawi yaitali: nankafumbwe amazipeza. Malizani kukumba pofika { DAY($last_harvest) }.
     .alt = Chomera chozulidwa cha mbatata zazikulu, ndi dengu lodzaza.
     .sms = Kuyambira { BRIEF($first) }: papasani mbatata zokhwima. Kumbani zonse pofika { BRIEF($last_harvest) }: nankafumbwe amabwera.
@@ -331,34 +345,80 @@ false-starts-value = { $false_starts } mwa { $years }
 # doubt: whether "konse" is heard as a firm "never"; the same in the other cautions.
 # doubt: "ziweto" for animals: whether poultry and pigs are heard in it.
 caution-rot = Mbatata zowola, za chuku kapena zofumbwa
+    .short = Musazidye konse, ngakhale mbali yabwino. Musazipatse ziweto konse. Zikwirireni mozama kapena zitentheni mpaka phulusa.
     .text = Musazidye konse. Musazipatse ziweto konse, ndipo musazibzale. Musadule mbali yoipa kuti mudye yotsala: ngakhale mbali yooneka ngati yabwino ikhoza kukhala ndi poizoni. Zikwirireni m'dzenje lakuya, kapena zitentheni pa moto mpaka phulusa.
     .alt = Mbatata yowola ndi X yoletsa, pafupi ndi chiweto.
     .sms = Musadye konse mbatata zowola kapena za chuku, ngakhale mbali yabwino, ndipo musazipatse ziweto konse. Zikwirireni mozama kapena zitentheni mpaka phulusa.
 # doubt: "matenda a vairasi" for virus disease.
 caution-virus = Zomera zodwala
+    .short = Masamba a mawanga, ang'onoang'ono kapena opotana: musatenge chilichonse pa chomeracho.
     .text = Masamba a mawanga, ang'onoang'ono kapena opotana, ndi nthambi zopinimbira, ndi zizindikiro za matenda a vairasi. Musatenge konse mbatata kapena nthambi pa chomera chotere.
     .alt = Chomera chaching'ono cha masamba opotana, ndi X yoletsa.
 caution-cracks = Ming'alu ya m'nthaka
+    .short = Kwirirani ming'alu ndi dothi: nankafumbwe amalowera momwemo.
     .text = Nankafumbwe amafika pa mbatata kudzera m'ming'alu ya nthaka. Kwirirani ming'alu ndi dothi mukangoiona.
     .alt = Mzere wa ming'alu, ndi nankafumbwe pa mng'alu.
 caution-heavy-sand = Mchenga ndi wolemera
+    .short = Musanyamule woposa { MEASURE($load_kg, unit: "kilogram") }. Musanyamule chiwiya chodzaza.
     .text = Musanyamule mchenga woposa { MEASURE($load_kg, unit: "kilogram") } nthawi imodzi. Dzazani chiwiya pamalo pomwe chidzakhala. Chikadzaza, musachinyamule.
     .alt = Munthu wowerama ndi thumba lalikulu, ndi X yoletsa; pambali pake pali chidebe chaching'ono.
 # doubt: "gombe lotsetsereka kwambiri" (a bank that slopes very much) for a steep bank; some would say "loimirira" (upright).
 caution-riverbed = Mchenga wa mumtsinje
+    .short = Mtsinje ukauma mokha; musakumbe konse pansi kapena pafupi ndi gombe lotsetsereka; pokhapo malamulo alola.
     .text = Musatenge mchenga mumtsinje ukakhala ndi madzi: dikirani mpaka uume. Musakumbe konse m'munsi mwa gombe lotsetsereka kwambiri, kapena pafupi nalo: likhoza kugumuka ndi kukukwirirani. Tengani mchenga kokhako kumene malamulo a dera lanu amalola.
     .alt = Gombe lotsetsereka la mtsinje likugumukira munthu wokumba, ndi X yoletsa.
 caution-water-children = Madzi, ana ndi ziweto
+    .short = Ana asayandikire. Vundikirani madzi; mangani mpanda ku zitsime, maenje ndi nazale.
     .text = Musalole ana kusewera pafupi ndi madzi, zitsime kapena maenje. Vundikirani madzi osungidwa. Mangani mpanda kuzungulira zitsime ndi maenje. Musalole mbuzi ndi nkhuku kulowa mu nazale.
     .alt = Mgolo wovundikiridwa, ndi mpanda woletsa mwana kufika pa madzi.
 # doubt: "kheni" for a watering can.
 caution-store-dry = Musathire madzi konse pa mbatata zosungidwa
+    .short = Musathire madzi mumchenga: mbatata zimawola.
     .text = Mchenga uyenera kukhala wouma kuyambira tsiku loyamba mpaka tsiku lomaliza. Mchenga wachinyontho umachititsa mbatata kuphuka msanga kapena kuwola.
     .alt = Kheni yothirira pamwamba pa beseni, ndi X yoletsa.
 # doubt: "apakatikati" for averages, "kulosera" for a forecast.
 caution-forecast = Masiku ndi apakatikati, si kulosera
+    .short = Mvula ikhoza kubwera msanga kapena mochedwa. Bzalani m'nthaka yachinyontho mokha.
     .text = Masikuwa achokera pa zaka zapitazo. Mvula ikhoza kubwera msanga kapena mochedwa. Yang'anirani kumwamba ndi nthaka, ndipo bzalani m'nthaka yachinyontho mokha.
     .alt = Mtambo, theka lake lili ndi mvula, theka lina lilibe.
 caution-try-first = Yesani ndi mbatata zochepa poyamba
+    .short = Ndi zachilendo? Yambani ndi mbatata zochepa, ndipo sungani nthambi zina mwa njira yakale.
     .text = Ngati njirayi ndi yachilendo kwa inu, yambani ndi mbatata zochepa, ndipo sunganinso nthambi zanu zina mwa njira yakale.
     .alt = Mbatata zochepa mumphika waung'ono; anthu awiri akukambirana pambali pake.
+
+## Drawings and formats: titles, what drawings show in words, the names and sizes that stand in them
+
+month-year = { month } { $year }
+calendar-title = Ntchito za mwezi uliwonse
+guide-title = Chitsogozo cha msonkhano
+card-fold = Pindani pa mizere yodukaduka. Dulani mzere wokhuthala.
+record-title = Kuyang'ana mbatata zosungidwa
+record-how = Poyang'ana kulikonse tulutsani mbatata zonse. Zowola zikwirireni m'dzenje lakuya kapena zitentheni mpaka phulusa. Lembani zimene mwapeza, ndipo onetsani khadi ili kwa mlangizi wanu wa zaulimi.
+record-planned = Tsiku lokonzedwa
+record-done = Tsiku loyang'ana
+record-healthy = Zoikidwanso
+record-thrown-away = Zotayidwa
+record-sprouted = Za mphukira
+record-remark = Ndemanga
+record-stored = Mbatata zosungidwa
+booklet-index = Minda ndi maina ake
+span-brief = { BRIEF($from) } – { BRIEF($to) }
+size-cm = { MEASURE($cm, unit: "centimetre") }
+size-m = { MEASURE($m, unit: "metre") }
+drawing-season = Nyengo
+drawing-season-alt = Mzere kuyambira kukolola mpaka kukolola: mbatata mumchenga, kenako pa nazale, kenako zomera m'munda, ndi masiku ake.
+season-store = Mumchenga
+season-bed = Pa nazale
+season-field = M'munda
+season-on-harvest = Kukolola
+season-on-sprout = Ku nazale
+season-on-rains = Mvula
+season-on-food = Mbatata zoyamba
+drawing-store = M'kati mwa chiwiya
+drawing-store-alt = Chiwiya chodulidwa: nsanjika za mbatata, ndi mchenga pansi, pakati ndi pamwamba pake.
+drawing-layers = Nsanjika iliyonse kuchokera pamwamba
+drawing-layers-alt = Nsanjika kuchokera pamwamba: malo a mbatata iliyonse; sizikukhudzana kapena kukhudza mbali ya chiwiya.
+drawing-bed = Nazale kuchokera pamwamba
+drawing-bed-alt = Nazale kuchokera pamwamba: mizere ya mbatata, m'litali ndi m'lifupi mwake.
+drawing-rows = Munda kuchokera pamwamba
+drawing-rows-alt = Gawo la munda kuchokera pamwamba: kutalikirana kwa mizere, ndi zidutswa zobzalidwa.

@@ -188,6 +188,7 @@ closing = O seu extensionista conhece as variedades, as datas e as regras da zon
 
 # doubt: "batatas de semente" for the roots kept to sprout.
 mark-plants = Marque { $plants } plantas saudáveis
+    .short = Plantas fortes, folhas grandes e limpas, sem doença. Um pau ao lado de cada uma.
     .text = { $kind ->
         [group] Escolham juntos { $plants } plantas fortes; cada membro marca { $plants_each }. Espetem um pau ao lado de cada planta. Escolham
        *[other] Escolha { $plants } plantas fortes. Espete um pau ao lado de cada planta. Escolha
@@ -196,6 +197,7 @@ mark-plants = Marque { $plants } plantas saudáveis
     .sms = { BRIEF($first) }: marque com paus { $plants } plantas fortes para tirar batatas de semente. Folhas grandes e limpas, nenhuma planta doente.
 # doubt: "debaixo de um telhado" for under cover.
 gather-sand = Traga areia seca
+    .short = Grossa e limpa: { MEASURE($sand_l, unit: "litre") }. Seque-a debaixo de um telhado e deixe-a arrefecer.
     .text = Traga { MEASURE($sand_l, unit: "litre") } de areia grossa e limpa, cerca de { MEASURE($sand_kg, unit: "kilogram") }. Seque-a debaixo de um telhado e deixe-a arrefecer. Areia fina, húmida ou quente faz apodrecer as batatas. Carregue no máximo { MEASURE($load_kg, unit: "kilogram") } de cada vez: cerca de { $loads } { $loads ->
         [one] carga
        *[other] cargas
@@ -204,21 +206,25 @@ gather-sand = Traga areia seca
     .sms = Até { BRIEF($last) }: traga { MEASURE($sand_l, unit: "litre") } de areia grossa e seca. Seque-a debaixo de um telhado. Carregue { MEASURE($load_kg, unit: "kilogram") } ou menos de cada vez.
 # doubt: "pé do caule" for the foot of the stem.
 check-plants = Veja outra vez as plantas marcadas
+    .short = Folhas pequenas, enroladas ou com manchas? Tire o pau e não aproveite nada.
     .text = Procure folhas pequenas, enroladas ou com manchas, ramas que não crescem e buracos no pé do caule. Se tiver dúvida, tire o pau e não aproveite nada dessa planta.
     .alt = Uma planta doente, com folhas enroladas, ao lado de uma planta saudável.
     .sms = { BRIEF($first) }: veja outra vez as plantas marcadas. Tire o pau onde as folhas forem pequenas, enroladas ou com manchas.
 # doubt: "mão" as a measure is from the wrist to the fingertips; "palmo" is the better known measure, but it is longer.
 cut-vines = Corte as ramas das plantas marcadas
+    .short = Deixe { MEASURE($stem_cm, unit: "centimetre") } de caule: { MEASURE($stem_hands, unit: "hand") }.
     .text = Corte-as e deixe { MEASURE($stem_cm, unit: "centimetre") } de caule, o comprimento de cerca de { MEASURE($stem_hands, unit: "hand") }. A casca das batatas fica mais rija, e elas duram mais tempo.
     .alt = Uma faca corta ramas à altura de uma mão acima da terra.
     .sms = { BRIEF($first) }: corte as ramas das plantas marcadas. Deixe { MEASURE($stem_cm, unit: "centimetre") } de caule.
 # doubt: "cave" for digging out the roots; "arranque" or "colha" may be more usual.
 harvest = Cave e escolha { $roots } batatas
+    .short = Só em terra seca. Batatas médias, casca inteira. Nunca as lave. Deixe-as à sombra.
     .text = Cave só em terra seca, e levante as batatas sem as ferir. Fique com { $roots } batatas médias, mais ou menos do comprimento da mão, com a casca inteira. As batatas feridas vão para a cozinha, não são para guardar. Tire a terra com a mão e nunca lave as batatas. Deixe-as algumas horas à sombra, fora do sol.
     .alt = Uma enxada levanta batatas da terra sem as cortar.
     .sms = { BRIEF($first) }: cave em terra seca. Guarde { $roots } batatas médias, inteiras. Nunca as lave. Deixe-as à sombra.
 # doubt: "malha apertada" for a tight basket; "panela" for a pot ("pote" in places).
 fill-container = Ponha as batatas na areia
+    .short = Areia: { MEASURE($base_cm, unit: "centimetre") } em baixo, { MEASURE($layer_cm, unit: "centimetre") } no meio, { MEASURE($top_cm, unit: "centimetre") } em cima. As batatas não se tocam. Sem tampa.
     .text = Use { $containers } { $containers ->
         [one] recipiente
        *[other] recipientes
@@ -233,19 +239,23 @@ fill-container = Ponha as batatas na areia
     .sms = { BRIEF($first) }: ponha as batatas em areia seca, sem se tocarem. { MEASURE($base_cm, unit: "centimetre") } de areia em baixo, { MEASURE($top_cm, unit: "centimetre") } em cima. Sem tampa. Nunca regue.
 # doubt: "com bolor" for mouldy and "furadas" for bored by insects.
 monthly-check = Veja as batatas todos os meses
+    .short = Olhe para cada batata. Enterre ou queime as podres. Esfregue os rebentos. Arrume de novo.
     .text = Tire todas as batatas e olhe bem para cada uma. As que estiverem podres, com bolor ou furadas, enterre-as fundo ou queime-as. Esfregue os rebentos até caírem. Arrume de novo as batatas boas, da mesma maneira, e escreva quantas restam. Até à próxima vez, não mexa nelas.
     .alt = Uma mão tira uma batata da bacia; ao lado há uma batata podre, riscada com uma cruz.
     .sms = { BRIEF($first) }: tire todas as batatas. Enterre ou queime as podres, nunca alimente animais com elas. Esfregue os rebentos. Arrume de novo as boas.
 prepare-bed = Prepare o canteiro
+    .short = { MEASURE($bed_length_m, unit: "metre") } por { MEASURE($bed_width_m, unit: "metre") }, perto da água. Solte a terra. Ponha uma vedação.
     .text = Faça um canteiro de { MEASURE($bed_length_m, unit: "metre") } por { MEASURE($bed_width_m, unit: "metre") }, perto da água. Solte bem a terra. Ponha uma vedação contra cabritos e galinhas.
     .alt = Um canteiro com linhas e uma vedação à volta, e uma enxada.
     .sms = Até { BRIEF($last) }: faça um canteiro de { MEASURE($bed_length_m, unit: "metre") } por { MEASURE($bed_width_m, unit: "metre") } perto da água. Ponha uma vedação.
 last-check = Veja as batatas pela última vez e deixe os rebentos
+    .short = Enterre ou queime as podres. Deixe ficar os rebentos.
     .text = Tire todas as batatas. As que estiverem podres, com bolor ou furadas, enterre-as fundo ou queime-as. Desta vez deixe ficar os rebentos: as batatas boas vão agora para o canteiro.
     .alt = Uma batata com rebentos, pronta para o canteiro.
     .sms = { BRIEF($first) }: veja as batatas antes de as plantar. Deixe ficar os rebentos. Enterre ou queime as podres, nunca alimente animais com elas.
 # doubt: "deitar" for laying roots flat.
 plant-bed = Plante as batatas no canteiro
+    .short = Linhas: { $bed_rows }, com { MEASURE($spacing_cm, unit: "centimetre") } entre elas e cerca de { $row_roots } batatas em cada uma. Pouca terra por cima.
     .text = Deite as batatas em linhas, com cerca de { MEASURE($spacing_cm, unit: "centimetre") } entre linhas: { $bed_rows } { $bed_rows ->
         [one] linha com cerca de { $row_roots } batatas.
        *[other] linhas com cerca de { $row_roots } batatas em cada uma.
@@ -253,6 +263,7 @@ plant-bed = Plante as batatas no canteiro
     .alt = Batatas deitadas em linha; uma mão cobre-as com terra.
     .sms = A partir de { BRIEF($first) }: plante as batatas em linhas, com { MEASURE($spacing_cm, unit: "centimetre") } entre linhas. Cubra-as com pouca terra e regue.
 water-bed = Regue o canteiro
+    .short = Até { MEASURE($water_l, unit: "litre") } por dia ({ MEASURE($jerrycans, unit: "jerrycan") }); menos para plantas novas.
     .text = Quando o canteiro estiver cheio de folhas, dê cerca de { MEASURE($water_l, unit: "litre") } todos os dias, { MEASURE($jerrycans, unit: "jerrycan") }. Enquanto as plantas forem novas, dê menos; em dias quentes e de vento, dê mais. Pare quando a chuva já fizer esse trabalho.
     .alt = Deita-se água no canteiro com rebentos.
     .sms = A partir de { BRIEF($first) }: regue o canteiro todos os dias, até { MEASURE($water_l, unit: "litre") }. Não deixe crianças perto da água.
@@ -260,11 +271,13 @@ water-bed = Regue o canteiro
 # doubt: "toco" for the stub left in the bed.
 # doubt: "rebento" is said for the sprout on the root and, here, for the shoot that has grown from it.
 cut-for-planting = Corte ramas para plantar
+    .short = Com as chuvas: { MEASURE($cutting_cm, unit: "centimetre") }, { $nodes } nós, rebentos saudáveis. Deixe tocos.
     .text = Quando as chuvas já tiverem chegado, corte ramas de { MEASURE($cutting_cm, unit: "centimetre") }, o comprimento de cerca de { MEASURE($cutting_hands, unit: "hand") }, com pelo menos { $nodes } nós, só de rebentos saudáveis. O primeiro corte dá cerca de { $first_cuttings } ramas. Deixe tocos: eles dão mais ramas depois de quatro a seis semanas. Guarde as ramas à sombra e plante-as dentro de dois dias.
     .alt = Uma mão corta uma rama do canteiro e deixa um toco.
     .sms = Quando as chuvas já tiverem chegado: corte ramas de { MEASURE($cutting_cm, unit: "centimetre") } com { $nodes } nós, só de plantas saudáveis. Deixe tocos.
 # doubt: "camalhão" for a ridge and "montículo" for a mound; "matuto" is said in parts of the north.
 plant-field = Plante a machamba
+    .short = Só em terra húmida. Enterre dois ou três nós. Depois de duas semanas, plante nas falhas.
     .text = Plante só em terra húmida. { $layout ->
         [own] Cada um planta nos camalhões ou montículos da sua machamba.
         [mounds] Ponha { $on_mound } { $on_mound ->
@@ -280,6 +293,7 @@ plant-field = Plante a machamba
     .sms = A partir de { BRIEF($first) }, quando a terra tiver humidade: plante { $cuttings } ramas. As datas seguem a média de outros anos: olhe para o céu.
 # doubt: "gorgulho" for the sweet potato weevil; farmers may just say "bicho da batata".
 first-harvest = Procure as primeiras batatas
+    .short = Apalpe à procura de batatas grandes. Cave todas até { DAY($last_harvest) }, por causa do gorgulho.
     .text = Apalpe a terra debaixo de algumas plantas, à procura de batatas de tamanho para comer. Não deixe batatas maduras muito tempo em terra seca: o gorgulho encontra-as. Cave as últimas até { DAY($last_harvest) }.
     .alt = Uma planta arrancada com batatas grandes, e um cesto cheio.
     .sms = A partir de { BRIEF($first) }: apalpe a terra e procure batatas maduras. Cave todas até { BRIEF($last_harvest) }, por causa do gorgulho.
@@ -315,33 +329,79 @@ false-starts-value = { $false_starts } em { $years }
 ## Cautions: title, text (.text), picture in words (.alt); text message (.sms) where there is one
 
 caution-rot = Batatas podres, com bolor ou furadas
+    .short = Nunca as coma, nem a parte que parece boa. Nunca as dê aos animais. Enterre fundo ou queime.
     .text = Nunca as coma, nunca as dê aos animais, não as plante. Não corte a parte má para comer o resto: mesmo as partes que parecem boas podem ter veneno. Enterre-as fundo ou queime-as.
     .alt = Uma batata podre riscada com uma cruz, ao lado de um animal.
     .sms = Batatas podres ou com bolor: nunca coma nem use para alimentar animais, nem mesmo a parte que parece boa. Enterre-as fundo ou queime-as.
 # doubt: "vírus" may be unknown; "doença das folhas" would be plainer but less exact.
 caution-virus = Plantas doentes
+    .short = Folhas com manchas, pequenas ou torcidas: não tire nada dessa planta.
     .text = Folhas com manchas, pequenas ou torcidas e ramas que não crescem são sinais de vírus. Nunca tire batatas nem ramas de uma planta assim.
     .alt = Uma planta pequena com folhas torcidas, riscada com uma cruz.
 # doubt: "rachas" for cracks in the soil; "fendas" in places.
 caution-cracks = Rachas na terra
+    .short = Puxe terra para cima das rachas: o gorgulho entra por elas.
     .text = O gorgulho chega às batatas pelas rachas da terra. Puxe terra para cima das rachas logo que as vir.
     .alt = Um camalhão rachado, com um gorgulho na racha.
 caution-heavy-sand = A areia é pesada
+    .short = Carregue no máximo { MEASURE($load_kg, unit: "kilogram") }. Não levante o recipiente cheio.
     .text = Carregue no máximo { MEASURE($load_kg, unit: "kilogram") } de cada vez. Encha o recipiente no lugar onde vai ficar, e não o levante quando estiver cheio.
     .alt = Uma pessoa curvada debaixo de um grande saco, riscada com uma cruz; ao lado, um balde pequeno.
 # doubt: "margem alta e a pique" for a steep bank; "barranco" is for many a gully, "ribanceira" is less known.
 caution-riverbed = Areia do leito do rio
+    .short = Só com o rio seco, nunca debaixo nem perto de uma margem a pique, e só onde as regras permitem.
     .text = Tire areia só quando o rio estiver seco. Nunca cave debaixo de uma margem alta e a pique, nem perto dela: a margem pode cair e enterrar quem lá estiver. Tire areia só onde as regras do lugar o permitem.
     .alt = A margem alta do rio a cair sobre uma pessoa que cava, riscada com uma cruz.
 caution-water-children = Água, crianças e animais
+    .short = Crianças longe. Tape a água; vede poços, covas e canteiro.
     .text = Não deixe as crianças brincar perto de água, poços ou covas. Tape a água guardada, e ponha uma vedação à volta dos poços e das covas. Não deixe cabritos e galinhas entrar no canteiro.
     .alt = Um tambor tapado e uma vedação que não deixa uma criança chegar à água.
 caution-store-dry = Nunca regue as batatas guardadas
+    .short = Nada de água na areia: as batatas apodrecem.
     .text = A areia tem de ficar seca do primeiro ao último dia. Em areia húmida as batatas ganham rebentos cedo demais ou apodrecem.
     .alt = Um regador por cima da bacia, riscado com uma cruz.
 caution-forecast = As datas são médias, não são previsão
+    .short = As chuvas podem vir mais cedo ou mais tarde. Plante só em terra húmida.
     .text = As datas vêm de anos passados. As chuvas podem vir mais cedo ou mais tarde. Olhe para o céu e para a terra, e plante só quando a terra estiver húmida.
     .alt = Uma nuvem, metade com chuva e metade sem chuva.
 caution-try-first = Experimente primeiro com poucas batatas
+    .short = É novo para si? Comece com poucas batatas, e guarde algumas ramas à maneira antiga.
     .text = Se isto é novo para si, comece com poucas batatas, e guarde também algumas ramas à maneira antiga.
     .alt = Poucas batatas numa panela pequena; ao lado conversam duas pessoas.
+
+## Drawings and formats: titles, what drawings show in words, the names and sizes that stand in them
+
+month-year = { month } de { $year }
+calendar-title = O trabalho, mês a mês
+guide-title = Guia para uma reunião
+card-fold = Dobre pelas linhas tracejadas. Corte a linha grossa.
+record-title = Verificação das batatas guardadas
+record-how = De cada vez, tire todas as batatas. Enterre fundo ou queime as podres. Escreva o que encontrar, e mostre esta ficha ao seu extensionista.
+record-planned = Previsto para
+record-done = Feito em
+record-healthy = Arrumadas de novo
+record-thrown-away = Deitadas fora
+record-sprouted = Com rebentos
+record-remark = Notas
+record-stored = Batatas guardadas
+booklet-index = Machambas por nome
+span-brief = { BRIEF($from) } – { BRIEF($to) }
+size-cm = { MEASURE($cm, unit: "centimetre") }
+size-m = { MEASURE($m, unit: "metre") }
+drawing-season = A época
+drawing-season-alt = Uma faixa de uma colheita à outra: batatas na areia, depois no canteiro, depois plantas na machamba, com as datas.
+season-store = Na areia
+season-bed = No canteiro
+season-field = Na machamba
+season-on-harvest = Colheita
+season-on-sprout = Para o canteiro
+season-on-rains = Chuvas
+season-on-food = Primeiras batatas
+drawing-store = O recipiente por dentro
+drawing-store-alt = O recipiente cortado: camadas de batatas, com areia por baixo, no meio e por cima.
+drawing-layers = Cada camada, vista de cima
+drawing-layers-alt = As camadas vistas de cima: o lugar de cada batata, sem tocar noutra nem na parede.
+drawing-bed = O canteiro visto de cima
+drawing-bed-alt = O canteiro visto de cima: as linhas de batatas, o comprimento e a largura.
+drawing-rows = A machamba vista de cima
+drawing-rows-alt = Uma parte da machamba vista de cima: a distância entre linhas, e as ramas plantadas.

@@ -162,6 +162,7 @@ closing = Afisa ugani wako anajua aina za viazi, tarehe na sheria za eneo lako. 
 ## Steps: title, text (.text), picture in words (.alt)
 
 mark-plants = Weka alama ya kijiti kwenye mimea { $plants } yenye afya
+    .short = Mimea yenye nguvu na majani makubwa, safi, bila ugonjwa. Kijiti kando ya kila mmea.
     .text = { $kind ->
         [group] Chagueni pamoja mimea { $plants } yenye nguvu; kila mwanachama aweke alama kwenye { $plants_each ->
             [one] mmea { $plants_each }
@@ -173,6 +174,7 @@ mark-plants = Weka alama ya kijiti kwenye mimea { $plants } yenye afya
     .sms = { BRIEF($first) }: weka vijiti kando ya mimea { $plants } yenye afya, itakayotoa viazi vya mbegu. Majani yawe makubwa na safi, bila ugonjwa.
 # doubt: "mchanga wenye chembe kubwa" for coarse sand, "mchanga laini" for fine sand; some say "punje" or "chenga".
 gather-sand = Leta mchanga mkavu
+    .short = Wenye chembe kubwa, safi: { MEASURE($sand_l, unit: "litre") }. Ukaushe chini ya paa, uache upoe.
     .text = Leta mchanga safi wenye chembe kubwa, kiasi cha { MEASURE($sand_l, unit: "litre") }, uzito kama { MEASURE($sand_kg, unit: "kilogram") }. Ukaushe chini ya paa, kisha uuache upoe. Mchanga laini, wenye unyevu au wenye joto huozesha viazi. Usibebe zaidi ya { MEASURE($load_kg, unit: "kilogram") } kwa mara moja. Mchanga wote ni kama { $loads ->
         [one] mzigo { $loads }
        *[other] mizigo { $loads }
@@ -181,19 +183,23 @@ gather-sand = Leta mchanga mkavu
     .sms = Kufikia { BRIEF($last) }: leta mchanga wa chembe kubwa, { MEASURE($sand_l, unit: "litre") }. Ukaushe chini ya paa na uuache upoe. Usibebe zaidi ya { MEASURE($load_kg, unit: "kilogram") } kwa mara moja.
 # doubt: "marando" for vines is Tanzanian and coastal; in parts of Kenya other words are used. Not explained here, to keep the sheet short.
 check-plants = Kagua tena mimea yenye alama
+    .short = Majani madogo, yaliyojikunja au yenye madoa? Ondoa kijiti, usichukue chochote.
     .text = Je, majani ni madogo, yamejikunja au yana madoa? Je, marando yamedumaa? Je, shina lina matundu karibu na ardhi? Ukiona hivyo, au ukiwa na shaka, ondoa kijiti na usichukue chochote kwenye mmea huo.
     .alt = Mmea wenye ugonjwa na majani yaliyojikunja, kando ya mmea wenye afya.
     .sms = { BRIEF($first) }: kagua tena mimea yenye vijiti. Mmea ukiwa na majani madogo, yaliyojikunja au yenye madoa, ondoa kijiti na usichukue chochote.
 # doubt: "kiganja na vidole vyake" for a hand's length (wrist to fingertips), because "mkono" alone is also the arm.
 cut-vines = Kata marando ya mimea yenye alama
+    .short = Acha shina la { MEASURE($stem_cm, unit: "centimetre") }: { MEASURE($stem_hands, unit: "hand") }.
     .text = Kata marando, na kwenye kila mmea uache shina lenye urefu wa { MEASURE($stem_cm, unit: "centimetre") }, kama { MEASURE($stem_hands, unit: "hand") }. Hivyo ganda la viazi litakuwa gumu, na viazi vitakaa muda mrefu bila kuharibika.
     .alt = Kisu kinakata marando na kuacha shina lenye urefu wa kiganja na vidole vyake juu ya ardhi.
     .sms = { BRIEF($first) }: kata marando ya mimea yenye vijiti. Acha shina lenye urefu wa kiganja pamoja na vidole.
 harvest = Chimba, kisha chagua viazi { $roots }
+    .short = Udongo ukiwa mkavu tu. Viazi vya kati, bila jeraha. Usivioshe. Viweke kivulini.
     .text = Chimba kwenye udongo mkavu tu. Toa viazi bila kuvikata wala kuvichubua. Chukua viazi { $roots } vya ukubwa wa kati. Viwe na urefu kama wa kiganja na vidole, na visiwe na jeraha lolote. Viazi vyenye majeraha ni vya kupika, si vya kuhifadhi. Pangusa udongo kwa mkono. Usivioshe viazi kamwe. Viache kivulini kwa saa kadhaa, jua lisivipige.
     .alt = Jembe linatoa viazi ardhini bila kuvikata.
     .sms = { BRIEF($first) }: chimba viazi udongo ukiwa mkavu. Hifadhi viazi { $roots } vya ukubwa wa kati, visivyo na jeraha. Usivioshe. Viweke kivulini.
 fill-container = Panga viazi kwenye mchanga
+    .short = Mchanga: chini { MEASURE($base_cm, unit: "centimetre") }, katikati { MEASURE($layer_cm, unit: "centimetre") }, juu { MEASURE($top_cm, unit: "centimetre") }. Viazi visigusane. Bila kifuniko.
     .text = Tumia { $containers ->
         [one] chombo { $containers } chenye
        *[other] vyombo { $containers } vyenye
@@ -210,18 +216,22 @@ fill-container = Panga viazi kwenye mchanga
 # doubt: "machipukizi" for sprouts on the root; the shoots cut in the bed are called "marando".
 # doubt: "X ya kukataza" for a crossed-out picture; "alama" is kept for the stick beside a good plant.
 monthly-check = Kagua viazi kila mwezi
+    .short = Tazama kila kiazi. Vilivyooza vifukie au uviteketeze. Sugua machipukizi. Panga tena.
     .text = Toa viazi vyote, na utazame kimoja kimoja. Ondoa vilivyooza, vyenye ukungu au vilivyotobolewa na wadudu. Vifukie kwenye shimo refu au uviteketeze kwa moto. Usivitupe ovyo. Ondoa machipukizi kwa kuyasugua. Viazi vizuri vipange tena vilevile kama mwanzo, na uandike vimebaki vingapi. Hadi ukaguzi unaofuata, usiviguse.
     .alt = Mkono unatoa kiazi kwenye beseni; kiazi kilichooza kiko kando, kina X ya kukataza.
     .sms = { BRIEF($first) }: toa viazi vyote. Vilivyooza usivile wala usiwape wanyama kamwe: vifukie au uviteketeze kwa moto. Ondoa machipukizi. Vizuri vipange tena.
 prepare-bed = Tengeneza kitalu
+    .short = { MEASURE($bed_length_m, unit: "metre") } kwa { MEASURE($bed_width_m, unit: "metre") }, karibu na maji. Tifua udongo. Weka uzio.
     .text = Tengeneza kitalu cha { MEASURE($bed_length_m, unit: "metre") } kwa { MEASURE($bed_width_m, unit: "metre") } karibu na maji. Tifua udongo vizuri. Weka uzio ili mbuzi na kuku wasiingie.
     .alt = Kitalu chenye mistari, kilichozungushiwa uzio, na jembe kando yake.
     .sms = Kufikia { BRIEF($last) }: tengeneza kitalu cha { MEASURE($bed_length_m, unit: "metre") } kwa { MEASURE($bed_width_m, unit: "metre") } karibu na maji. Kizungushie uzio.
 last-check = Kagua kwa mara ya mwisho na uache machipukizi
+    .short = Vilivyooza vifukie au uviteketeze. Acha machipukizi.
     .text = Toa viazi vyote. Ondoa vilivyooza, vyenye ukungu au vilivyotobolewa na wadudu. Vifukie kwenye shimo refu au uviteketeze kwa moto. Usivitupe ovyo. Safari hii usiondoe machipukizi: viazi vizuri sasa vitapandwa kitaluni.
     .alt = Kiazi chenye machipukizi, tayari kwa kitalu.
     .sms = { BRIEF($first) }: ukaguzi wa mwisho. Usiondoe machipukizi. Viazi vilivyooza usivile wala usiwape wanyama kamwe: vifukie au uviteketeze kwa moto.
 plant-bed = Panda viazi kitaluni
+    .short = Mistari { $bed_rows }, kila mmoja viazi kama { $row_roots }. Kati ya mistari { MEASURE($spacing_cm, unit: "centimetre") }. Funika kwa udongo kidogo.
     .text = Laza viazi katika { $bed_rows ->
         [one] mstari { $bed_rows }
        *[other] mistari { $bed_rows }
@@ -230,6 +240,7 @@ plant-bed = Panda viazi kitaluni
     .sms = Kuanzia { BRIEF($first) }: panda viazi kwa mistari, na uache { MEASURE($spacing_cm, unit: "centimetre") } kati ya mstari na mstari. Vifunike kwa udongo kidogo, kisha umwagilie.
 # doubt: "dumu" for a jerrycan; "mtungi" in parts of Kenya. Whether its size should be named.
 water-bed = Mwagilia kitalu
+    .short = Hadi { MEASURE($water_l, unit: "litre") } kwa siku ({ MEASURE($jerrycans, unit: "jerrycan") }); mimea midogo, punguza.
     .text = Kitalu kikijaa majani, mwagilia kama { MEASURE($water_l, unit: "litre") } kila siku, karibu { $jerrycans ->
         [one] dumu { $jerrycans }
        *[other] madumu { $jerrycans }
@@ -239,11 +250,13 @@ water-bed = Mwagilia kitalu
 # doubt: "vifundo" for the nodes of a vine; some say "macho" or "pingili".
 # doubt: "visiki" for the stubs left in the bed.
 cut-for-planting = Kata marando ya kupanda
+    .short = Mvua zikishaanza: { MEASURE($cutting_cm, unit: "centimetre") }, vifundo { $nodes }, marando yenye afya. Acha visiki.
     .text = Mvua zikishaanza, kata vipande vyenye urefu wa { MEASURE($cutting_cm, unit: "centimetre") }, kama { MEASURE($cutting_hands, unit: "hand") }. Kila kipande kiwe na vifundo visivyopungua { $nodes }. Kata kutoka kwenye marando yenye afya tu. Ukikata mara ya kwanza utapata kama vipande { $first_cuttings }. Acha visiki ardhini: vitatoa vipande vingine baada ya wiki nne hadi sita. Weka vipande kivulini, na uvipande ndani ya siku mbili.
     .alt = Mkono unakata marando kitaluni na kuacha visiki.
     .sms = Mvua zikishaanza: kata vipande vya marando vya { MEASURE($cutting_cm, unit: "centimetre") }, vyenye vifundo { $nodes } au zaidi, kwenye mimea yenye afya tu. Acha visiki ardhini.
 # doubt: "tuta la duara" for a mound; a local word may be better.
 plant-field = Panda shambani
+    .short = Udongo wenye unyevu tu. Fukia vifundo viwili au vitatu. Baada ya wiki mbili jaza mapengo.
     .text = Panda kwenye udongo wenye unyevu tu. { $layout ->
         [own] Kila shamba lipande kwenye matuta yake.
         [mounds] Kwenye kila tuta la duara panda { $on_mound ->
@@ -258,6 +271,7 @@ plant-field = Panda shambani
     .alt = Vipande vya marando vimesimama kwa mstari juu ya tuta, chini ya wingu la mvua.
     .sms = Kuanzia { BRIEF($first) }, udongo ukiwa na unyevu: panda vipande { $cuttings } vya marando. Tarehe ni wastani wa miaka iliyopita: tazama anga.
 first-harvest = Angalia viazi vya kwanza
+    .short = Papasa utafute viazi vikubwa. Chimba vyote kufikia { DAY($last_harvest) }: fukusi huja.
     .text = Papasa udongo chini ya mimea michache utafute viazi vya ukubwa wa kula. Usiache viazi vilivyokomaa kwenye udongo mkavu kwa muda mrefu: wadudu waitwao fukusi watavishambulia. Maliza kuchimba kufikia tarehe { DAY($last_harvest) }.
     .alt = Mmea uliong'olewa wenye viazi vikubwa, na kikapu kilichojaa.
     .sms = Kuanzia { BRIEF($first) }: papasa udongo uone kama viazi vimekomaa. Chimba vyote kufikia { BRIEF($last_harvest) }: wadudu waitwao fukusi huja.
@@ -292,33 +306,80 @@ false-starts-value = { $false_starts } kati ya { $years }
 ## Cautions: title, text (.text), picture in words (.alt)
 
 caution-rot = Viazi vilivyooza, vyenye ukungu au matundu
+    .short = Usivile, hata sehemu nzuri. Usiwape wanyama kamwe. Vifukie kwenye shimo refu au uviteketeze.
     .text = Usivile kamwe, usiwape wanyama kamwe, wala usivipande. Hata ukikata sehemu mbaya, usile iliyobaki: hata sehemu inayoonekana nzuri inaweza kuwa na sumu. Vifukie kwenye shimo refu au uviteketeze kwa moto.
     .alt = Kiazi kilichooza chenye X ya kukataza, kando ya mnyama.
     .sms = Usile kamwe viazi vilivyooza, vyenye ukungu au matundu, hata sehemu iliyo nzuri. Usiwape wanyama kamwe. Vifukie kwenye shimo refu au uviteketeze kwa moto.
 caution-virus = Mimea yenye ugonjwa
+    .short = Majani yenye madoa, madogo au yaliyojikunja: usichukue chochote kwenye mmea huo.
     .text = Majani madogo, yenye madoa au yaliyojikunja ni dalili ya ugonjwa wa virusi. Pia marando yaliyodumaa. Usichukue kamwe viazi wala marando kutoka kwenye mmea kama huo.
     .alt = Mmea mdogo wenye majani yaliyojikunja, una X ya kukataza.
 # doubt: "fukusi" for the sweet potato weevil; explained here in plain words, since not everyone knows the name.
 caution-cracks = Nyufa kwenye udongo
+    .short = Funika nyufa kwa udongo: wadudu (fukusi) huingia humo.
     .text = Fukusi ni wadudu wanaotoboa viazi. Huingia kwenye viazi kupitia nyufa za udongo. Funika nyufa kwa kupandishia udongo mara tu unapoziona.
     .alt = Tuta lenye ufa, na fukusi kwenye ufa huo.
 caution-heavy-sand = Mchanga ni mzito
+    .short = Usibebe zaidi ya { MEASURE($load_kg, unit: "kilogram") }. Usiinue chombo kilichojaa.
     .text = Usibebe zaidi ya { MEASURE($load_kg, unit: "kilogram") } kwa mara moja. Jaza chombo kikiwa mahali kitakapokaa. Usikiinue kikiwa kimejaa.
     .alt = Mtu ameinama chini ya gunia kubwa, picha ina X ya kukataza; kando yake kuna ndoo ndogo.
 # doubt: "kingo zilizosimama wima" for steep banks; a local word may be better.
 caution-riverbed = Mchanga wa mtoni
+    .short = Mto uliokauka tu; kamwe si chini ya kingo zilizosimama wima wala karibu nazo; pale sheria zinaporuhusu.
     .text = Chukua mchanga kwenye mto uliokauka tu. Usichimbe kamwe chini ya kingo zilizosimama wima, wala karibu nazo: zinaweza kuporomoka na kukufukia. Chukua mchanga pale tu sheria za eneo lako zinaporuhusu.
     .alt = Ukingo wa mto uliosimama wima unamwangukia mtu anayechimba, picha ina X ya kukataza.
 caution-water-children = Maji, watoto na wanyama
+    .short = Watoto wasikaribie. Funika maji; weka uzio kwenye visima, mashimo na kitalu.
     .text = Usiwaache watoto wacheze karibu na maji, visima au mashimo. Funika maji uliyohifadhi. Weka uzio kuzunguka visima na mashimo ili mtoto yeyote asitumbukie. Usiruhusu mbuzi na kuku waingie kitaluni.
     .alt = Pipa lililofunikwa, na uzio unaomzuia mtoto asifike kwenye maji.
 caution-store-dry = Usivimwagie maji kamwe viazi vilivyohifadhiwa
+    .short = Usitie maji kwenye mchanga: viazi huoza.
     .text = Mchanga lazima ubaki mkavu kuanzia siku ya kwanza hadi ya mwisho. Mchanga wenye unyevu hufanya viazi vichipue mapema au vioze.
     .alt = Chombo cha kumwagilia juu ya beseni, picha ina X ya kukataza.
 # doubt: "makadirio" in the title, "wastani" in the text, for averages of past years.
 caution-forecast = Tarehe hizi ni makadirio, si utabiri
+    .short = Mvua zinaweza kuwahi au kuchelewa. Panda udongo ukiwa na unyevu tu.
     .text = Ni wastani wa miaka iliyopita. Mvua zinaweza kuwahi au kuchelewa. Tazama anga na udongo. Panda penye udongo wenye unyevu tu.
     .alt = Wingu, nusu yake ina mvua na nusu haina.
 caution-try-first = Jaribu kwanza kwa viazi vichache
+    .short = Ni mpya kwako? Anza na viazi vichache, na utunze baadhi ya marando kwa njia uliyozoea.
     .text = Kama njia hii ni mpya kwako, anza na viazi vichache. Pia tunza baadhi ya marando yako kwa njia uliyozoea.
     .alt = Viazi vichache kwenye chungu kidogo; watu wawili wanazungumza kando yake.
+
+## Drawings and formats: titles, what drawings show in words, the names and sizes that stand in them
+
+month-year = { month } { $year }
+calendar-title = Kazi za kila mwezi
+guide-title = Mwongozo wa mkutano
+card-fold = Kunja kwenye mistari iliyokatikakatika. Kata mstari mnene.
+record-title = Ukaguzi wa viazi vilivyohifadhiwa
+record-how = Kila unapokagua, toa viazi vyote. Vilivyooza vifukie kwenye shimo refu au uviteketeze kwa moto. Andika ulichokuta, na umwonyeshe afisa ugani wako kadi hii.
+record-planned = Siku iliyopangwa
+record-done = Siku ya kukagua
+record-healthy = Vilivyopangwa tena
+record-thrown-away = Vilivyotupwa
+record-sprouted = Vyenye machipukizi
+record-remark = Maelezo
+record-stored = Viazi vilivyohifadhiwa
+booklet-index = Mashamba kwa majina
+span-brief = { BRIEF($from) } – { BRIEF($to) }
+# doubt: "sm" for sentimita, where a drawing has little room.
+size-cm = sm { $cm }
+size-m = m { $m }
+drawing-season = Msimu
+drawing-season-alt = Ukanda kutoka mavuno hadi mavuno: viazi kwenye mchanga, kisha kitaluni, kisha mimea shambani, pamoja na tarehe zake.
+season-store = Kwenye mchanga
+season-bed = Kitaluni
+season-field = Shambani
+season-on-harvest = Mavuno
+season-on-sprout = Kwenda kitaluni
+season-on-rains = Mvua
+season-on-food = Viazi vya kwanza
+drawing-store = Ndani ya chombo
+drawing-store-alt = Chombo kilichokatwa kuonyesha ndani: matabaka ya viazi, na mchanga chini, katikati na juu yake.
+drawing-layers = Kila tabaka, likionekana kutoka juu
+drawing-layers-alt = Matabaka yakionekana kutoka juu: kila kiazi mahali pake, visigusane wala visiguse kuta.
+drawing-bed = Kitalu kutoka juu
+drawing-bed-alt = Kitalu kutoka juu: mistari ya viazi, urefu wake na upana wake.
+drawing-rows = Shamba kutoka juu
+drawing-rows-alt = Sehemu ya shamba kutoka juu: umbali kati ya matuta, na vipande vilivyopandwa.

@@ -4,13 +4,13 @@ use std::path::Path;
 
 use super::output::Output;
 use super::{
-    Data, Error, Length, Made, Overrides, Progress, ReadCase, SheetFormat, SpeakRequest, Topic, sheets,
-    speaking,
+    Data, Error, Length, Made, Overrides, Paper, Progress, ReadCase, SheetFormat, SpeakRequest, Topic,
+    sheets, speaking,
 };
 
 const CASE: &str = "examples/farm.toml";
 const LANGUAGES: [&str; 2] = ["en", "sw"];
-const FORMATS: [SheetFormat; 3] = [SheetFormat::Pdf, SheetFormat::Html, SheetFormat::Text];
+const FORMATS: [SheetFormat; 3] = [SheetFormat::Pdf(Paper::Farm), SheetFormat::Html, SheetFormat::Text];
 const TOPICS: [Topic; 3] = [Topic::MarkPlants, Topic::FillContainer, Topic::PlantField];
 
 /// Makes the plan, and in each language the sheets and some radio messages.

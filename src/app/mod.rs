@@ -3,6 +3,7 @@
 mod clips;
 mod demo;
 mod language;
+mod outline;
 mod output;
 mod rains;
 mod sheets;
@@ -15,23 +16,26 @@ use std::path::{Path, PathBuf};
 
 use chrono::NaiveDate;
 
-pub use crate::data::{Data, Embedded, Folder};
+pub use crate::data::{Data, Embedded, Folder, Templates};
 pub use crate::error::Error;
 pub use crate::finding::{Finding, Severity};
 pub use crate::plan::season::Risk;
 pub use crate::plan::{Plan, Quantity, Step, Topic};
+pub use crate::sheet::Paper;
 pub use clips::{PhraseToRecord, script};
 pub use demo::demo;
 pub use language::{SaidNumber, say};
+pub use outline::{Outline, OutlinePart, outline};
 pub use rains::{
     Chances, DateLayout, EndRule, MonthDay, OnsetRule, Rains, RainsRequest, TradeRow, Window, rains,
 };
-pub use sheets::{SheetFormat, SheetRequest, sheet};
+pub use sheets::{BookletRequest, SheetFormat, SheetRequest, booklet, sheet};
 pub use speaking::{SpeakRequest, speak};
 pub use translating::{
     Coverage, DayInWords, Doubt, PackState, check_packs, day_in_words, keep_sources, new_pack, review,
 };
 
+use crate::guidance::shapes::Shapes;
 use crate::guidance::{self, Statement};
 use crate::language::{ACCENTED, Pack, Pseudo, Status};
 use crate::plan::Case;
@@ -160,6 +164,12 @@ impl ReadCase {
 
     fn statements(&self) -> Result<Vec<Statement>, Error> {
         Ok(guidance::tell(&self.case, &self.plan()?))
+    }
+
+    /// What is told of the case, and what is drawn of it.
+    fn told(&self) -> Result<(Vec<Statement>, Shapes), Error> {
+        let plan = self.plan()?;
+        Ok((guidance::tell(&self.case, &plan), Shapes::of(&self.case, &plan)))
     }
 
     /// The pack of the language asked for, or else of the case's own.

@@ -4,13 +4,13 @@ use std::path::{Path, PathBuf};
 
 use super::output::Output;
 use super::{Data, Error, Finding, Length, Made, Overrides, ReadCase};
-use crate::sheet::{self, Alphabet, Cost, Facts, Printer, SmsOptions, TextMessage};
+use crate::sheet::{self, Alphabet, Cost, Facts, Paper, Pdf, Printer, SmsOptions, TextMessage};
 
 /// How a sheet is made.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum SheetFormat {
-    /// A4 pages to print.
-    Pdf,
+    /// Paper to print.
+    Pdf(Paper),
     /// One page for a phone or a browser, which prints as well.
     Html,
     /// Plain text.
@@ -28,11 +28,22 @@ impl SheetFormat {
     /// The ending of its files.
     pub fn extension(self) -> &'static str {
         match self {
-            SheetFormat::Pdf => "pdf",
+            SheetFormat::Pdf(_) => "pdf",
             SheetFormat::Html => "html",
             SheetFormat::Text => "txt",
             SheetFormat::Sms { .. } => "csv",
             SheetFormat::Calendar => "ics",
+        }
+    }
+
+    /// What the names of its files end with, before the extension.
+    fn ending(self) -> &'static str {
+        match self {
+            SheetFormat::Pdf(Paper::Guide) => "-guide",
+            SheetFormat::Pdf(Paper::Calendar) => "-calendar",
+            SheetFormat::Pdf(Paper::Card) => "-card",
+            SheetFormat::Pdf(Paper::Record) => "-record",
+            _ => "",
         }
     }
 }
@@ -61,7 +72,7 @@ pub fn sheet(data: &dyn Data, request: SheetRequest<'_>) -> Result<Made, Error> 
     let stem = request.case.file_stem().unwrap_or_default().to_string_lossy().into_owned();
     let mut output = Output::default();
     let made = make(data, &read, request.language, request.format, &mut output, |tag| {
-        let name = format!("{stem}-{tag}.{}", request.format.extension());
+        let name = format!("{stem}-{tag}{}.{}", request.format.ending(), request.format.extension());
         request.out.map_or_else(|| PathBuf::from(name), Path::to_owned)
     })?;
     output.commit()?;
@@ -78,21 +89,16 @@ pub(super) fn make(
     place: impl FnOnce(&str) -> PathBuf,
 ) -> Result<Made, Error> {
     let pack = read.pack(data, language)?;
-    let statements = read.statements()?;
+    let (statements, shapes) = read.told()?;
     let facts = || Facts::of(&pack, &statements).map_err(sheet::SheetError::from);
+    let drawn = || facts()?.drawn(&pack, &shapes, data);
     let mut remarks = super::remarks_on(&pack);
     let (bytes, length) = match format {
-        SheetFormat::Pdf => {
-            let pdf = Printer::new(data)?.print(&facts()?)?;
-            if let Some(overflow) = pdf.overflows.first() {
-                let message = format!("the sheet does not fit on its paper: {overflow}");
-                return Err(
-                    sheet::SheetError::Template { file: "templates/sheet.typ".to_owned(), message }.into()
-                );
-            }
+        SheetFormat::Pdf(paper) => {
+            let pdf = fitting(Printer::new(data)?.print(paper, &drawn()?)?, paper.template(), data)?;
             (pdf.bytes, Length::Pages(pdf.pages))
         }
-        SheetFormat::Html => (sheet::html(&facts()?, data)?, Length::Unmeasured),
+        SheetFormat::Html => (sheet::html(&drawn()?, data)?, Length::Unmeasured),
         SheetFormat::Text => (sheet::text(&facts()?, data)?, Length::Unmeasured),
         SheetFormat::Sms { most_parts } => {
             let messages = sheet::sms(&pack, &statements, SmsOptions::default())?;
@@ -106,13 +112,86 @@ pub(super) fn make(
     let path = place(&pack.tag());
     output.add(&path, &bytes)?;
     let what = match format {
-        SheetFormat::Pdf => "step sheet to print",
+        SheetFormat::Pdf(Paper::Farm) => "step sheet to print",
+        SheetFormat::Pdf(Paper::Guide) => "guide for a meeting, to print",
+        SheetFormat::Pdf(Paper::Calendar) => "wall calendar to print on A3",
+        SheetFormat::Pdf(Paper::Card) => "pocket card to print, fold and cut",
+        SheetFormat::Pdf(Paper::Record) => "record card of the checks, to print",
         SheetFormat::Html => "step sheet for a phone or a browser",
         SheetFormat::Text => "step sheet as plain text",
         SheetFormat::Sms { .. } => "text messages by date",
         SheetFormat::Calendar => "calendar of the steps",
     };
     Ok(Made { path, what: format!("{what}, {}", pack.name()), audience: "extension worker", length, remarks })
+}
+
+/// Refuses what reaches beyond its paper.
+fn fitting(pdf: Pdf, template: &str, data: &dyn Data) -> Result<Pdf, Error> {
+    let Some(overflow) = pdf.overflows.first() else { return Ok(pdf) };
+    let message = format!("the sheet does not fit on its paper: {overflow}");
+    Err(sheet::SheetError::Template { file: data.shown(&format!("templates/{template}")), message }.into())
+}
+
+/// Sheets of many farms in one file.
+#[derive(Debug, Clone, Copy)]
+pub struct BookletRequest<'a> {
+    /// The cases' files, in the order of their pages.
+    pub cases: &'a [PathBuf],
+    /// What goes before the cases' own.
+    pub overrides: Overrides,
+    /// Their language; the first case's own where none is named.
+    pub language: Option<&'a str>,
+    /// Where it goes; beside where the command runs where nothing is said.
+    pub out: Option<&'a Path>,
+}
+
+/// Makes a booklet of many farms' sheets, with an index by name.
+///
+/// # Errors
+/// All problems of all cases, or of the pack or the templates; nothing is written then.
+pub fn booklet(data: &dyn Data, request: BookletRequest<'_>) -> Result<Made, Error> {
+    let mut reads = Vec::new();
+    let mut findings = Vec::new();
+    for case in request.cases {
+        match ReadCase::from_disk(case).and_then(|read| read.with(request.overrides)) {
+            Ok(read) => reads.push(read),
+            Err(Error::Input(problems)) => findings.extend(problems),
+            Err(error) => return Err(error),
+        }
+    }
+    let Some(first) = reads.first().filter(|_| findings.is_empty()) else {
+        return Err(Error::Input(findings));
+    };
+    let pack = first.pack(data, request.language)?;
+    let mut farms = Vec::new();
+    for read in &reads {
+        match read.told() {
+            Ok((statements, shapes)) => farms.push(
+                Facts::of(&pack, &statements)
+                    .map_err(sheet::SheetError::from)?
+                    .drawn(&pack, &shapes, data)?,
+            ),
+            Err(Error::Input(problems)) => findings.extend(problems),
+            Err(error) => return Err(error),
+        }
+    }
+    if !findings.is_empty() {
+        return Err(Error::Input(findings));
+    }
+    let count = farms.len();
+    let pdf = fitting(Printer::new(data)?.booklet(farms)?, "booklet.typ", data)?;
+    let path =
+        request.out.map_or_else(|| PathBuf::from(format!("booklet-{}.pdf", pack.tag())), Path::to_owned);
+    let mut output = Output::default();
+    output.add(&path, &pdf.bytes)?;
+    output.commit()?;
+    Ok(Made {
+        path,
+        what: format!("booklet of {count} sheets to print, {}", pack.name()),
+        audience: "extension worker",
+        length: Length::Pages(pdf.pages),
+        remarks: super::remarks_on(&pack),
+    })
 }
 
 /// No message is cut: one that is too long is refused.

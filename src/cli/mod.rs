@@ -1,6 +1,7 @@
 //! The command line: parses, calls the use case, prints. Nothing else prints.
 #![allow(clippy::print_stdout, clippy::print_stderr)]
 
+mod band;
 mod clips;
 mod demo;
 mod language;
@@ -17,7 +18,7 @@ use std::process::ExitCode;
 use chrono::NaiveDate;
 use clap::{Args, Parser, Subcommand, ValueEnum};
 
-use crate::app::{Data, Embedded, Error, Folder, Overrides, Risk, Topic};
+use crate::app::{Data, Embedded, Error, Folder, Overrides, Risk, Templates, Topic};
 
 /// Counts a sweet potato season back from the rains, and says it on paper and
 /// aloud in the farmer's language.
@@ -27,6 +28,9 @@ struct Arguments {
     /// Read packs, templates, fonts or clips from this folder: those it has replace the program's own.
     #[arg(long, global = true, value_name = "DIR")]
     data: Option<PathBuf>,
+    /// Take templates and pictures from this folder where it has them, e.g. header.typ.
+    #[arg(long, global = true, value_name = "DIR")]
+    templates: Option<PathBuf>,
     #[command(subcommand)]
     command: Command,
 }
@@ -43,6 +47,9 @@ enum Command {
     Plan {
         /// The case, a TOML file.
         case: PathBuf,
+        /// Language of the steps' titles; en where none is given.
+        #[arg(long, value_name = "TAG", default_value = "en")]
+        language: String,
         #[command(flatten)]
         instead: Instead,
         /// Print JSON.
@@ -51,25 +58,8 @@ enum Command {
     },
     /// Onset and end of the rains in each year of a daily record.
     Rains(rains::Arguments),
-    /// A step sheet of a case.
-    Sheet {
-        /// The case, a TOML file.
-        case: PathBuf,
-        /// Language tag, e.g. sw; the case's own where none is given.
-        #[arg(long, value_name = "TAG")]
-        language: Option<String>,
-        #[command(flatten)]
-        instead: Instead,
-        /// What to make.
-        #[arg(long = "as", value_enum, default_value_t = Format::Pdf)]
-        format: Format,
-        /// The most parts that one text message may take.
-        #[arg(long, value_name = "N", default_value_t = 2, value_parser = clap::value_parser!(u8).range(1..=10))]
-        parts: u8,
-        /// The file to write; without it, CASE-TAG.pdf (or .html, .txt, .csv, .ics) here.
-        #[arg(long, value_name = "PATH")]
-        out: Option<PathBuf>,
-    },
+    /// Sheets of a case: to print, for phones, as text or as a calendar file.
+    Sheet(sheet::Arguments),
     /// Spoken messages of a case, stitched from recorded clips.
     Speak {
         /// The case, a TOML file.
@@ -101,7 +91,7 @@ enum Command {
 }
 
 /// What goes before the case's own.
-#[derive(Debug, Args)]
+#[derive(Debug, Clone, Args)]
 struct Instead {
     /// Count from this day (year-month-day), not from the case's own.
     #[arg(long, value_name = "DATE")]
@@ -121,20 +111,6 @@ impl From<Instead> for Overrides {
     fn from(of: Instead) -> Overrides {
         Overrides { today: of.today, done: of.done, risk: of.risk, sure_percent: of.sure }
     }
-}
-
-#[derive(Debug, Clone, Copy, ValueEnum)]
-enum Format {
-    /// A4 pages to print.
-    Pdf,
-    /// One page for a phone or a browser.
-    Html,
-    /// Plain text.
-    Text,
-    /// Text messages for phones, by date, as a table.
-    Sms,
-    /// A calendar file (iCalendar).
-    Ics,
 }
 
 #[derive(Debug, Clone, Copy, ValueEnum)]
@@ -181,6 +157,11 @@ pub fn run() -> ExitCode {
         Some(folder) => folder,
         None => &Embedded,
     };
+    let templates = match arguments.templates.map(|folder| Templates::over(data, folder)).transpose() {
+        Ok(templates) => templates,
+        Err(finding) => return fail(&Error::Input(vec![finding])),
+    };
+    let data = templates.as_ref().map_or(data, |templates| templates as &dyn Data);
     match call(data, root.as_deref(), arguments.command) {
         Ok(()) => ExitCode::SUCCESS,
         Err(error) => fail(&error),
@@ -212,11 +193,11 @@ fn fail(error: &Error) -> ExitCode {
 fn call(data: &dyn Data, root: Option<&Path>, command: Command) -> Result<(), Error> {
     match command {
         Command::Demo { out } => demo::run(data, &out),
-        Command::Plan { case, instead, json } => plan::run(&case, instead.into(), json),
-        Command::Rains(arguments) => rains::run(&arguments),
-        Command::Sheet { case, language, instead, format, parts, out } => {
-            sheet::run(data, (&case, instead.into()), language.as_deref(), (format, parts), out.as_deref())
+        Command::Plan { case, language, instead, json } => {
+            plan::run(data, &case, &language, instead.into(), json)
         }
+        Command::Rains(arguments) => rains::run(&arguments),
+        Command::Sheet(arguments) => sheet::run(data, &arguments),
         Command::Speak { case, language, instead, channel: Channel::Radio, voice, topics, out } => {
             speak::run(data, (&case, instead.into()), language.as_deref(), voice.as_deref(), &topics, &out)
         }

@@ -5,11 +5,20 @@ use std::path::Path;
 
 use chrono::NaiveDate;
 
-use crate::app::{self, Error, Overrides, Plan, Step, Topic};
+use crate::app::{self, Data, Error, Outline, Overrides, Plan, Step, Topic};
 
-pub(super) fn run(case: &Path, overrides: Overrides, json: bool) -> Result<(), Error> {
-    let plan = app::plan(case, overrides)?;
-    if json { super::print_json(&serde_json::json!(plan)) } else { super::print(&in_words(&plan)) }
+pub(super) fn run(
+    data: &dyn Data,
+    case: &Path,
+    language: &str,
+    overrides: Overrides,
+    json: bool,
+) -> Result<(), Error> {
+    if json {
+        return super::print_json(&serde_json::json!(app::plan(case, overrides)?));
+    }
+    let (plan, outline) = app::outline(data, case, language, overrides)?;
+    super::print(&in_words(&plan, &outline))
 }
 
 /// How wide a line is where the terminal does not say.
@@ -18,13 +27,17 @@ const WIDTH: usize = 110;
 const LEAST_REASON: usize = 30;
 
 /// The plan as a short calendar, the amounts with their reasons, the remarks last.
-pub(crate) fn in_words(plan: &Plan) -> String {
+fn in_words(plan: &Plan, outline: &Outline) -> String {
     let width = std::env::var("COLUMNS").ok().and_then(|columns| columns.parse().ok()).unwrap_or(WIDTH);
     let mut page = Page { text: String::new(), width };
     let title = format!("{}, {}", plan.name, plan.place);
     page.line(&title);
     page.reason(&format!("Rains expected on {}: ", plan.rains), &plan.rains_why);
-    calendar(plan, &mut page);
+    page.heading("");
+    let (band, signs) = super::band::season(outline);
+    page.text.push_str(&band);
+    page.reason("", &signs);
+    calendar(plan, outline, &mut page);
     overdue(plan, &mut page);
     page.heading("AMOUNT                    HOW MUCH                    WHY");
     for amount in &plan.amounts.0 {
@@ -102,8 +115,8 @@ impl Page {
     }
 }
 
-fn calendar(plan: &Plan, page: &mut Page) {
-    page.heading("WHEN                      WEEKS TO RAINS  WHAT TO DO        WHY");
+fn calendar(plan: &Plan, outline: &Outline, page: &mut Page) {
+    page.heading("WHEN                      WEEKS TO RAINS  STEP              WHAT TO DO, AND WHY THEN");
     for step in steps(plan) {
         let when = match step.last {
             Some(last) if last != step.first.when.from => format!("{} to {last}", step.first.when.from),
@@ -117,7 +130,9 @@ fn calendar(plan: &Plan, page: &mut Page) {
             _ => "",
         });
         let row = format!("{when:<25} {weeks:>14}  {:<17} ", step.first.topic.name());
-        page.reason(&row, &format!("{mark}{}", step.why));
+        let title =
+            outline.titles.get(&step.first.topic).map(|title| format!("{title}: ")).unwrap_or_default();
+        page.reason(&row, &format!("{mark}{title}{}", step.why));
     }
 }
 

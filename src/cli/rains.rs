@@ -166,13 +166,20 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Error> {
     }
 }
 
+/// Dekads that the drawing of a season shows: ten months.
+const DEKADS: usize = 30;
+
 /// The seasons as a table, what they say together, the remarks last.
 fn in_words(rains: &Rains) -> String {
     let rule = &rains.rule;
     let mut text =
         format!("Onset ({}): {}, looked for from {} to {}\n", rule.onset, rule.asks, rule.from, rule.until);
     let _ = writeln!(text, "End ({}): looked for from {}\n", rule.end, rule.end_from);
-    let _ = writeln!(text, "YEAR  ONSET       END         DAYS  DRY SPELL  FALSE STARTS");
+    let _ = writeln!(
+        text,
+        "YEAR  ONSET       END         DAYS  DRY SPELL  {:<DEKADS$}  FALSE STARTS",
+        format!("DEKADS FROM {}", rule.from)
+    );
     for season in &rains.years {
         let date = |date: Option<chrono::NaiveDate>, none: &str| {
             date.map_or(none.to_owned(), |date| date.to_string())
@@ -181,11 +188,14 @@ fn in_words(rains: &Rains) -> String {
         let number = |number: Option<i64>| number.map_or("–".to_owned(), |number| number.to_string());
         let starts: Vec<String> = season.false_starts.iter().map(ToString::to_string).collect();
         let line = format!(
-            "{:<5} {onset:<11} {:<11} {:>4}  {:>9}  {}",
+            "{:<5} {onset:<11} {:<11} {:>4}  {:>9}  {}  {}",
             season.year,
             date(season.end, "–"),
             number(season.length_days),
             number(season.longest_dry_spell_days.map(i64::from)),
+            format!("{}-{}", season.year, rule.from)
+                .parse()
+                .map_or(String::new(), |from| { super::band::rains(from, season.onset, season.end, DEKADS) }),
             starts.join(", ")
         );
         let _ = writeln!(text, "{}", line.trim_end());

@@ -5,6 +5,7 @@
 //! channels choose among statements.
 
 mod select;
+pub mod shapes;
 
 pub use select::for_topic;
 

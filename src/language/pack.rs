@@ -123,6 +123,42 @@ pub const LABELS: &[&str] = &[
     "bed-value",
     "water-value",
     "roots-for-zone",
+    "span-brief",
+    "month-year",
+    // Of formats.
+    "calendar-title",
+    "guide-title",
+    "card-fold",
+    "record-title",
+    "record-how",
+    "record-planned",
+    "record-done",
+    "record-healthy",
+    "record-thrown-away",
+    "record-sprouted",
+    "record-remark",
+    "record-stored",
+    "booklet-index",
+    // Of drawings.
+    "size-cm",
+    "size-m",
+    "drawing-season",
+    "drawing-season-alt",
+    "season-store",
+    "season-bed",
+    "season-field",
+    "season-on-harvest",
+    "season-on-sprout",
+    "season-on-rains",
+    "season-on-food",
+    "drawing-store",
+    "drawing-store-alt",
+    "drawing-layers",
+    "drawing-layers-alt",
+    "drawing-bed",
+    "drawing-bed-alt",
+    "drawing-rows",
+    "drawing-rows-alt",
 ];
 
 /// Messages of both files through which dates, spans and measures are said.
@@ -154,12 +190,16 @@ pub struct Written {
     pub title: String,
     /// The sentences below the title.
     pub text: String,
+    /// The same in a few words, for a sheet with little room; empty for tables, opening and closing.
+    pub short: String,
     /// Its picture in words.
     pub alt: String,
     /// The text message for a phone; empty where there is none.
     pub sms: String,
     /// When it applies, one entry for each time.
     pub when: Vec<String>,
+    /// The same without years and weekdays.
+    pub brief: Vec<String>,
 }
 
 /// Why something could not be worded. Nothing is ever put in its place.
@@ -357,19 +397,25 @@ impl Pack {
     pub fn write(&self, statement: &Statement) -> Result<Written, WordingError> {
         let id = statement.subject.name();
         let values = &statement.values;
-        let (mut text, mut alt) = (String::new(), String::new());
+        let (mut text, mut alt, mut short) = (String::new(), String::new(), String::new());
         if matches!(statement.subject, Subject::Step(_) | Subject::Caution(_)) {
             text = self.write_message(id, Some("text"), values)?;
             alt = self.write_message(id, Some("alt"), values)?;
+            short = self.write_message(id, Some("short"), values)?;
         }
         let sms = match has_sms(statement.subject) {
             true => self.write_message(id, Some("sms"), values)?,
             false => String::new(),
         };
+        let spans = statement.when.iter();
         let mut when: Vec<String> =
-            statement.when.iter().map(|span| self.write_span(*span)).collect::<Result<_, _>>()?;
-        if let (Some((event, days)), Some(first)) = (&statement.near, when.first_mut()) {
-            *first = format!("{first} ({})", self.write_event(event, *days)?);
+            spans.clone().map(|span| self.write_span(*span)).collect::<Result<_, _>>()?;
+        let mut brief: Vec<String> = spans.map(|span| self.write_briefly(*span)).collect::<Result<_, _>>()?;
+        if let Some((event, days)) = &statement.near {
+            let near = self.write_event(event, *days)?;
+            for first in [when.first_mut(), brief.first_mut()].into_iter().flatten() {
+                *first = format!("{first} ({near})");
+            }
         }
         if let Subject::Table(table) = statement.subject {
             text = self.write_message(id, Some("text"), values)?;
@@ -381,10 +427,25 @@ impl Pack {
             subject: statement.subject,
             title: self.write_message(id, None, values)?,
             text,
+            short,
             alt,
             sms,
             when,
+            brief,
         })
+    }
+
+    /// A span in writing, without years and weekdays.
+    ///
+    /// # Errors
+    /// The message that is missing or cannot be resolved.
+    pub fn write_briefly(&self, span: DateSpan) -> Result<String, WordingError> {
+        match span.is_day() {
+            true => self.write_day(span.from, "BRIEF"),
+            false => {
+                self.label("span-brief", &[("from", Value::Date(span.from)), ("to", Value::Date(span.to))])
+            }
+        }
     }
 
     /// How far a day lies from an event, in writing: after it where `days` is positive.
@@ -584,7 +645,7 @@ fn written_wanted() -> Vec<Wanted> {
     for subject in Subject::all() {
         wanted.push((subject.name(), None));
         if matches!(subject, Subject::Step(_) | Subject::Caution(_)) {
-            wanted.extend([(subject.name(), Some("text")), (subject.name(), Some("alt"))]);
+            wanted.extend(["short", "text", "alt"].map(|part| (subject.name(), Some(part))));
         }
         if has_sms(subject) {
             wanted.push((subject.name(), Some("sms")));

@@ -52,6 +52,8 @@ pub(super) const VALUES: &[(&str, &str, &str)] = &[
     ("harvest", "when the old field is dug, a day", "24 May"),
     ("name", "the farm's name, as it stands", "Neema's farm"),
     ("place", "the place's name, as it stands", "Kisima cha Mbali"),
+    ("cm", "a size in a drawing, centimetres", "30"),
+    ("m", "a size in a drawing, metres", "5"),
     ("n", "the number of the measure", "5"),
     ("from", "the first day of a span", "24 April"),
     ("to", "the last day of a span", "1 May"),

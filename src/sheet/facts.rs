@@ -1,7 +1,12 @@
 //! What a sheet says: all of it in the pack's words, ready to be set.
 
+use std::collections::BTreeMap;
+
 use serde::Serialize;
 
+use super::{Drawing, SheetError, drawings};
+use crate::data::Data;
+use crate::guidance::shapes::Shapes;
 use crate::guidance::{Statement, Subject, Table, Value, Values};
 use crate::language::{Direction, Pack, WordingError, Written};
 
@@ -16,7 +21,7 @@ pub struct Facts {
     pub title: String,
     /// The farm's, group's or zone's name.
     pub name: String,
-    /// Headings of the sheet's parts.
+    /// Words that belong to no statement.
     pub labels: Labels,
     /// For whom, where, and the two dates everything hangs on.
     pub head: Vec<Row>,
@@ -26,10 +31,14 @@ pub struct Facts {
     pub amounts: Vec<Row>,
     /// The steps by date.
     pub steps: Vec<Entry>,
+    /// The steps month by month, one entry for each time.
+    pub months: Vec<Month>,
     /// The tables.
     pub tables: Vec<TableFacts>,
     /// The cautions.
     pub cautions: Vec<Entry>,
+    /// Drawings computed from the plan.
+    pub drawings: Vec<Drawing>,
     /// Local advice comes first.
     pub closing: String,
     /// How far the wording may be trusted.
@@ -38,28 +47,38 @@ pub struct Facts {
     pub status_name: &'static str,
 }
 
-/// Headings of the sheet's parts.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct Labels {
-    /// Of the amounts.
-    pub amounts: String,
-    /// Of the steps.
-    pub steps: String,
-    /// Of the cautions.
-    pub cautions: String,
-    /// Before a date.
-    pub when: String,
-    /// Before a page number.
-    pub page: String,
-    /// The sign between a label and its value, with the space that the language wants before it.
-    pub colon: String,
-    /// The sign between several dates.
-    pub semicolon: String,
-}
+/// Words that belong to no statement, by the names that templates have for them.
+pub type Labels = BTreeMap<&'static str, String>;
+
+/// The messages of these words.
+const LABELS: &[(&str, &str)] = &[
+    ("amounts", "sheet-amounts"),
+    ("steps", "sheet-steps"),
+    ("cautions", "sheet-cautions"),
+    ("when", "sheet-when"),
+    ("page", "sheet-page"),
+    ("colon", "colon"),
+    ("semicolon", "semicolon"),
+    ("calendar", "calendar-title"),
+    ("guide", "guide-title"),
+    ("fold", "card-fold"),
+    ("record", "record-title"),
+    ("record_how", "record-how"),
+    ("planned", "record-planned"),
+    ("done", "record-done"),
+    ("healthy", "record-healthy"),
+    ("thrown_away", "record-thrown-away"),
+    ("sprouted", "record-sprouted"),
+    ("remark", "record-remark"),
+    ("stored", "record-stored"),
+    ("index", "booklet-index"),
+];
 
 /// A label with its value.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct Row {
+    /// What it is: its message in packs.
+    pub name: &'static str,
     /// The label.
     pub label: String,
     /// The value.
@@ -77,10 +96,23 @@ pub struct Entry {
     pub title: String,
     /// When, one text for each time.
     pub when: Vec<String>,
+    /// The same without years and weekdays.
+    pub brief: Vec<String>,
     /// Its sentences.
     pub text: String,
+    /// The same in a few words.
+    pub short: String,
     /// Its picture in words.
     pub alt: String,
+}
+
+/// The work that begins in a month.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct Month {
+    /// The month and its year.
+    pub label: String,
+    /// Steps by date: the step's number on the sheet, and when.
+    pub times: Vec<(usize, String)>,
 }
 
 /// A table.
@@ -96,6 +128,8 @@ pub struct TableFacts {
     pub columns: Vec<String>,
     /// Its rows, a cell for each column.
     pub rows: Vec<Vec<String>>,
+    /// The same with days without years.
+    pub brief: Vec<Vec<String>>,
     /// Its picture; empty where it has none.
     pub bars: Vec<Bars>,
     /// Its picture in words.
@@ -134,21 +168,15 @@ impl Facts {
             },
             title: label("sheet-title")?,
             name: text_of(&values, "name"),
-            labels: Labels {
-                amounts: label("sheet-amounts")?,
-                steps: label("sheet-steps")?,
-                cautions: label("sheet-cautions")?,
-                when: label("sheet-when")?,
-                page: label("sheet-page")?,
-                colon: label("colon")?,
-                semicolon: label("semicolon")?,
-            },
+            labels: LABELS.iter().map(|(name, id)| Ok((*name, label(id)?))).collect::<Result<_, _>>()?,
             head: head(pack, &values)?,
             opening: String::new(),
             amounts: amounts(pack, &values)?,
             steps: Vec::new(),
+            months: Vec::new(),
             tables: Vec::new(),
             cautions: Vec::new(),
+            drawings: Vec::new(),
             closing: String::new(),
             status: label(pack.status().label())?,
             status_name: pack.status().name(),
@@ -163,7 +191,17 @@ impl Facts {
                 Subject::Caution(_) => facts.cautions.push(entry(facts.cautions.len() + 1, written)),
             }
         }
+        facts.months = months(pack, statements)?;
         Ok(facts)
+    }
+
+    /// These facts, with the drawings of the plan.
+    ///
+    /// # Errors
+    /// A wording or a template that is missing or broken.
+    pub fn drawn(mut self, pack: &Pack, shapes: &Shapes, data: &dyn Data) -> Result<Facts, SheetError> {
+        self.drawings = drawings(pack, shapes, data)?;
+        Ok(self)
     }
 }
 
@@ -173,9 +211,29 @@ fn entry(number: usize, written: Written) -> Entry {
         subject: written.subject.name(),
         title: written.title,
         when: written.when,
+        brief: written.brief,
         text: written.text,
+        short: written.short,
         alt: written.alt,
     }
+}
+
+/// The steps by the months of the pack's own calendar.
+fn months(pack: &Pack, statements: &[Statement]) -> Result<Vec<Month>, WordingError> {
+    let steps = statements.iter().filter(|statement| matches!(statement.subject, Subject::Step(_)));
+    let times = (1..).zip(steps).flat_map(|(number, step)| step.when.iter().map(move |span| (*span, number)));
+    let mut times: Vec<_> = times.collect();
+    times.sort();
+    let mut months: Vec<Month> = Vec::new();
+    for (span, number) in times {
+        let label = pack.write_day(span.from, "MONTH")?;
+        let time = (number, pack.write_briefly(span)?);
+        match months.last_mut() {
+            Some(month) if month.label == label => month.times.push(time),
+            _ => months.push(Month { label, times: vec![time] }),
+        }
+    }
+    Ok(months)
 }
 
 /// The value of a name.
@@ -218,15 +276,18 @@ fn table_of(
     wording: Written,
 ) -> Result<TableFacts, WordingError> {
     let columns = table.columns();
-    let row = |values: &Values| -> Result<Vec<String>, WordingError> {
+    let row = |values: &Values, brief: bool| -> Result<Vec<String>, WordingError> {
         let cells = columns.iter().map(|(_, name)| match (*name, value(values, name)) {
             ("false_starts", Some(_)) => pack.label("false-starts-value", values),
+            (_, Some(Value::Span(span))) if brief => pack.write_briefly(*span),
+            (_, Some(Value::Date(day))) if brief => pack.write_day(*day, "BRIEF"),
             (_, Some(value)) => Ok(written(pack, value)?.unwrap_or_default()),
             (_, None) => Ok(UNKNOWN.to_owned()),
         });
         cells.collect()
     };
-    let rows = statement.rows.iter().map(row).collect::<Result<Vec<_>, _>>()?;
+    let laid = |brief| statement.rows.iter().map(|values| row(values, brief)).collect::<Result<Vec<_>, _>>();
+    let (rows, brief) = (laid(false)?, laid(true)?);
     let bars = if table == Table::PlantLater { bars_of(pack, &statement.rows, &rows)? } else { Vec::new() };
     Ok(TableFacts {
         subject: wording.subject.name(),
@@ -237,6 +298,7 @@ fn table_of(
             .map(|(label, _)| pack.label(label, &statement.values))
             .collect::<Result<_, _>>()?,
         rows,
+        brief,
         bars,
         alt: wording.alt,
     })
@@ -272,7 +334,7 @@ fn head(pack: &Pack, values: &Values) -> Result<Vec<Row>, WordingError> {
     ] {
         let Some(value) = value(values, name) else { continue };
         if let Some(value) = written(pack, value)? {
-            rows.push(Row { label: pack.label(id, values)?, value });
+            rows.push(Row { name: id, label: pack.label(id, values)?, value });
         }
     }
     Ok(rows)
@@ -324,7 +386,7 @@ fn amounts(pack: &Pack, values: &Values) -> Result<Vec<Row>, WordingError> {
                 _ => continue,
             },
         };
-        rows.push(Row { label: pack.label(id, values)?, value });
+        rows.push(Row { name: id, label: pack.label(id, values)?, value });
     }
     Ok(rows)
 }

@@ -13,6 +13,8 @@ struct Page<'a> {
     facts: &'a Facts,
     pictures: std::collections::BTreeMap<&'a str, String>,
     charts: std::collections::BTreeMap<&'a str, String>,
+    /// Each drawing by its name.
+    drawn: std::collections::BTreeMap<&'a str, &'a str>,
 }
 
 /// The sheet as one HTML page that needs nothing else.
@@ -24,7 +26,8 @@ pub fn html(facts: &Facts, data: &dyn Data) -> Result<Vec<u8>, SheetError> {
     for entry in facts.steps.iter().chain(&facts.cautions) {
         pictures.insert(entry.subject, read(data, &format!("templates/pictures/{}.svg", entry.subject))?);
     }
-    render("sheet.html", &Page { facts, pictures, charts: charts(facts, data)? }, data)
+    let drawn = facts.drawings.iter().map(|of| (of.name.as_str(), of.svg.as_str())).collect();
+    render("sheet.html", &Page { facts, pictures, charts: charts(facts, data)?, drawn }, data)
 }
 
 /// The pictures of tables, by subject: drawn from their numbers by `pictures/bars.svg`.
@@ -52,7 +55,7 @@ pub fn text(facts: &Facts, data: &dyn Data) -> Result<Vec<u8>, SheetError> {
 fn read(data: &dyn Data, path: &str) -> Result<String, SheetError> {
     let bytes = data.read(path).ok_or_else(|| SheetError::Missing(path.to_owned()))?;
     String::from_utf8(bytes.into_owned())
-        .map_err(|_| SheetError::Template { file: path.to_owned(), message: "is not UTF-8 text".to_owned() })
+        .map_err(|_| SheetError::Template { file: data.shown(path), message: "is not UTF-8 text".to_owned() })
 }
 
 /// What a template of the templates folder makes of `page`; escaped where its
@@ -70,7 +73,7 @@ pub fn render(name: &str, page: &impl Serialize, data: &dyn Data) -> Result<Vec<
             message = format!("{message}: {error}");
             cause = error.source();
         }
-        SheetError::Template { file: path.clone(), message }
+        SheetError::Template { file: data.shown(&path), message }
     };
     let mut tera = Tera::default();
     tera.autoescape_on(vec![".html", ".svg"]);

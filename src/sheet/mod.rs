@@ -4,16 +4,18 @@
 //! from anybody's text, so a farm called `#panic()` or `<script>` prints as
 //! itself.
 
+mod drawing;
 mod facts;
 mod html;
 mod ics;
 mod pdf;
 mod sms;
 
-pub use facts::{Bars, Entry, Facts, Row, TableFacts};
+pub use drawing::{Drawing, drawings};
+pub use facts::{Bars, Entry, Facts, Labels, Month, Row, TableFacts};
 pub use html::{html, render, text};
 pub use ics::ics;
-pub use pdf::{Pdf, Printer};
+pub use pdf::{Paper, Pdf, Printer};
 pub use sms::{Alphabet, Cost, SmsOptions, TextMessage, cost, sms, sms_table};
 
 use crate::language::WordingError;

@@ -8,6 +8,7 @@ use std::collections::BTreeMap;
 use serde::Serialize;
 use typst::diag::{FileError, FileResult, Severity, SourceDiagnostic};
 use typst::foundations::{Bytes, Datetime, Duration, Smart};
+use typst::layout::{Abs, Frame, FrameItem, Point, Size, Transform};
 use typst::syntax::{FileId, RootedPath, Source, VirtualPath, VirtualRoot};
 use typst::text::{Font, FontBook};
 use typst::utils::LazyHash;
@@ -19,6 +20,46 @@ use super::{Facts, SheetError};
 use crate::data::Data;
 
 const FACTS: &str = "/facts.json";
+
+/// What a case is set as.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Paper {
+    /// Two pages of A4 that a farm takes home.
+    Farm,
+    /// Every step in full, for whoever holds the meeting.
+    Guide,
+    /// A3 for the wall, month by month.
+    Calendar,
+    /// One side of A4 that folds to eight small pages.
+    Card,
+    /// A4 to fill in by pen at the checks of the store.
+    Record,
+}
+
+impl Paper {
+    /// Its template.
+    pub fn template(self) -> &'static str {
+        match self {
+            Paper::Farm => "farm.typ",
+            Paper::Guide => "guide.typ",
+            Paper::Calendar => "calendar.typ",
+            Paper::Card => "card.typ",
+            Paper::Record => "record.typ",
+        }
+    }
+}
+
+/// What the template of a booklet sees.
+#[derive(Serialize)]
+struct Booklet<'a> {
+    farms: &'a [Facts],
+    /// The farms by name: each with its place among `farms`.
+    index: Vec<(usize, &'a str)>,
+}
+
+fn drawn(facts: &Facts) -> impl Iterator<Item = (String, Vec<u8>)> {
+    facts.drawings.iter().map(|of| (of.file.clone(), of.svg.clone().into_bytes()))
+}
 
 /// Sets sheets; keeps fonts and library between them.
 pub struct Printer<'d> {
@@ -79,14 +120,31 @@ impl<'d> Printer<'d> {
         })
     }
 
-    /// Sets the step sheet of a case.
+    /// Sets a case on paper.
     ///
     /// # Errors
     /// As [`Printer::set`].
-    pub fn print(&self, facts: &Facts) -> Result<Pdf, SheetError> {
+    pub fn print(&self, paper: Paper, facts: &Facts) -> Result<Pdf, SheetError> {
         let charts = super::html::charts(facts, self.data)?.into_iter();
         let charts = charts.map(|(subject, svg)| (format!("/charts/{subject}.svg"), svg.into_bytes()));
-        self.set("sheet.typ", facts, charts.collect())
+        self.set(paper.template(), facts, charts.chain(drawn(facts)).collect())
+    }
+
+    /// Sets the sheets of many farms in one, with an index by name. The
+    /// words beside them are those of the first.
+    ///
+    /// # Errors
+    /// As [`Printer::set`].
+    pub fn booklet(&self, mut farms: Vec<Facts>) -> Result<Pdf, SheetError> {
+        for (number, farm) in farms.iter_mut().enumerate() {
+            for drawing in &mut farm.drawings {
+                drawing.file = format!("/farms/{number}{}", drawing.file);
+            }
+        }
+        let drawings = farms.iter().flat_map(drawn).collect();
+        let mut index: Vec<(usize, &str)> = farms.iter().map(|farm| farm.name.as_str()).enumerate().collect();
+        index.sort_by_key(|(_, name)| name.to_lowercase());
+        self.set("booklet.typ", &Booklet { farms: &farms, index }, drawings)
     }
 
     /// Sets what a template of the templates folder makes of `facts`, as a
@@ -199,7 +257,10 @@ impl Desk<'_> {
             ));
         }
         let (file, messages) = files.into_iter().next().unwrap_or_default();
-        SheetError::Template { file: format!("templates{file}"), message: messages.join("; ") }
+        SheetError::Template {
+            file: self.printer.data.shown(&format!("templates{file}")),
+            message: messages.join("; "),
+        }
     }
 
     fn bytes(&self, id: FileId) -> FileResult<Bytes> {
@@ -253,12 +314,12 @@ fn overflows(document: &PagedDocument) -> Vec<String> {
     let mut found = Vec::new();
     for (page, number) in document.pages().iter().zip(1..) {
         let paper = page.frame.size();
-        visit(&page.frame, typst::layout::Point::zero(), &mut |what, at, size| {
-            let slack = typst::layout::Abs::pt(0.5);
-            let inside = at.x >= -slack
-                && at.y >= -slack
-                && at.x + size.x <= paper.x + slack
-                && at.y + size.y <= paper.y + slack;
+        let slack = Abs::pt(0.5);
+        visit(&page.frame, Transform::identity(), &mut |what, corners| {
+            let inside = corners.iter().all(|at| {
+                let along = at.x >= -slack && at.x <= paper.x + slack;
+                along && at.y >= -slack && at.y <= paper.y + slack
+            });
             if !inside {
                 found.push(format!("page {number}: {what}"));
             }
@@ -267,23 +328,23 @@ fn overflows(document: &PagedDocument) -> Vec<String> {
     found
 }
 
-fn visit(
-    frame: &typst::layout::Frame,
-    origin: typst::layout::Point,
-    see: &mut impl FnMut(&str, typst::layout::Point, typst::layout::Size),
-) {
-    use typst::layout::{FrameItem, Point, Size};
+/// Shows each text and picture with its corners on the page.
+fn visit(frame: &Frame, placed: Transform, see: &mut impl FnMut(&str, [Point; 4])) {
     for (at, item) in frame.items() {
-        let at = origin + *at;
+        let corners = |at: Point, size: Size| {
+            let (right, foot) = (Point::with_x(size.x), Point::with_y(size.y));
+            [at, at + right, at + foot, at + right + foot].map(|corner| corner.transform(placed))
+        };
         match item {
             FrameItem::Group(group) => {
-                visit(&group.frame, at + Point::new(group.transform.tx, group.transform.ty), see)
+                let moved = Transform::translate(at.x, at.y).pre_concat(group.transform);
+                visit(&group.frame, placed.pre_concat(moved), see);
             }
             // Text is placed by its baseline.
             FrameItem::Text(text) => {
-                see(&text.text, at - Point::with_y(text.size), Size::new(text.width(), text.size))
+                see(&text.text, corners(*at - Point::with_y(text.size), Size::new(text.width(), text.size)));
             }
-            FrameItem::Image(_, size, _) => see("picture", at, *size),
+            FrameItem::Image(_, size, _) => see("picture", corners(*at, *size)),
             _ => {}
         }
     }

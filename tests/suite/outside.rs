@@ -12,7 +12,7 @@ use kabla::data::Embedded;
 use kabla::guidance::tell;
 use kabla::language::Pack;
 use kabla::plan::make;
-use kabla::sheet::{Facts, Printer, html};
+use kabla::sheet::{Facts, Paper, Printer, html};
 
 use crate::examples;
 
@@ -141,7 +141,7 @@ fn pdftotext_finds_dates_and_amounts() {
             let plan = make(&case).unwrap();
             let facts = Facts::of(&pack, &tell(&case, &plan)).unwrap();
             let path = folder.path().join(format!("{tag}-{name}.pdf"));
-            fs::write(&path, printer.print(&facts).unwrap().bytes).unwrap();
+            fs::write(&path, printer.print(Paper::Farm, &facts).unwrap().bytes).unwrap();
             let text = text_of_pdf(pdftotext, &path);
             for step in &plan.steps {
                 for day in [step.when.from, step.when.to] {
@@ -190,7 +190,7 @@ fn pdftotext_finds_hostile_names_as_they_are() {
             let case = kabla::plan::Case { name: name.to_owned(), ..case.clone() };
             let facts = Facts::of(&pack, &tell(&case, &make(&case).unwrap())).unwrap();
             let path = folder.path().join("sheet.pdf");
-            fs::write(&path, printer.print(&facts).unwrap().bytes).unwrap();
+            fs::write(&path, printer.print(Paper::Farm, &facts).unwrap().bytes).unwrap();
             assert!(text_of_pdf(pdftotext, &path).contains(name), "{tag}: {name}");
         }
     }
@@ -365,6 +365,7 @@ fn pdftotext_finds_lines_from_right_to_left() {
     let (_, case) = examples().remove(0);
     let pack = Pack::load(&Embedded, "en").unwrap();
     let facts = Facts::of(&pack, &tell(&case, &make(&case).unwrap())).unwrap();
-    let (left, _) = edges("ltr.pdf", &Printer::new(&Embedded).unwrap().print(&facts).unwrap().bytes);
+    let (left, _) =
+        edges("ltr.pdf", &Printer::new(&Embedded).unwrap().print(Paper::Farm, &facts).unwrap().bytes);
     assert!((left - MARGIN).abs() < 6.0, "the title begins at {left}");
 }

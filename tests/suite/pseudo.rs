@@ -6,7 +6,7 @@ use kabla::data::{Data, Embedded};
 use kabla::guidance::{Value, tell};
 use kabla::language::{ACCENTED, MIRRORED, Pack, Pseudo};
 use kabla::plan::{Case, make};
-use kabla::sheet::{Facts, Printer, SmsOptions, html, ics, sms, text};
+use kabla::sheet::{Facts, Paper, Printer, SmsOptions, html, ics, sms, text};
 
 use crate::examples;
 
@@ -74,7 +74,7 @@ fn shown(page: &str) -> String {
 pub(crate) fn right_to_left() -> Vec<u8> {
     let (_, case) = examples().remove(0);
     let (_, facts) = facts(MIRRORED, &case);
-    Printer::new(&WithArabic).unwrap().print(&facts).unwrap().bytes
+    Printer::new(&WithArabic).unwrap().print(Paper::Farm, &facts).unwrap().bytes
 }
 
 #[test]
@@ -116,7 +116,7 @@ fn longer_languages_fit_their_paper() {
     let (mut longer, mut plain) = (0, 0);
     for (name, case) in examples() {
         let (_, facts) = facts(ACCENTED, &case);
-        assert_eq!(printer.print(&facts).unwrap().overflows, Vec::<String>::new(), "{name}");
+        assert_eq!(printer.print(Paper::Farm, &facts).unwrap().overflows, Vec::<String>::new(), "{name}");
         longer += facts.steps.iter().map(|step| step.text.chars().count()).sum::<usize>();
         let english = Pack::load(&Embedded, "en").unwrap();
         let facts = Facts::of(&english, &tell(&case, &make(&case).unwrap())).unwrap();
@@ -133,7 +133,7 @@ fn right_to_left_prints_and_reads() {
     for (name, case) in examples() {
         let (pack, facts) = facts(MIRRORED, &case);
         assert_eq!(facts.direction, "rtl", "{name}");
-        assert_eq!(printer.print(&facts).unwrap().overflows, Vec::<String>::new(), "{name}");
+        assert_eq!(printer.print(Paper::Farm, &facts).unwrap().overflows, Vec::<String>::new(), "{name}");
         let page = String::from_utf8(html(&facts, &data).unwrap()).unwrap();
         assert!(page.contains(&format!("<html lang=\"{MIRRORED}\" dir=\"rtl\">")), "{name}");
         assert!(
@@ -146,5 +146,12 @@ fn right_to_left_prints_and_reads() {
     // Without the font it is refused, not printed as boxes.
     let (_, case) = examples().remove(0);
     let (_, facts) = facts(MIRRORED, &case);
-    assert!(Printer::new(&Embedded).unwrap().print(&facts).unwrap_err().to_string().contains("no font has"));
+    assert!(
+        Printer::new(&Embedded)
+            .unwrap()
+            .print(Paper::Farm, &facts)
+            .unwrap_err()
+            .to_string()
+            .contains("no font has")
+    );
 }

@@ -4,7 +4,7 @@ use kabla::data::Embedded;
 use kabla::guidance::tell;
 use kabla::language::Pack;
 use kabla::plan::{Case, make};
-use kabla::sheet::{Alphabet, Facts, Printer, SmsOptions, cost, html, ics, sms, text};
+use kabla::sheet::{Alphabet, Facts, Paper, Printer, SmsOptions, cost, html, ics, sms, text};
 
 use crate::examples;
 
@@ -18,7 +18,7 @@ fn sheets_of_all_examples_and_packs_fit_their_paper() {
     let printer = Printer::new(&Embedded).unwrap();
     for tag in Pack::tags(&Embedded) {
         for (name, case) in examples() {
-            let pdf = printer.print(&facts(&tag, &case)).unwrap();
+            let pdf = printer.print(Paper::Farm, &facts(&tag, &case)).unwrap();
             assert!(pdf.bytes.starts_with(b"%PDF-"));
             assert!((2..=8).contains(&pdf.pages), "{tag} {name}: {} pages", pdf.pages);
             assert_eq!(pdf.overflows, Vec::<String>::new(), "{tag} {name}");
@@ -31,7 +31,7 @@ fn sheets_of_all_examples_and_packs_fit_their_paper() {
 fn long_names_break_and_letters_without_a_font_are_named() {
     let printer = Printer::new(&Embedded).unwrap();
     let (_, case) = examples().remove(0);
-    let named = |name: String| printer.print(&facts("en", &Case { name, ..case.clone() }));
+    let named = |name: String| printer.print(Paper::Farm, &facts("en", &Case { name, ..case.clone() }));
     assert_eq!(named("x".repeat(300)).unwrap().overflows, Vec::<String>::new());
     let error = named("a 汉字 farm".to_owned()).unwrap_err().to_string();
     assert!(error.contains("汉字") && error.contains("hint"), "{error}");
@@ -43,7 +43,7 @@ fn an_overflow_is_seen() {
     let (_, case) = examples().remove(0);
     let mut facts = facts("en", &case);
     facts.steps[0].text = "endless".repeat(60);
-    let pdf = Printer::new(&Embedded).unwrap().print(&facts).unwrap();
+    let pdf = Printer::new(&Embedded).unwrap().print(Paper::Farm, &facts).unwrap();
     assert_eq!(pdf.overflows.len(), 1, "{:?}", pdf.overflows);
 }
 
@@ -51,7 +51,7 @@ fn an_overflow_is_seen() {
 fn names_print_as_themselves() {
     let printer = Printer::new(&Embedded).unwrap();
     let (_, case) = examples().remove(0);
-    let plain_pages = printer.print(&facts("en", &case)).unwrap().pages;
+    let plain_pages = printer.print(Paper::Farm, &facts("en", &case)).unwrap().pages;
     for name in [
         "#panic()",
         "<script>alert(1)</script>",
@@ -61,7 +61,7 @@ fn names_print_as_themselves() {
         "a & b \" '",
     ] {
         let facts = facts("en", &Case { name: name.to_owned(), ..case.clone() });
-        assert_eq!(printer.print(&facts).unwrap().pages, plain_pages, "{name}");
+        assert_eq!(printer.print(Paper::Farm, &facts).unwrap().pages, plain_pages, "{name}");
         let page = String::from_utf8(html(&facts, &Embedded).unwrap()).unwrap();
         let escaped = name
             .replace('&', "&amp;")
@@ -140,7 +140,7 @@ fn a_broken_template_is_named() {
     let (_, case) = examples().remove(0);
     let facts = facts("en", &case);
     let data = Broken("templates/sheet.typ", "#let s = 1\n#s.nothing\n");
-    let error = Printer::new(&data).unwrap().print(&facts).unwrap_err().to_string();
+    let error = Printer::new(&data).unwrap().print(Paper::Farm, &facts).unwrap_err().to_string();
     assert!(error.contains("templates/sheet.typ") && error.contains("line 2"), "{error}");
     let data = Broken("templates/sheet.html", "<p>\n{{ nobody }}");
     let error = html(&facts, &data).unwrap_err().to_string();

@@ -275,6 +275,7 @@ fn day_message(function: &str) -> Option<&'static str> {
         "BRIEF" => Some("date-short"),
         "WEEKDAY" => Some("weekday"),
         "WEEK" => Some("week"),
+        "MONTH" => Some("month-year"),
         _ => None,
     }
 }

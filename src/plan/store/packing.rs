@@ -109,7 +109,7 @@ impl Position {
 pub struct Packings(HashMap<[u64; 5], Arc<[Position]>>);
 
 impl Packings {
-    /// The positions of as many roots as can be laid; empty where none fits.
+    /// The positions of as many roots as can be laid, from the middle outwards; empty where none fits.
     pub fn pack(&mut self, floor: &Floor, root: &Root) -> Arc<[Position]> {
         let (length, width) = match *floor {
             Floor::Round { width } => (-1.0, width.0),
@@ -121,7 +121,7 @@ impl Packings {
     }
 }
 
-/// The positions of as many roots as can be laid; empty where none fits.
+/// The positions of as many roots as can be laid, from the middle outwards; empty where none fits.
 pub fn pack(floor: &Floor, root: &Root) -> Vec<Position> {
     let shape = Capsule { spine: root.spine(), radius: root.swollen() };
     // Swollen roots may touch a wall that has moved inwards by half the gap.
@@ -139,6 +139,8 @@ pub fn pack(floor: &Floor, root: &Root) -> Vec<Position> {
     if laid.len() <= MOST_TO_FILL_UP {
         shape.fill_up(&room, &mut laid);
     }
+    // A layer that is not full is laid from its middle.
+    laid.sort_by(|a, b| a.x.hypot(a.y).total_cmp(&b.x.hypot(b.y)));
     laid
 }
 

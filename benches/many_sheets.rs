@@ -1,0 +1,58 @@
+//! Many different farm sheets in one process: CPU time of each and the peak of memory.
+//!
+//!     cargo bench --bench many_sheets -- 1000
+
+use std::fs;
+use std::time::Instant;
+
+use kabla::app::{Embedded, Paper};
+use kabla::guidance::{shapes::Shapes, tell};
+use kabla::language::Pack;
+use kabla::sheet::{Facts, Printer};
+
+fn main() {
+    let count = std::env::args().skip(1).find_map(|argument| argument.parse().ok()).unwrap_or(100u32);
+    let text = include_str!("../examples/farm.toml");
+    let (case, _) =
+        kabla::case::read("farm.toml", text, &|_| unreachable!("no record")).expect("the example");
+    let pack = Pack::load(&Embedded, "sw").expect("the pack");
+    let printer = Printer::new(&Embedded).expect("fonts");
+    let started = Instant::now();
+    let before = cpu_ms();
+    let mut bytes = 0;
+    for number in 0..count {
+        let mut case = case.clone();
+        case.name = format!("Shamba {number}");
+        case.harvest = case.harvest + chrono::Days::new(u64::from(number % 40));
+        if let Some(field) = &mut case.field {
+            field.sides = None;
+            field.area.0 = 200.0 + f64::from(number % 97) * 7.0;
+        }
+        let plan = kabla::plan::make(&case).expect("a plan");
+        let facts = Facts::of(&pack, &tell(&case, &plan)).expect("words");
+        let facts = facts.drawn(&pack, &Shapes::of(&case, &plan), &Embedded).expect("drawings");
+        bytes += printer.print(Paper::Farm, &facts).expect("a sheet").bytes.len();
+    }
+    let each = (cpu_ms() - before) / f64::from(count);
+    println!(
+        "{count} sheets: {each:.1} ms of CPU each, {:.1} ms of time, {} KB each, peak {} MB",
+        started.elapsed().as_secs_f64() * 1000.0 / f64::from(count),
+        bytes / count as usize / 1000,
+        peak_mb()
+    );
+}
+
+/// CPU time of this process so far, where /proc tells it.
+fn cpu_ms() -> f64 {
+    let stat = fs::read_to_string("/proc/self/stat").unwrap_or_default();
+    let fields: Vec<&str> = stat.rsplit(')').next().unwrap_or_default().split_whitespace().collect();
+    let ticks = |at: usize| fields.get(at).and_then(|field| field.parse::<f64>().ok()).unwrap_or(0.0);
+    // A tick is a hundredth of a second on every Linux that is met today.
+    (ticks(11) + ticks(12)) * 10.0
+}
+
+fn peak_mb() -> u64 {
+    let status = fs::read_to_string("/proc/self/status").unwrap_or_default();
+    let peak = status.lines().find_map(|line| line.strip_prefix("VmHWM:"));
+    peak.and_then(|kb| kb.split_whitespace().next()?.parse::<u64>().ok()).unwrap_or(0) / 1000
+}

@@ -1,0 +1,252 @@
+//! What the drawings of a plan show: sizes in centimetres, days, counts. To
+//! scale, and without a word of any language.
+
+use std::f64::consts::PI;
+
+use chrono::{Days, NaiveDate};
+
+use super::{Topic, Values};
+use crate::plan::field::Spacing;
+use crate::plan::store::{Container, Filled, Floor, Position, Root, Shape};
+use crate::plan::{Assumptions, Case, Centimetres, DateSpan, Plan, Quantity};
+
+/// All that is drawn.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Shapes {
+    /// Each kind of container that is filled, in the order of filling.
+    pub stores: Vec<Store>,
+    /// The bed.
+    pub bed: Bed,
+    /// How cuttings stand in the field.
+    pub rows: Rows,
+    /// The season from the old field's harvest to the new one's.
+    pub season: Season,
+    /// The values that words beside the drawings may use.
+    pub values: Values,
+}
+
+/// A filled container.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Store {
+    /// Inner half widths at heights above the bottom, from the bottom up.
+    pub profile: Vec<(f64, f64)>,
+    /// Inner depth.
+    pub depth: f64,
+    /// How high sand and roots stand.
+    pub sand: f64,
+    /// Thickness of a root.
+    pub root: f64,
+    /// Length of a root.
+    pub root_length: f64,
+    /// Layers from the bottom up.
+    pub layers: Vec<Layer>,
+    /// Sand under the lowest layer, between layers and above the topmost.
+    pub sand_between: (f64, f64, f64),
+}
+
+/// A layer of roots.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Layer {
+    /// Underside of its roots above the bottom.
+    pub height: f64,
+    /// The floor it lies on, seen from above.
+    pub floor: Area,
+    /// The roots: middle from the floor's middle, and the way they point in radians.
+    pub roots: Vec<(f64, f64, f64)>,
+}
+
+/// An area seen from above.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Area {
+    /// A disc of this width.
+    Disc(f64),
+    /// A rectangle of this length and width.
+    Rectangle(f64, f64),
+}
+
+/// The watered bed.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Bed {
+    /// Longer side.
+    pub length: f64,
+    /// Shorter side.
+    pub width: f64,
+    /// Rows along the longer side.
+    pub rows: u32,
+    /// Roots in all.
+    pub roots: u32,
+    /// Roots in the fullest row.
+    pub roots_per_row: u32,
+}
+
+/// How cuttings stand in the field.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Rows {
+    /// On ridges: from ridge to ridge, and from cutting to cutting.
+    Ridges(f64, f64),
+    /// On mounds: from mound to mound, and cuttings on each.
+    Mounds(f64, u32),
+}
+
+/// The days the season hangs on.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Season {
+    /// The first day that is shown.
+    pub from: NaiveDate,
+    /// The last day that is shown.
+    pub to: NaiveDate,
+    /// The roots lie in sand.
+    pub store: Option<DateSpan>,
+    /// The monthly checks.
+    pub checks: Vec<NaiveDate>,
+    /// The roots sprout in the bed.
+    pub bed: Option<DateSpan>,
+    /// The plants grow in the field.
+    pub field: DateSpan,
+    /// The old field is dug.
+    pub harvest: NaiveDate,
+    /// The rains are expected, or began.
+    pub rains: NaiveDate,
+    /// The first roots may be tried.
+    pub food: NaiveDate,
+}
+
+/// Days shown before the harvest of the old field.
+const LEAD: u64 = 14;
+
+impl Shapes {
+    /// What is drawn of a plan.
+    pub fn of(case: &Case, plan: &Plan) -> Shapes {
+        let count = |quantity| plan.amounts.get(quantity).unwrap_or_default().max(0.0) as u32;
+        Shapes {
+            stores: plan.containers.iter().map(|filled| Store::of(filled, &plan.assumptions)).collect(),
+            bed: Bed {
+                length: plan.bed.length.0 * 100.0,
+                width: plan.bed.width.0 * 100.0,
+                rows: plan.bed.rows,
+                roots: count(Quantity::RootsToStore),
+                roots_per_row: plan.bed.roots_per_row,
+            },
+            rows: match case.spacing() {
+                Spacing::Ridges { between, along } => Rows::Ridges(between.0 * 100.0, along.0 * 100.0),
+                Spacing::Mounds { between, cuttings } => {
+                    Rows::Mounds(between.0 * 100.0, cuttings.round().max(1.0) as u32)
+                }
+            },
+            season: Season::of(case, plan),
+            values: super::facts(case, plan),
+        }
+    }
+}
+
+impl Store {
+    fn of(filled: &Filled, assumptions: &Assumptions) -> Store {
+        let root = Root::of(assumptions);
+        let layers: Vec<Layer> = filled
+            .roots_by_layer()
+            .map(|(layer, roots)| {
+                let high = Centimetres(layer.height.0 + root.diameter.0);
+                let places = layer.places.get(..roots as usize).unwrap_or_default();
+                Layer {
+                    height: layer.height.0,
+                    floor: Area::of(filled.container.floor_between(layer.height, high)),
+                    roots: places.iter().map(|Position { x, y, angle }| (*x, *y, *angle)).collect(),
+                }
+            })
+            .collect();
+        let top = layers.last().map_or(0.0, |layer| layer.height + root.diameter.0 + assumptions.top_sand_cm);
+        Store {
+            profile: profile(&filled.container),
+            depth: filled.container.depth.0,
+            sand: top.min(filled.container.depth.0),
+            root: root.diameter.0,
+            root_length: root.length.0,
+            layers,
+            sand_between: (assumptions.base_sand_cm, assumptions.layer_sand_cm, assumptions.top_sand_cm),
+        }
+    }
+
+    /// The roots of a layer that a cut along the container meets: their middles across, and half
+    /// of what the cut shows of each. The cut goes where it meets most roots, near the middle.
+    pub fn cut(&self, layer: &Layer) -> Vec<(f64, f64)> {
+        let places = [0.0].into_iter().chain(layer.roots.iter().map(|(_, y, _)| *y));
+        let cuts = places.map(|at| (self.cut_at(layer, at), at.abs()));
+        // Away from the middle a cut counts only where the middle has nothing.
+        let rank = |met: &Vec<(f64, f64)>, off: f64| if off <= self.root_length { met.len() } else { 0 };
+        let better = |a: &(Vec<_>, f64), b: &(Vec<_>, f64)| {
+            let many = rank(&a.0, a.1).cmp(&rank(&b.0, b.1));
+            many.then(a.0.is_empty().cmp(&b.0.is_empty()).reverse()).then(b.1.total_cmp(&a.1))
+        };
+        cuts.max_by(better).map(|(met, _)| met).unwrap_or_default()
+    }
+
+    fn cut_at(&self, layer: &Layer, at: f64) -> Vec<(f64, f64)> {
+        let (long, thick) = (self.root_length / 2.0, self.root / 2.0);
+        let met = layer.roots.iter().filter_map(|(x, y, angle)| {
+            let (sin, cos) = angle.sin_cos();
+            let off = y - at;
+            // The chord of an ellipse that lies `off` the cut and points at `angle`.
+            let reach = (long * sin).powi(2) + (thick * cos).powi(2);
+            let inside = 1.0 - off * off / reach;
+            let shift = off * sin * cos * (long * long - thick * thick) / reach;
+            (inside > 0.0).then(|| (x - shift, long * thick * inside.sqrt() / reach.sqrt()))
+        });
+        met.collect()
+    }
+}
+
+fn profile(container: &Container) -> Vec<(f64, f64)> {
+    let depth = container.depth.0;
+    match &container.shape {
+        Shape::Round { top, bottom } => vec![(bottom.0 / 2.0, 0.0), (top.0 / 2.0, depth)],
+        Shape::Box { length, .. } => vec![(length.0 / 2.0, 0.0), (length.0 / 2.0, depth)],
+        Shape::Pot { bands } => {
+            let mut from = 0.0;
+            let mut points = Vec::new();
+            for band in bands {
+                points.push((band.width.0 / 2.0, from));
+                from += band.height.0;
+                points.push((band.width.0 / 2.0, from));
+            }
+            points
+        }
+    }
+}
+
+impl Area {
+    fn of(floor: Floor) -> Area {
+        match floor {
+            Floor::Round { width } => Area::Disc(width.0),
+            Floor::Rectangle { length, width } => Area::Rectangle(length.0, width.0),
+        }
+    }
+
+    /// Its size, in square centimetres.
+    pub fn size(self) -> f64 {
+        match self {
+            Area::Disc(width) => PI * width * width / 4.0,
+            Area::Rectangle(length, width) => length * width,
+        }
+    }
+}
+
+impl Season {
+    fn of(case: &Case, plan: &Plan) -> Season {
+        let span = |topic| plan.steps_of(topic).next().map(|step| step.when);
+        let start = |topic| span(topic).map(|span| span.from);
+        let bed_from = start(Topic::PlantBed);
+        let food = plan.harvest.first;
+        let until = |from: NaiveDate, to: Option<NaiveDate>| to.map(|to| DateSpan::new(from, to));
+        Season {
+            from: case.harvest.checked_sub_days(Days::new(LEAD)).unwrap_or(case.harvest),
+            to: plan.harvest.last.max(food),
+            store: start(Topic::FillContainer).and_then(|from| until(from, bed_from)),
+            checks: plan.steps_of(Topic::MonthlyCheck).map(|step| step.when.from).collect(),
+            bed: bed_from.and_then(|from| until(from, Some(plan.rains))),
+            field: DateSpan::new(start(Topic::PlantField).unwrap_or(plan.rains), plan.harvest.last),
+            harvest: case.harvest,
+            rains: plan.rains,
+            food,
+        }
+    }
+}

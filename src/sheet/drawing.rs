@@ -1,0 +1,574 @@
+//! Drawings computed from a plan: this file finds every coordinate, the
+//! templates in `drawings/` only paint. A unit is a point (1/72 inch) when the
+//! drawing is set as wide as [`WIDTH`], [`HALF`] or [`BAND`] points.
+
+use std::collections::BTreeMap;
+
+use chrono::{Datelike, Months, NaiveDate};
+use serde::Serialize;
+
+use super::SheetError;
+use super::html::render;
+use crate::data::Data;
+use crate::guidance::Value;
+use crate::guidance::shapes::{Area, Bed, Layer, Rows, Season, Shapes, Store};
+use crate::language::{Direction, Pack, WordingError};
+
+/// A drawing of a plan.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct Drawing {
+    /// Its name: `store`, `layers`, `bed`, `rows` or `season`, with a number where there are more.
+    pub name: String,
+    /// Where a template finds it.
+    pub file: String,
+    /// Its title.
+    pub title: String,
+    /// What it shows, in words.
+    pub alt: String,
+    /// The drawing, SVG.
+    #[serde(skip)]
+    pub svg: String,
+}
+
+/// The width of a drawing that stands in a column.
+const WIDTH: f64 = 250.0;
+/// The width of a drawing of which two stand side by side.
+const HALF: f64 = 125.0;
+/// The width of the season's band.
+const BAND: f64 = 525.0;
+/// The size of letters, and of the room that a line of them takes.
+const LETTERS: f64 = 12.0;
+const LINE: f64 = 15.0;
+/// Kinds of containers that are drawn; more would fill the paper.
+const MOST_STORES: usize = 2;
+/// Layers drawn of one container; those above look like the topmost.
+const MOST_LAYERS: usize = 6;
+
+/// Draws what the shapes of a plan show, in the pack's words.
+///
+/// # Errors
+/// A wording or a template that is missing or broken.
+pub fn drawings(pack: &Pack, shapes: &Shapes, data: &dyn Data) -> Result<Vec<Drawing>, SheetError> {
+    let words = Words { pack, shapes };
+    let mut all = Vec::new();
+    let mut add = |name: &str, number: usize, svg: String| -> Result<(), SheetError> {
+        let of = |what: &str| words.label(&format!("drawing-{name}{what}"));
+        let name = if number > 0 { format!("{name}-{}", number + 1) } else { name.to_owned() };
+        let file = format!("/drawings/{name}.svg");
+        all.push(Drawing { name, file, title: of("")?, alt: of("-alt")?, svg });
+        Ok(())
+    };
+    add("season", 0, paint("season", &season(&shapes.season, &words)?, data)?)?;
+    for (number, store) in shapes.stores.iter().take(MOST_STORES).enumerate() {
+        add("store", number, paint("store", &side(store, &words)?, data)?)?;
+        add("layers", number, paint("layers", &from_above(store, &words), data)?)?;
+    }
+    add("bed", 0, paint("bed", &bed(&shapes.bed, &words)?, data)?)?;
+    add("rows", 0, paint("rows", &rows(&shapes.rows, &words)?, data)?)?;
+    Ok(all)
+}
+
+fn paint(name: &str, facts: &impl Serialize, data: &dyn Data) -> Result<String, SheetError> {
+    let template = format!("drawings/{name}.svg");
+    let bytes = render(&template, facts, data)?;
+    String::from_utf8(bytes).map_err(|_| SheetError::Missing(template))
+}
+
+/// The words of a pack for a plan.
+struct Words<'a> {
+    pack: &'a Pack,
+    shapes: &'a Shapes,
+}
+
+impl Words<'_> {
+    fn label(&self, id: &str) -> Result<String, WordingError> {
+        self.pack.label(id, &self.shapes.values)
+    }
+
+    fn centimetres(&self, value: f64) -> Result<String, WordingError> {
+        self.pack.label("size-cm", &[("cm", Value::Number(value.round(), 0))])
+    }
+
+    fn metres(&self, centimetres: f64) -> Result<String, WordingError> {
+        let metres = (centimetres / 10.0).round() / 10.0;
+        let decimals = u8::from(metres.fract() != 0.0);
+        self.pack.label("size-m", &[("m", Value::Number(metres, decimals))])
+    }
+
+    fn count(&self, count: usize) -> String {
+        self.pack.write_number(count as f64, 0)
+    }
+
+    fn day(&self, day: NaiveDate) -> Result<String, WordingError> {
+        self.pack.write_day(day, "BRIEF")
+    }
+}
+
+/// A text with its place; `anchor` is SVG's.
+#[derive(Serialize)]
+struct Label {
+    x: f64,
+    y: f64,
+    anchor: &'static str,
+    text: String,
+}
+
+/// An oval; `turn` in degrees.
+#[derive(Serialize)]
+struct Oval {
+    x: f64,
+    y: f64,
+    rx: f64,
+    ry: f64,
+    turn: f64,
+}
+
+/// A line from one point to another, with marks at its ends where it measures.
+#[derive(Serialize)]
+struct Line {
+    x1: f64,
+    y1: f64,
+    x2: f64,
+    y2: f64,
+}
+
+/// A box.
+#[derive(Serialize)]
+struct Frame {
+    x: f64,
+    y: f64,
+    width: f64,
+    height: f64,
+}
+
+/// A tenth of a unit is finer than any printer.
+fn tenth(value: f64) -> f64 {
+    (value * 10.0).round() / 10.0 + 0.0
+}
+
+fn points(points: impl Iterator<Item = (f64, f64)>) -> String {
+    points.map(|(x, y)| format!("{},{}", tenth(x), tenth(y))).collect::<Vec<_>>().join(" ")
+}
+
+#[derive(Serialize)]
+struct Side {
+    width: f64,
+    height: f64,
+    letters: f64,
+    outline: String,
+    sand: String,
+    roots: Vec<Oval>,
+    marks: Vec<Line>,
+    labels: Vec<Label>,
+}
+
+/// A container cut through its middle: sand and roots to scale, with the depth of each sand.
+fn side(store: &Store, words: &Words<'_>) -> Result<Side, WordingError> {
+    const DRAWN: (f64, f64) = (160.0, 95.0);
+    const LEFT: f64 = 24.0;
+    const TOP: f64 = 6.0;
+    let widest = store.profile.iter().map(|(half, _)| *half).fold(1.0, f64::max);
+    let scale = (DRAWN.0 / (2.0 * widest)).min(DRAWN.1 / store.depth.max(1.0));
+    let (middle, floor) = (LEFT + widest * scale, TOP + store.depth * scale);
+    let x = |across: f64| middle + across * scale;
+    let y = |height: f64| floor - height * scale;
+    let ring = |profile: &[(f64, f64)]| {
+        let right = profile.iter().map(|(half, height)| (x(*half), y(*height)));
+        let left = profile.iter().rev().map(|(half, height)| (x(-half), y(*height)));
+        points(left.chain(right))
+    };
+    let mut roots = Vec::new();
+    let mut labels = Vec::new();
+    for (index, layer) in store.layers.iter().enumerate() {
+        let centre = y(layer.height + store.root / 2.0);
+        roots.extend(store.cut(layer).into_iter().map(|(across, half)| Oval {
+            x: tenth(x(across)),
+            y: tenth(centre),
+            rx: tenth(half * scale),
+            ry: tenth(store.root / 2.0 * scale),
+            turn: 0.0,
+        }));
+        let text = words.count(index + 1);
+        labels.push(Label { x: 10.0, y: tenth(centre + LETTERS * 0.35), anchor: "middle", text });
+    }
+    let (below, between, above) = store.sand_between;
+    let edge = tenth(middle + widest * scale + 10.0);
+    let top = store.layers.last().map_or(0.0, |layer| layer.height + store.root);
+    let mut depths = vec![(0.0, below), (top, above)];
+    if let [.., lower, _] = store.layers.as_slice() {
+        depths.push((lower.height + store.root, between));
+    }
+    let mut marks = Vec::new();
+    for (from, depth) in depths {
+        let (low, high) = (tenth(y(from)), tenth(y(from + depth)));
+        marks.push(Line { x1: edge, y1: low, x2: edge, y2: high });
+        labels.push(Label {
+            x: edge + 8.0,
+            y: tenth((low + high) / 2.0 + LETTERS * 0.35),
+            anchor: "start",
+            text: words.centimetres(depth)?,
+        });
+    }
+    Ok(Side {
+        width: WIDTH,
+        height: tenth(floor + 8.0),
+        letters: LETTERS,
+        outline: ring(&store.profile),
+        sand: ring(&below_height(&store.profile, store.sand)),
+        roots,
+        marks,
+        labels,
+    })
+}
+
+/// The part of a profile that lies below a height.
+fn below_height(profile: &[(f64, f64)], height: f64) -> Vec<(f64, f64)> {
+    let mut below: Vec<(f64, f64)> = Vec::new();
+    for (half, at) in profile {
+        if *at <= height {
+            below.push((*half, *at));
+            continue;
+        }
+        if let Some((before, from)) = below.last().copied() {
+            let share = if at > &from { (height - from) / (at - from) } else { 0.0 };
+            below.push((before + (half - before) * share, height));
+        }
+        break;
+    }
+    below
+}
+
+#[derive(Serialize)]
+struct Above {
+    width: f64,
+    height: f64,
+    letters: f64,
+    discs: Vec<Oval>,
+    boxes: Vec<Frame>,
+    roots: Vec<Oval>,
+    /// A root beside its count.
+    signs: Vec<Oval>,
+    labels: Vec<Label>,
+}
+
+/// Each layer from above, all to one scale.
+fn from_above(store: &Store, words: &Words<'_>) -> Above {
+    let layers = store.layers.get(..store.layers.len().min(MOST_LAYERS)).unwrap_or_default();
+    // Three stand side by side, four two and two.
+    let columns = if layers.len() == 4 { 2 } else { layers.len().clamp(1, 3) };
+    let cell = WIDTH / columns as f64;
+    let reach = |layer: &Layer| match layer.floor {
+        Area::Disc(width) => (width, width),
+        Area::Rectangle(length, width) => (length, width),
+    };
+    let across = layers.iter().map(|layer| reach(layer).0).fold(1.0, f64::max);
+    let down = layers.iter().map(|layer| reach(layer).1).fold(1.0, f64::max);
+    let scale = ((cell - 10.0) / across).min(if columns == 1 { 110.0 } else { 78.0 } / down);
+    let row = down * scale + LINE + 10.0;
+    let mut above = Above {
+        width: WIDTH,
+        height: tenth(row * layers.len().div_ceil(columns).max(1) as f64),
+        letters: LETTERS,
+        discs: Vec::new(),
+        boxes: Vec::new(),
+        roots: Vec::new(),
+        signs: Vec::new(),
+        labels: Vec::new(),
+    };
+    for (index, layer) in layers.iter().enumerate() {
+        let middle = (index % columns) as f64 * cell + cell / 2.0;
+        let centre = (index / columns) as f64 * row + 4.0 + down * scale / 2.0;
+        match layer.floor {
+            Area::Disc(width) => {
+                let radius = tenth(width / 2.0 * scale);
+                above.discs.push(Oval {
+                    x: tenth(middle),
+                    y: tenth(centre),
+                    rx: radius,
+                    ry: radius,
+                    turn: 0.0,
+                });
+            }
+            Area::Rectangle(length, width) => above.boxes.push(Frame {
+                x: tenth(middle - length / 2.0 * scale),
+                y: tenth(centre - width / 2.0 * scale),
+                width: tenth(length * scale),
+                height: tenth(width * scale),
+            }),
+        }
+        above.roots.extend(layer.roots.iter().map(|(x, y, angle)| Oval {
+            x: tenth(middle + x * scale),
+            // Seen from above, the floor's second direction points up the page.
+            y: tenth(centre - y * scale),
+            rx: tenth(store.root_length / 2.0 * scale),
+            ry: tenth(store.root / 2.0 * scale),
+            turn: tenth(-angle.to_degrees()),
+        }));
+        let foot = tenth(centre + down * scale / 2.0 + LINE);
+        // The layer's number at its corner, and below it a root beside how many there are.
+        above.labels.push(Label {
+            x: tenth(middle - reach(layer).0 / 2.0 * scale),
+            y: tenth(centre - down * scale / 2.0 + LETTERS * 0.7),
+            anchor: "start",
+            text: words.count(index + 1),
+        });
+        above.signs.push(Oval {
+            x: tenth(middle - 10.0),
+            y: tenth(foot - LETTERS * 0.35),
+            rx: 8.0,
+            ry: 4.0,
+            turn: 0.0,
+        });
+        above.labels.push(Label {
+            x: tenth(middle + 3.0),
+            y: foot,
+            anchor: "start",
+            text: words.count(layer.roots.len()),
+        });
+    }
+    above
+}
+
+#[derive(Serialize)]
+struct BedPlan {
+    width: f64,
+    height: f64,
+    letters: f64,
+    frame: Frame,
+    roots: Vec<Oval>,
+    marks: Vec<Line>,
+    labels: Vec<Label>,
+}
+
+/// Roots drawn one by one; a bed for more shows its rows as lines.
+const MOST_ROOTS: u32 = 400;
+
+/// The bed from above, with its rows.
+fn bed(bed: &Bed, words: &Words<'_>) -> Result<BedPlan, WordingError> {
+    const DRAWN: (f64, f64) = (80.0, 62.0);
+    let scale = (DRAWN.0 / bed.length.max(1.0)).min(DRAWN.1 / bed.width.max(1.0));
+    let frame = Frame { x: 2.0, y: 4.0, width: tenth(bed.length * scale), height: tenth(bed.width * scale) };
+    let (row, place) =
+        (frame.height / f64::from(bed.rows.max(1)), frame.width / f64::from(bed.roots_per_row.max(1)));
+    let mut roots = Vec::new();
+    if bed.roots <= MOST_ROOTS {
+        // The rows share the roots evenly; the first ones have one more where they do not divide.
+        let (each, more) = (bed.roots / bed.rows.max(1), bed.roots % bed.rows.max(1));
+        for line in 0..bed.rows {
+            for root in 0..each + u32::from(line < more) {
+                roots.push(Oval {
+                    x: tenth(frame.x + (f64::from(root) + 0.5) * place),
+                    y: tenth(frame.y + (f64::from(line) + 0.5) * row),
+                    rx: tenth((place * 0.32).min(9.0)),
+                    ry: tenth((row * 0.2).min(place * 0.2).min(4.0)),
+                    turn: 0.0,
+                });
+            }
+        }
+    }
+    let (right, foot) = (frame.x + frame.width, frame.y + frame.height);
+    let marks = vec![
+        Line { x1: frame.x, y1: tenth(foot + 8.0), x2: tenth(right), y2: tenth(foot + 8.0) },
+        Line { x1: tenth(right + 8.0), y1: frame.y, x2: tenth(right + 8.0), y2: tenth(foot) },
+    ];
+    let labels = vec![
+        Label {
+            x: tenth((frame.x + right) / 2.0),
+            y: tenth(foot + 10.0 + LINE),
+            anchor: "middle",
+            text: words.metres(bed.length)?,
+        },
+        Label {
+            x: tenth(right + 14.0),
+            y: tenth((frame.y + foot) / 2.0 + LETTERS * 0.35),
+            anchor: "start",
+            text: words.metres(bed.width)?,
+        },
+    ];
+    Ok(BedPlan {
+        width: HALF,
+        height: tenth(foot + 16.0 + LINE),
+        letters: LETTERS,
+        frame,
+        roots,
+        marks,
+        labels,
+    })
+}
+
+#[derive(Serialize)]
+struct FieldRows {
+    width: f64,
+    height: f64,
+    letters: f64,
+    /// Ridges as boxes, seen from above.
+    ridges: Vec<Frame>,
+    /// Mounds, seen from above.
+    mounds: Vec<Oval>,
+    /// Where a cutting stands.
+    plants: Vec<Label>,
+    marks: Vec<Line>,
+    labels: Vec<Label>,
+}
+
+/// A corner of the field from above: ridges or mounds with their cuttings, to scale.
+fn rows(of: &Rows, words: &Words<'_>) -> Result<FieldRows, WordingError> {
+    const ACROSS: f64 = 74.0;
+    const TOP: f64 = 4.0;
+    let mut drawn = FieldRows {
+        width: HALF,
+        height: 0.0,
+        letters: LETTERS,
+        ridges: Vec::new(),
+        mounds: Vec::new(),
+        plants: Vec::new(),
+        marks: Vec::new(),
+        labels: Vec::new(),
+    };
+    let plant = |x: f64, y: f64| Label { x: tenth(x), y: tenth(y), anchor: "middle", text: String::new() };
+    let (first, row, between) = match *of {
+        Rows::Ridges(between, along) => {
+            let scale = (40.0 / between.max(1.0)).min(ACROSS / 2.0 / along.max(1.0));
+            let (row, step) = (between * scale, along * scale);
+            for line in 0..2 {
+                let y = TOP + f64::from(line) * row;
+                drawn.ridges.push(Frame { x: 2.0, y: tenth(y), width: ACROSS, height: tenth(row * 0.6) });
+                for place in 0..((ACROSS / step).floor().max(1.0) as u32) {
+                    drawn.plants.push(plant(2.0 + (f64::from(place) + 0.5) * step, y + row * 0.3));
+                }
+            }
+            let foot = TOP + row * 1.6 + 8.0;
+            let from = 2.0 + step / 2.0;
+            drawn.marks.push(Line {
+                x1: tenth(from),
+                y1: tenth(foot),
+                x2: tenth(from + step),
+                y2: tenth(foot),
+            });
+            drawn.labels.push(Label {
+                x: tenth(from + step + 7.0),
+                y: tenth(foot + LETTERS * 0.35),
+                anchor: "start",
+                text: words.centimetres(along)?,
+            });
+            drawn.height = tenth(foot + LINE - 4.0);
+            (TOP + row * 0.3, row, between)
+        }
+        Rows::Mounds(between, cuttings) => {
+            let row = 40.0;
+            let radius = row * 0.42;
+            for line in 0..2 {
+                for place in 0..2 {
+                    let (x, y) =
+                        (3.0 + radius + f64::from(place) * row, TOP + radius + f64::from(line) * row);
+                    let across = tenth(radius);
+                    drawn.mounds.push(Oval { x: tenth(x), y: tenth(y), rx: across, ry: across, turn: 0.0 });
+                    for index in 0..cuttings {
+                        let turn = std::f64::consts::TAU * f64::from(index) / f64::from(cuttings)
+                            - std::f64::consts::FRAC_PI_2;
+                        let off = if cuttings > 1 { radius * 0.55 } else { 0.0 };
+                        drawn.plants.push(plant(x + off * turn.cos(), y + off * turn.sin()));
+                    }
+                }
+            }
+            drawn.height = tenth(TOP + row + 2.0 * radius + 4.0);
+            (TOP + radius, row, between)
+        }
+    };
+    // From the middle of a row to the middle of the next.
+    let last = first + row;
+    drawn.marks.push(Line { x1: ACROSS + 10.0, y1: tenth(first), x2: ACROSS + 10.0, y2: tenth(last) });
+    drawn.labels.push(Label {
+        x: ACROSS + 16.0,
+        y: tenth((first + last) / 2.0 + LETTERS * 0.35),
+        anchor: "start",
+        text: words.centimetres(between)?,
+    });
+    Ok(drawn)
+}
+
+#[derive(Serialize)]
+struct Band {
+    width: f64,
+    height: f64,
+    letters: f64,
+    /// The band's parts by what fills them: `store`, `bed`, `field`.
+    parts: BTreeMap<&'static str, Frame>,
+    /// The parts' names, over their middles.
+    names: Vec<Label>,
+    /// First days of months.
+    months: Vec<f64>,
+    /// Monthly checks.
+    checks: Vec<f64>,
+    /// From a day of the band down to its date.
+    stems: Vec<Line>,
+    /// The dates.
+    dates: Vec<Label>,
+    top: f64,
+    foot: f64,
+}
+
+/// The season from one harvest to the next, days to scale.
+fn season(season: &Season, words: &Words<'_>) -> Result<Band, WordingError> {
+    const HIGH: f64 = 26.0;
+    let days = (season.to - season.from).num_days().max(1) as f64;
+    let backwards = words.pack.direction() == Direction::RightToLeft;
+    let x = |day: NaiveDate| {
+        let share = ((day - season.from).num_days() as f64 / days).clamp(0.0, 1.0);
+        let share = if backwards { 1.0 - share } else { share };
+        tenth(2.0 + share * (BAND - 4.0))
+    };
+    let (top, foot) = (LINE + 4.0, LINE + 4.0 + HIGH);
+    let mut parts = BTreeMap::new();
+    let mut names = Vec::new();
+    for (name, span) in [("store", season.store), ("bed", season.bed), ("field", Some(season.field))] {
+        let Some(span) = span else { continue };
+        let (one, other) = (x(span.from), x(span.to));
+        let (left, right) = (one.min(other), one.max(other));
+        parts.insert(name, Frame { x: left, y: top, width: tenth(right - left), height: HIGH });
+        let text = words.label(&format!("season-{name}"))?;
+        names.push(Label { x: tenth((left + right) / 2.0), y: LINE - 2.0, anchor: "middle", text });
+    }
+    let mut months = Vec::new();
+    let mut day = season.from.with_day(1);
+    while let Some(first) = day.filter(|first| *first <= season.to) {
+        if first > season.from {
+            months.push(x(first));
+        }
+        day = first.checked_add_months(Months::new(1));
+    }
+    let mut stems = Vec::new();
+    let mut dates: Vec<Label> = Vec::new();
+    let mut told = vec![("harvest", season.harvest), ("rains", season.rains), ("food", season.food)];
+    told.extend(season.bed.map(|bed| ("sprout", bed.from)));
+    told.sort_by_key(|(_, day)| *day);
+    let mut levels: Vec<(f64, f64)> = Vec::new();
+    for (name, day) in told {
+        let text = format!("{} {}", words.label(&format!("season-on-{name}"))?, words.day(day)?);
+        // As wide as its letters usually are; no font is asked.
+        let half = text.chars().count() as f64 * LETTERS * 0.3;
+        let at = x(day).clamp(half, BAND - half);
+        let level = levels.iter().position(|(from, to)| at - half > *to + 6.0 || at + half < *from - 6.0);
+        let level = level.unwrap_or(levels.len());
+        match levels.get_mut(level) {
+            Some((from, to)) => (*from, *to) = (from.min(at - half), to.max(at + half)),
+            None => levels.push((at - half, at + half)),
+        }
+        let y = tenth(foot + 8.0 + LINE * (level + 1) as f64);
+        stems.push(Line { x1: x(day), y1: foot, x2: x(day), y2: tenth(y - LETTERS) });
+        dates.push(Label { x: tenth(at), y, anchor: "middle", text });
+    }
+    Ok(Band {
+        width: BAND,
+        height: tenth(foot + 14.0 + LINE * levels.len() as f64),
+        letters: LETTERS,
+        parts,
+        names,
+        months,
+        checks: season.checks.iter().map(|day| x(*day)).collect(),
+        stems,
+        dates,
+        top,
+        foot,
+    })
+}
