@@ -207,24 +207,25 @@ gather-sand = Apportez du sable sec
         [one] charge
        *[other] charges
      }.
-    .alt = Des mains prennent du sable sec sur un tas et le mettent dans un petit seau.
+    .alt = Sous un toit, une main avec un bol met du sable sec d’un tas dans un petit seau.
     .sms = D'ici au { BRIEF($last) } : apportez { MEASURE($sand_l, unit: "litre") } de gros sable propre. Faites-le bien sécher à l'abri. Pas plus de { MEASURE($load_kg, unit: "kilogram") } à la fois.
+# doubt: "coche" for a tick, in the words for pictures.
 check-plants = Regardez encore les pieds marqués
     .short = Feuilles petites, enroulées ou tachées ? Enlevez le piquet, ne prenez rien.
     .text = Cherchez des feuilles petites, enroulées ou tachées, des tiges restées courtes, et des trous au bas de la tige. Si vous avez un doute, enlevez le piquet et ne prenez rien sur ce pied.
-    .alt = Un pied malade aux feuilles enroulées, à côté d’un pied sain.
+    .alt = Un pied sain, marqué d’une coche, garde son piquet ; une main retire le piquet d’un pied malade aux feuilles tachées et froissées.
     .sms = { BRIEF($first) } : regardez encore les pieds marqués. Feuilles petites, enroulées ou tachées : enlevez le piquet.
 # doubt: "tiges" for vines; "lianes" is said in parts of the region.
 cut-vines = Coupez les tiges des pieds marqués
     .short = Laissez { MEASURE($stem_cm, unit: "centimetre") } de tige : { MEASURE($stem_hands, unit: "hand") }.
     .text = Coupez les tiges, mais laissez sur le pied { MEASURE($stem_cm, unit: "centimetre") } de tige, soit environ { MEASURE($stem_hands, unit: "hand") }. La peau des patates durcit, et elles se gardent plus longtemps.
-    .alt = Un couteau coupe les tiges à une longueur de main au-dessus de la terre.
+    .alt = Un couteau coupe les tiges ; ce qui reste est aussi haut que la main ouverte posée à côté.
     .sms = { BRIEF($first) } : coupez les tiges des pieds marqués. Laissez sur le pied un bout de tige long comme la main.
 # doubt: "blesser" and "blessées" for wounding roots; "houe" in the picture, "daba" in much of the Sahel.
 harvest = Récoltez, et choisissez { $roots } patates
     .short = Seulement en terre sèche. Patates moyennes, peau intacte. Ne les lavez pas. Gardez-les à l’ombre.
     .text = Récoltez seulement dans une terre sèche, et sortez les patates sans les blesser. Prenez { $roots } patates moyennes, à peu près de la longueur de votre main, et dont la peau est intacte. Les patates blessées vont à la cuisine, pas dans la réserve. Enlevez la terre des patates à la main et ne les lavez jamais. Laissez-les quelques heures à l’ombre, pas au soleil.
-    .alt = Une houe sort les patates de la terre sans les couper.
+    .alt = Une main soulève de la terre meuble un pied avec ses patates entières ; une houe à côté.
     .sms = { BRIEF($first) } : récoltez en terre sèche. Gardez { $roots } patates moyennes et intactes. Ne les lavez pas. Laissez-les à l'ombre.
 # doubt: "pot" for a clay pot; "canari" is the West African word, but not everywhere.
 fill-container = Rangez les patates dans le sable
@@ -242,23 +243,23 @@ fill-container = Rangez les patates dans le sable
         [one] Mettez dessus { MEASURE($layer_cm, unit: "centimetre") } de sable. Faites une seule couche.
        *[other] Mettez dessus { MEASURE($layer_cm, unit: "centimetre") } de sable et posez la couche suivante, { $layers } couches en tout.
      } Finissez par { MEASURE($top_cm, unit: "centimetre") } de sable : il arrête les rats, les insectes et la volaille. Ne mettez pas de couvercle.
-    .alt = Une bassine coupée pour montrer le dedans : sable, patates écartées, sable, patates, sable épais au-dessus.
+    .alt = Une bassine coupée pour montrer le dedans : sable, patates écartées, sable, patates, sable épais au-dessus ; une main répand du sable.
     .sms = { BRIEF($first) } : rangez les patates dans du sable sec, sans qu'elles se touchent. { MEASURE($base_cm, unit: "centimetre") } de sable dessous, { MEASURE($top_cm, unit: "centimetre") } dessus. Ni couvercle, ni eau.
 monthly-check = Vérifiez les patates chaque mois
     .short = Regardez chaque patate. Enterrez ou brûlez les pourries. Frottez les germes. Rangez de nouveau.
     .text = Sortez toutes les patates et regardez-les une à une. Enterrez profondément, ou brûlez, toute patate pourrie, moisie ou percée par les insectes. Enlevez les germes en frottant. Remettez les bonnes patates dans le sable de la même façon, et notez combien il en reste. Entre deux vérifications, n’y touchez pas.
-    .alt = Une main sort une patate de la bassine ; une patate pourrie est à côté, barrée d’une croix.
+    .alt = Trois lunes, signe d’un mois passé ; une main sort une patate de la bassine ; une patate pourrie est à côté, barrée d’une croix.
     .sms = { BRIEF($first) } : sortez toutes les patates. Enterrez ou brulez les pourries, n'en donnez jamais aux animaux. Enlevez les germes et remettez les bonnes dans le sable.
 # doubt: "planche de pépinière" for the seedbed; farmers may say only "pépinière" or only "planche".
 prepare-bed = Préparez la planche de pépinière
     .short = { MEASURE($bed_length_m, unit: "metre") } sur { MEASURE($bed_width_m, unit: "metre") }, près de l’eau. Remuez la terre. Mettez une clôture.
     .text = Faites une planche de { MEASURE($bed_length_m, unit: "metre") } sur { MEASURE($bed_width_m, unit: "metre") }, près de l’eau. Remuez bien la terre. Entourez la planche d’une clôture contre les chèvres et les poules.
-    .alt = Une planche avec des lignes, une clôture autour, et une houe.
+    .alt = Un homme ameublit la terre de la planche avec une houe ; derrière lui, une clôture.
     .sms = D'ici au { BRIEF($last) } : faites une planche de { MEASURE($bed_length_m, unit: "metre") } sur { MEASURE($bed_width_m, unit: "metre") } près de l'eau. Mettez une barrière autour.
 last-check = Vérifiez une dernière fois et gardez les germes
     .short = Enterrez ou brûlez les pourries. Laissez les germes.
     .text = Sortez toutes les patates. Enterrez profondément, ou brûlez, toute patate pourrie, moisie ou percée par les insectes. Cette fois, laissez les germes en place : les bonnes patates vont maintenant dans la planche.
-    .alt = Une patate avec des germes, prête pour la planche.
+    .alt = Une main sort de la bassine une patate avec des germes ; une flèche mène à la planche.
     .sms = { BRIEF($first) } : dernière vérification. Gardez les germes. Enterrez ou brulez les patates pourries, ne les donnez jamais aux animaux.
 plant-bed = Plantez les patates dans la planche
     .short = Lignes : { $bed_rows }, à { MEASURE($spacing_cm, unit: "centimetre") } l’une de l’autre ; environ { $row_roots } patates dans chacune. Un peu de terre dessus.
@@ -271,13 +272,13 @@ plant-bed = Plantez les patates dans la planche
 water-bed = Arrosez la planche
     .short = Jusqu’à { MEASURE($water_l, unit: "litre") } par jour ({ MEASURE($jerrycans, unit: "jerrycan") }) ; moins pour les jeunes plants.
     .text = Quand la planche est pleine de feuilles, donnez environ { MEASURE($water_l, unit: "litre") } d’eau chaque jour, soit { MEASURE($jerrycans, unit: "jerrycan") }. Les jeunes plants en demandent moins ; les jours de chaleur et de vent, il en faut plus. Arrêtez quand la pluie fait le travail.
-    .alt = On verse de l’eau sur la planche où poussent les germes.
+    .alt = Une main verse l’eau d’un bidon sur la planche où poussent les germes.
     .sms = Dès le { BRIEF($first) } : arrosez la planche chaque jour, jusqu'à { MEASURE($water_l, unit: "litre") }. Tenez les enfants loin de l'eau non couverte.
 # doubt: "nœuds" for nodes; some may say "yeux". "le bas des tiges" for the stubs left in the bed.
 cut-for-planting = Coupez les boutures à planter
     .short = Quand les pluies sont là : { MEASURE($cutting_cm, unit: "centimetre") }, { $nodes } nœuds, pousses saines. Laissez le bas des tiges.
     .text = Quand les pluies sont là, coupez des morceaux de tige de { MEASURE($cutting_cm, unit: "centimetre") }, soit environ { MEASURE($cutting_hands, unit: "hand") }. Chaque morceau doit avoir au moins { $nodes } nœuds. Coupez seulement sur des pousses saines. La première coupe donne environ { $first_cuttings } boutures. Laissez le bas des tiges en place : il donne d’autres boutures après quatre à six semaines. Gardez les boutures à l’ombre et plantez-les dans les deux jours.
-    .alt = Une main coupe une tige dans la planche et laisse le bas en place.
+    .alt = Une main tient une tige de la planche, l’autre la coupe au couteau ; le bas des tiges reste en place.
     .sms = Quand les pluies sont là : coupez des tiges de { MEASURE($cutting_cm, unit: "centimetre") } avec au moins { $nodes } noeuds, sur des pieds sains. Laissez le bas des tiges en place.
 # doubt: "exploitation" for a farm is an official word; "famille" or "ferme" may be plainer.
 plant-field = Plantez le champ
@@ -293,13 +294,13 @@ plant-field = Plantez le champ
         [zone] Sur toute la saison de la planche, { $roots } patates donnent { $cuttings } boutures.
        *[other] Il faut { $cuttings } boutures pour le champ.
      } Après deux semaines, remplacez les boutures qui n’ont pas pris.
-    .alt = Des boutures en ligne sur un billon, sous un nuage de pluie.
+    .alt = Sous un nuage de pluie, une main plante des boutures en ligne ; leurs nœuds du bas sont dans la terre.
     .sms = Dès le { BRIEF($first) }, quand la terre est humide : plantez { $cuttings } boutures. Les dates sont des moyennes : regardez le ciel.
 # doubt: "charançons" may be unknown as a word; the phone text says "insectes", also because ç makes it cost double.
 first-harvest = Cherchez les premières patates
     .short = Cherchez de la main de grosses patates. Récoltez tout avant le { DAY($last_harvest) } : les charançons arrivent.
     .text = Tâtez la terre sous quelques pieds pour trouver des patates assez grosses pour être mangées. Ne laissez pas longtemps les patates mûres dans une terre sèche : les charançons les trouvent. Récoltez les dernières au plus tard le { DAY($last_harvest) }.
-    .alt = Un pied sorti de terre avec de grosses patates, et un panier plein.
+    .alt = Une main cherche une patate sous un pied ; à côté, une marmite sur le feu.
     .sms = Dès le { BRIEF($first) } : cherchez avec la main des patates assez grosses. Récoltez tout au plus tard le { BRIEF($last_harvest) } : les insectes arrivent.
 
 ## Tables: title, what it tells (.text), its picture in words (.alt)
@@ -332,20 +333,20 @@ false-starts-value = { $false_starts } sur { $years }
 caution-rot = Patates pourries, moisies ou percées par les insectes
     .short = Ne les mangez jamais, même la partie qui semble bonne. Jamais aux animaux. Enterrez profond ou brûlez.
     .text = Ne les mangez jamais, ne les donnez jamais aux animaux, ne les plantez pas. Ne coupez pas la mauvaise partie pour manger le reste : même la partie qui semble bonne peut vous empoisonner. Enterrez ces patates profondément ou brûlez-les.
-    .alt = Une patate pourrie barrée d’une croix, à côté d’un animal.
+    .alt = Une patate pourrie ; en dessous, une vache et une marmite, toutes deux barrées d’une croix.
     .sms = Patates pourries ou moisies : n'en mangez jamais, n'en donnez jamais aux animaux. La partie qui semble bonne est dangereuse aussi. Enterrez profond ou brulez.
 caution-virus = Pieds malades
     .short = Feuilles tachées, petites ou tordues : ne prenez rien sur ce pied.
     .text = Des feuilles tachées, petites ou tordues et des tiges restées courtes sont des signes de virus. Ne prenez jamais de patates ni de tiges sur ces pieds.
-    .alt = Un petit pied aux feuilles tordues, barré d’une croix.
+    .alt = Une main avec un couteau près d’un pied aux feuilles tachées et froissées, le tout barré d’une croix.
 caution-cracks = Fentes dans la terre
     .short = Ramenez de la terre sur les fentes : les charançons entrent par là.
     .text = Les charançons arrivent aux patates par les fentes. Dès que vous voyez une fente, ramenez de la terre dessus.
-    .alt = Un billon fendu, avec un charançon près de la fente.
+    .alt = Un charançon entre dans une fente du billon ; en dessous, une patate pleine de trous.
 caution-heavy-sand = Le sable est lourd
     .short = Portez au plus { MEASURE($load_kg, unit: "kilogram") }. Ne soulevez pas le récipient plein.
     .text = Ne portez pas plus de { MEASURE($load_kg, unit: "kilogram") } à la fois. Remplissez le récipient là où il restera, et ne le soulevez pas quand il est plein.
-    .alt = Une personne pliée sous un gros sac, le tout barré d’une croix ; un petit seau à côté.
+    .alt = Une personne pliée sous un gros sac, barré d’une croix ; une femme bien droite avec un petit seau, marquée d’une coche.
 # doubt: "rivière" also for a seasonal stream, "marigot" in parts of the region; "berge raide" for a steep bank.
 caution-riverbed = Sable du lit d’une rivière
     .short = Seulement à sec, jamais sous une berge raide ni près d’elle, et là où les règles le permettent.
@@ -354,15 +355,15 @@ caution-riverbed = Sable du lit d’une rivière
 caution-water-children = Eau, enfants et animaux
     .short = Éloignez les enfants. Couvrez l’eau ; clôturez puits, trous et planche.
     .text = Ne laissez pas les enfants jouer près de l’eau, des puits ou des trous. Couvrez l’eau que vous gardez, et entourez les puits et les trous d’une clôture. Ne laissez pas les chèvres et les poules entrer dans la planche.
-    .alt = Un fût couvert, et une clôture qui garde un enfant loin de l’eau.
+    .alt = Un fût d’eau couvert derrière une clôture ; une femme retient un enfant au-dehors.
 caution-store-dry = N’arrosez jamais la réserve
     .short = Pas d’eau dans le sable : les patates pourrissent.
     .text = Le sable doit rester sec du premier jour au dernier. Le sable humide fait germer les patates trop tôt ou les fait pourrir.
-    .alt = Un arrosoir au-dessus de la bassine, barré d’une croix.
+    .alt = L’eau d’un bidon tombe sur la bassine de patates, le tout barré d’une croix.
 caution-forecast = Les dates sont des moyennes, pas une prévision
     .short = Les pluies peuvent venir plus tôt ou plus tard. Plantez seulement en terre humide.
     .text = Les dates viennent des années passées. Les pluies peuvent venir plus tôt ou plus tard. Regardez le ciel et la terre, et plantez seulement quand la terre est humide.
-    .alt = Un nuage, la moitié avec de la pluie et la moitié sans.
+    .alt = Une femme, des boutures à la main, regarde le soleil, le nuage et la pluie.
 caution-try-first = Essayez d’abord avec quelques patates
     .short = C’est nouveau ? Commencez avec quelques patates, et gardez une partie des tiges comme avant.
     .text = Si c’est nouveau pour vous, commencez avec quelques patates, et gardez aussi une partie de vos tiges comme avant.
@@ -404,3 +405,4 @@ drawing-bed = La planche, vue de dessus
 drawing-bed-alt = La planche vue de dessus : les lignes de patates, sa longueur et sa largeur.
 drawing-rows = Le champ, vu de dessus
 drawing-rows-alt = Une partie du champ vue de dessus : l’écart entre les rangs, et les boutures.
+    .alt = Une femme entre un petit pot avec quelques patates et un pied qui continue de pousser en terre.

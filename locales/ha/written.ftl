@@ -180,26 +180,27 @@ mark-plants = Ku sa wa lafiyayyar shuka guda { $plants } alama
 gather-sand = Ku kawo busasshen yashi
     .short = Mai kaushi, mai tsabta: { MEASURE($sand_l, unit: "litre") }. Ku shanya shi a ƙarƙashin rufi, ya huce.
     .text = Ku kawo yashi mai kaushi, mai tsabta, { MEASURE($sand_l, unit: "litre") }, nauyinsa kamar { MEASURE($sand_kg, unit: "kilogram") }. Ku shanya shi a ƙarƙashin rufi, ku bar shi ya huce. Yashi mai laushi, ko mai danshi, ko mai ɗumi, yana ruɓar da dankali. A lokaci ɗaya kada ku ɗauki fiye da { MEASURE($load_kg, unit: "kilogram") }: za ku ɗauka kamar sau { $loads }.
-    .alt = Hannaye suna ɗebo busasshen yashi daga tari zuwa ƙaramin bokiti.
+    .alt = A ƙarƙashin rumfa, hannu mai kwano yana zuba busasshen yashi daga tari zuwa ƙaramin bokiti.
     .sms = Zuwa { BRIEF($last) }: ku kawo busasshen yashi mai kaushi, { MEASURE($sand_l, unit: "litre") }. Ku shanya shi a rumfa. Kada kaya guda ya wuce { MEASURE($load_kg, unit: "kilogram") }.
 # doubt: "yaɗo" for the vine; other areas may say "igiya" or "harawa".
 # "ƙananan ramuka" for holes: "huda" is also blossom, and ridging.
+# doubt: "alamar daidai" for a tick, "Wata uku" for three moons, in the words for pictures.
 check-plants = Ku sake duba shukar da kuka sa wa alama
     .short = Ganye ƙanana, murɗaɗɗu ko masu tabo? Ku cire sandar, kada ku ɗauki komai.
     .text = Ku duba ko ganyaye ƙanana ne, ko sun murɗe, ko sun yi tabo; ko yaɗo ya tsumbure; ko akwai ƙananan ramuka a gindin shuka. Idan kuna shakka, ku cire sandar, kada ku ɗauki komai daga wannan shuka.
-    .alt = Shuka mai ciwo da murɗaɗɗun ganyaye, a gefen lafiyayyar shuka.
+    .alt = Lafiyayyar shuka mai alamar daidai tana da sandarta; hannu yana cire sandar shuka mai ciwo, mai ɗigo da yamutsattsun ganyaye.
     .sms = { BRIEF($first) }: ku sake duba shuka mai sanda. Ku cire sandar inda ganye ƙanƙane ne, ya murɗe ko ya yi tabo.
 cut-vines = Ku yanke yaɗon shukar da kuka sa wa alama
     .short = Ku bar gindi mai tsawon { MEASURE($stem_cm, unit: "centimetre") }: { MEASURE($stem_hands, unit: "hand") }.
     .text = Ku yanke yaɗon, ku bar gindinsa mai tsawon { MEASURE($stem_cm, unit: "centimetre") }, kamar { MEASURE($stem_hands, unit: "hand") }. Ɓawon dankali zai yi tauri, kuma dankalin zai daɗe bai lalace ba.
-    .alt = Wuƙa tana yanke yaɗo, ta bar tsawon tafin hannu da yatsu a saman ƙasa.
+    .alt = Wuƙa tana yanke yaɗo; gindin da ya rage ya kai tsawon hannun da yake tsaye a gefensa.
     .sms = { BRIEF($first) }: ku yanke yaɗon shuka mai sanda. Ku bar gindinsa mai tsawon tafin hannu da yatsu.
 # doubt: "idan gona ta bushe" (when the field is dry) in the text message for dry soil.
 # doubt: "matsakaici" serves both for a medium root here and for an average in caution-forecast.
 harvest = Ku tona, ku zaɓi dankali guda { $roots }
     .short = Sai ƙasa ta bushe. Matsakaicin dankali marar rauni. Kada ku wanke. Ku bar shi a inuwa.
     .text = Kada ku tona sai idan ƙasa ta bushe. Ku ciro dankali ba tare da ji masa rauni ba. Ku ɗauki matsakaicin dankali guda { $roots }, mai tsawo kamar tafin hannu da yatsu, ɓawonsa babu rauni. Mai rauni na dafawa ne, ba na ajiya ba. Ku kakkaɓe ƙasar jikinsa da hannu, kada ku taɓa wanke shi. Ku bar shi a inuwa na 'yan awoyi, inda rana ba ta kaiwa.
-    .alt = Fartanya tana ciro dankali daga ƙasa ba tare da yanke shi ba.
+    .alt = Hannu yana ɗaga shuka da dankalinta lafiyayye daga ƙasar da aka sassauta, ga fartanya a gefe.
     .sms = { BRIEF($first) }: idan gona ta bushe, ku tona. Ku adana matsakaicin dankali guda { $roots } marar rauni. Kada ku wanke. Ku bar shi a inuwa.
 # doubt: "baho" for a basin; "daro" is the old word. "kwando mai matsattsiyar saƙa" for a tight basket.
 fill-container = Ku jera dankali a cikin yashi
@@ -211,25 +212,25 @@ fill-container = Ku jera dankali a cikin yashi
         [one] Dankalin hawa { $layers } ne kawai.
        *[other] Sannan ku jera wani hawa, har su kai hawa { $layers }.
      } Ku ƙare da yashi mai kaurin { MEASURE($top_cm, unit: "centimetre") }: yana hana ɓeraye, ƙwari da kaji shiga. Kada ku sa masa murfi.
-    .alt = An yanka baho, an nuna cikinsa: yashi, dankali a rarrabe, yashi, dankali, sai yashi mai kauri a sama.
+    .alt = An yanka baho, an nuna cikinsa: yashi, dankali a rarrabe, yashi, dankali, sai yashi mai kauri a sama; hannu yana barbaɗa yashi.
     .sms = { BRIEF($first) }: ku jera dankali a busasshen yashi, kada su gogi juna. A gindi yashi { MEASURE($base_cm, unit: "centimetre") }, a sama { MEASURE($top_cm, unit: "centimetre") }. Babu murfi, babu ruwa.
 # doubt: "funfuna" for mould; some say "hunhuna" or "fumfuna". "tsiro" for a sprout on the root; some say "toho".
 # doubt: "an soke shi" for crossed out in a picture.
 monthly-check = Ku duba dankali kowane wata
     .short = Ku duba kowane dankali. Ku binne ko ku ƙone ruɓaɓɓe. Ku murje tsiro. Ku sake jerawa.
     .text = Ku fitar da kowane dankali, ku duba shi. Ku ware wanda ya ruɓe, ko ya yi funfuna, ko ƙwari suka huda shi. Ku binne shi a rami mai zurfi, ko ku ƙone shi. Ku murje tsiro har ya fita. Ku sake jera masu kyau kamar da, ku rubuta guda nawa suka rage. Tsakanin dubawa da dubawa, ku ƙyale su.
-    .alt = Hannu yana ɗaga dankali daga baho; ruɓaɓɓen dankali yana gefe, an soke shi.
+    .alt = Wata uku a sama, alamar wata ya wuce; hannu yana ciro dankali daga baho; ruɓaɓɓen dankali yana gefe, an soke shi.
     .sms = { BRIEF($first) }: ku fitar da dankali duka. Ku binne ko ku ƙone ruɓaɓɓe, kada ku taɓa bai wa dabbobi. Ku murje tsiro. Ku sake jerawa.
 # doubt: "mita … da mita …" in the text message for length by width.
 prepare-bed = Ku yi gadon reno
     .short = { MEASURE($bed_length_m, unit: "metre") } da { MEASURE($bed_width_m, unit: "metre") }, kusa da ruwa. Ku noma ƙasar. Ku yi shinge.
     .text = Ku yi gado mai tsawon { MEASURE($bed_length_m, unit: "metre") } da faɗin { MEASURE($bed_width_m, unit: "metre") } kusa da ruwa. Ku noma ƙasarsa sosai har ta yi laushi. Ku kewaye shi da shinge don hana awaki da kaji shiga.
-    .alt = Gado mai layuka, an kewaye shi da shinge, ga kuma fartanya.
+    .alt = Wani mutum yana sassauta ƙasar gado da fartanya; a bayansa akwai shinge.
     .sms = Zuwa { BRIEF($last) }: ku yi gadon reno na { MEASURE($bed_length_m, unit: "metre") } da { MEASURE($bed_width_m, unit: "metre") } kusa da ruwa. Ku yi masa shinge.
 last-check = Ku duba a karo na ƙarshe, ku bar tsiron
     .short = Ku binne ko ku ƙone ruɓaɓɓe. Ku bar tsiron.
     .text = Ku fitar da kowane dankali. Ku ware wanda ya ruɓe, ko ya yi funfuna, ko ƙwari suka huda shi. Ku binne shi a rami mai zurfi, ko ku ƙone shi. A wannan karon ku bar tsiron: yanzu masu kyau za su tafi gadon reno.
-    .alt = Dankali mai tsiro, a shirye don gadon reno.
+    .alt = Hannu yana ciro dankali mai tsiro daga baho; kibiya tana nuna gadon reno.
     .sms = { BRIEF($first) }: dubawar ƙarshe. Ku bar tsiro. Ku binne ko ku ƙone ruɓaɓɓe, kada ku taɓa bai wa dabbobi.
 plant-bed = Ku shuka dankali a gadon reno
     .short = Layi guda { $bed_rows }, tazara { MEASURE($spacing_cm, unit: "centimetre") }, kamar dankali guda { $row_roots } a kowanne. Ku rufe da ƙasa kaɗan.
@@ -240,13 +241,13 @@ plant-bed = Ku shuka dankali a gadon reno
 water-bed = Ku ba gadon reno ruwa
     .short = Har zuwa { MEASURE($water_l, unit: "litre") } a rana ({ MEASURE($jerrycans, unit: "jerrycan") }); ga ƙananan shuka, ku rage.
     .text = Idan ganyen shuka ya rufe gadon, kowace rana ku ba shi ruwa kamar { MEASURE($water_l, unit: "litre") }, wato { MEASURE($jerrycans, unit: "jerrycan") }. Ga ƙananan shuka, ku rage; a ranakun zafi da iska, ku ƙara. Ku daina idan ruwan sama ya wadatar.
-    .alt = Ana zuba ruwa a gadon reno mai tsiro.
+    .alt = Hannu yana zuba ruwa daga jarka a gadon reno mai tsiro.
     .sms = Daga { BRIEF($first) }: ku ba gadon reno ruwa kowace rana, har zuwa { MEASURE($water_l, unit: "litre") }. Ku hana yara zuwa kusa da ruwan da ba a rufe ba.
 # doubt: "gaɓa" (joint) for a node of the vine; some may say "ido" or "ƙulli". "guntu" for a cutting. "gindi" for the stub.
 cut-for-planting = Ku yanki yaɗon da za a shuka
     .short = Idan damina ta sauka: { MEASURE($cutting_cm, unit: "centimetre") }, gaɓa { $nodes }, lafiyayyen yaɗo. Ku bar gindinsa.
     .text = Idan damina ta sauka, ku yanki guntun yaɗo mai tsawon { MEASURE($cutting_cm, unit: "centimetre") }, kamar { MEASURE($cutting_hands, unit: "hand") }, gaɓoɓinsa kada su gaza { $nodes }. Ku yanka daga lafiyayyen yaɗo kaɗai. Yankan farko zai ba da guntu kamar { $first_cuttings }. Ku bar gindin yaɗon: zai sake ba da wasu guntu cikin mako huɗu zuwa shida. Ku ajiye guntun a inuwa, ku shuka su cikin kwana biyu.
-    .alt = Hannu yana yankan yaɗo a gadon reno, yana barin gindinsa.
+    .alt = Hannu ɗaya yana riƙe da yaɗo a gadon reno, ɗayan yana yanke shi da wuƙa; gindin yana nan.
     .sms = Idan damina ta sauka: ku yanki yaɗo mai tsawon { MEASURE($cutting_cm, unit: "centimetre") } da gaɓa { $nodes } daga lafiyayyar shuka. Ku bar gindinsa.
 # doubt: "tudu" for a mound; a local word may be better.
 plant-field = Ku shuka gona
@@ -259,13 +260,13 @@ plant-field = Ku shuka gona
         [zone] Dankali guda { $roots } yana ba da guntu { $cuttings } a duk tsawon lokacin gadon reno.
        *[other] Gonar tana buƙatar guntu { $cuttings }.
      } Bayan mako biyu, ku sake shuka inda akwai gibi.
-    .alt = Guntun yaɗo a jere a kan kunya, ga girgijen ruwa a sama.
+    .alt = A ƙarƙashin girgijen ruwa, hannu yana dasa guntun yaɗo a layi; gaɓoɓin ƙasa suna cikin ƙasa.
     .sms = Daga { BRIEF($first) }, idan ƙasa tana da danshi: ku shuka guntun yaɗo { $cuttings }. Ranar kiyasi ce: ku lura da sararin sama.
 # doubt: "ƙwarin dankali" for weevils, explained as insects that bore the root where space allows.
 first-harvest = Ku gwada dankalin farko
     .short = Ku lalubi manyan dankali. Ku gama tonawa zuwa { DAY($last_harvest) }: ƙwarin dankali suna zuwa.
     .text = Ku lalubi ƙarƙashin wasu shuka ku ji ko dankali ya kai girman da za a ci. Kada ku bar nunannen dankali a busasshiyar ƙasa na dogon lokaci: ƙwarin dankali za su same shi. Kada tonon ƙarshe ya wuce { DAY($last_harvest) }.
-    .alt = An tuge shuka mai manyan dankali, ga kuma cikakken kwando.
+    .alt = Hannu yana laluben dankali a ƙarƙashin shuka; a gefe ga tukunya a kan wuta.
     .sms = Daga { BRIEF($first) }: ku laluba ko dankali ya nuna. Ku gama tonawa zuwa { BRIEF($last_harvest) }: ƙwarin dankali suna zuwa.
 
 ## Tables: title, what it tells (.text), its picture in words (.alt)
@@ -299,21 +300,21 @@ false-starts-value = { $false_starts } cikin { $years }
 caution-rot = Dankali ruɓaɓɓe, ko mai funfuna, ko wanda ƙwari suka huda
     .short = Kada ku taɓa cin sa, ko da wurin da ya yi kyau. Kada ku taɓa bai wa dabbobi. Ku binne da zurfi ko ku ƙone.
     .text = Kada ku taɓa cin sa, kada ku taɓa bai wa dabbobi shi, kada ku shuka shi. Kada ku yanke wurin da ya lalace ku ci sauran: ko da wurin da ya yi kama da lafiyayye yana iya zama mai guba. Ku binne shi a rami mai zurfi ko ku ƙone shi.
-    .alt = Ruɓaɓɓen dankali da aka soke, a gefen dabba.
+    .alt = Ruɓaɓɓen dankali; a ƙarƙashinsa akwai saniya da tukunyar girki, an soke su duka.
     .sms = Kada ku taɓa cin ruɓaɓɓen dankali ko mai funfuna, kada ku bai wa dabbobi, ko da wurin da ya yi kyau. Ku binne da zurfi ko ku ƙone.
 # doubt: "cutar bairus" for virus disease.
 caution-virus = Shuka mai ciwo
     .short = Ganye mai tabo, ƙanƙane ko murɗaɗɗe: kada ku ɗauki komai daga wannan shuka.
     .text = Ganye mai tabo, ƙanƙane ko murɗaɗɗe, da yaɗon da ya tsumbure, alamun cutar bairus ne. Kada ku taɓa ɗaukar dankali ko yaɗo daga irin wannan shuka.
-    .alt = Ƙaramar shuka mai murɗaɗɗun ganyaye, an soke ta.
+    .alt = Hannu mai wuƙa a wajen shuka mai ɗigo da yamutsattsun ganyaye, an soke hoton.
 caution-cracks = Tsagewar ƙasa
     .short = Ku tula ƙasa a kan tsaga: ƙwarin dankali suna shiga ta nan.
     .text = Ƙwarin dankali suna bi ta tsagar ƙasa su isa ga dankali. Da kun ga tsaga, nan take ku tula mata ƙasa.
-    .alt = Kunyar da ta tsage, ga ƙwaron dankali a bakin tsagar.
+    .alt = Ƙwaron dankali yana shiga tsagar kunya; a ƙasanta akwai dankali mai ramuka da yawa.
 caution-heavy-sand = Yashi yana da nauyi
     .short = Kada ku ɗauki fiye da { MEASURE($load_kg, unit: "kilogram") }. Kada ku ɗaga mazubin da ya cika.
     .text = A lokaci ɗaya kada ku ɗauki fiye da { MEASURE($load_kg, unit: "kilogram") }. Ku cika mazubi a inda zai zauna, kada ku ɗaga shi idan ya cika.
-    .alt = Mutum ya sunkuya a ƙarƙashin babban buhu, an soke shi; ga ƙaramin bokiti a gefe.
+    .alt = Mutum ya sunkuya a ƙarƙashin babban buhu, an soke shi; mace tana tsaye sosai da ƙaramin bokiti, da alamar daidai.
 # doubt: "gaɓar kogi wadda take tsaye kamar bango" (upright as a wall) for a steep bank.
 caution-riverbed = Yashin kogi
     .short = Sai kogin ya ƙafe; kada ku taɓa tona ƙarƙashin gaɓa mai tsaye ko kusa da ita; sai inda doka ta yarda.
@@ -322,15 +323,15 @@ caution-riverbed = Yashin kogi
 caution-water-children = Ruwa, yara da dabbobi
     .short = Ku nisanta yara. Ku rufe ruwa; ku yi wa rijiyoyi, ramuka da gadon reno shinge.
     .text = Kada ku bar yara su yi wasa kusa da ruwa, rijiyoyi ko ramuka. Ku rufe ruwan da kuka ajiye, ku kewaye rijiyoyi da ramuka da shinge. Ku hana awaki da kaji shiga gadon reno.
-    .alt = Ganga mai murfi, da shinge da ya hana yaro isa ga ruwa.
+    .alt = Gangar ruwa mai murfi a bayan shinge; mace tana riƙe da yaro a waje.
 caution-store-dry = Kada ku taɓa zuba ruwa a ajiyar
     .short = Kada ku zuba ruwa a yashin: dankali zai ruɓe.
     .text = Dole yashi ya kasance a bushe daga ranar farko har ta ƙarshe. Yashi mai danshi yana sa dankali ya yi tsiro da wuri ko ya ruɓe.
-    .alt = Butar ban-ruwa a kan baho, an soke ta.
+    .alt = Ruwa daga jarka yana zuba a kan bahon dankali, an soke hoton.
 caution-forecast = Waɗannan ranaku matsakaici ne, ba hasashe ba
     .short = Damina tana iya zuwa da wuri ko ta makara. Kada ku shuka sai ƙasa tana da danshi.
     .text = An samo ranakun daga shekarun baya. Damina tana iya zuwa da wuri ko ta makara. Ku lura da sararin sama da ƙasa. Kada ku shuka sai idan ƙasa tana da danshi.
-    .alt = Girgije, rabinsa da ruwa, rabinsa babu.
+    .alt = Mace da guntun yaɗo a hannu tana kallon sama: rana, girgije da ruwa.
 caution-try-first = Ku fara gwadawa da dankali kaɗan
     .short = Sabon abu ne? Ku fara da dankali kaɗan, ku adana wani yaɗo ta tsohuwar hanya.
     .text = Idan wannan sabon abu ne a gare ku, ku fara da dankali kaɗan, ku kuma adana wani ɓangare na yaɗonku ta tsohuwar hanya.
@@ -372,3 +373,4 @@ drawing-bed = Gadon reno daga sama
 drawing-bed-alt = Gadon reno daga sama: layukan dankali, tsawonsa da faɗinsa.
 drawing-rows = Gona daga sama
 drawing-rows-alt = Wani ɓangare na gona daga sama: tazarar layuka, da guntun yaɗon da aka shuka.
+    .alt = Mace a tsakanin ƙaramar tukunya mai dankali kaɗan da shukar da take ci gaba da girma a ƙasa.

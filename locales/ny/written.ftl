@@ -216,24 +216,25 @@ gather-sand = Bweretsani mchenga wouma
         [one] ulendo ndi { $loads }
        *[other] maulendo ndi pafupifupi { $loads }
      }.
-    .alt = Manja akutapa mchenga wouma pa mulu ndi kuuthira m'chidebe chaching'ono.
+    .alt = Pansi pa denga, dzanja lokhala ndi mbale likuthira mchenga wouma wa pa mulu m'chidebe chaching'ono.
     .sms = Pofika { BRIEF($last) }: bweretsani mchenga wouma wa njere zazikulu, { MEASURE($sand_l, unit: "litre") }. Uumitseni pansi pa denga. Osaposa { MEASURE($load_kg, unit: "kilogram") } pa ulendo.
 # doubt: "zopinimbira" for stunted; some say "zonyentchera".
+# doubt: "chizindikiro cha zoona" for a tick, "miyezi yakumwamba" for moons, in the words for pictures.
 check-plants = Onaninso zomera zimene munaika chizindikiro
     .short = Masamba ang'onoang'ono, opotana kapena a mawanga? Chotsani kamtengo, musatenge chilichonse.
     .text = Onani ngati masamba ali ang'onoang'ono, opotana kapena a mawanga, ngati nthambi zapinimbira, ndi ngati patsinde pali mabowo. Mukakayika, chotsani kamtengo, ndipo musatenge chilichonse pa chomeracho.
-    .alt = Chomera chodwala cha masamba opotana, pafupi ndi chomera chathanzi.
+    .alt = Chomera chathanzi, chokhala ndi chizindikiro cha zoona, chili ndi kamtengo kake; dzanja likuzula kamtengo ka chomera chodwala cha masamba amawanga ndi okwinyika.
     .sms = { BRIEF($first) }: onaninso zomera za mbatata za timitengo. Chotsani kamtengo pamene masamba ali ang'onoang'ono, opotana kapena a mawanga.
 cut-vines = Dulani nthambi za zomera zimene munaika chizindikiro
     .short = Siyani tsinde la { MEASURE($stem_cm, unit: "centimetre") }: { MEASURE($stem_hands, unit: "hand") }.
     .text = Dulani nthambizo, ndipo siyani tsinde lotalika { MEASURE($stem_cm, unit: "centimetre") }, pafupifupi { MEASURE($stem_hands, unit: "hand") }. Khungu la mbatata lidzalimba, ndipo mbatata zidzakhala nthawi yaitali zosawonongeka.
-    .alt = Mpeni ukudula nthambi, ndipo pamwamba pa nthaka patsala tsinde lotalika ngati dzanja.
+    .alt = Mpeni ukudula nthambi; matsinde otsala ndi aatali ngati dzanja lotambasula limene lili pambali pake.
     .sms = { BRIEF($first) }: dulani nthambi za mbatata za timitengo. Siyani tsinde lotalika ngati dzanja.
 # doubt: "losasupuka" (not grazed) for whole skin.
 harvest = Kumbani, ndipo sankhani mbatata { $roots }
     .short = M'nthaka youma mokha. Mbatata zapakatikati, zosavulala. Musazitsuke. Zikhale pamthunzi.
     .text = Kumbani m'nthaka youma mokha, ndipo tulutsani mbatata mosazivulaza. Sankhani mbatata zapakatikati { $roots }, zotalika ngati dzanja lanu, za khungu losasupuka. Mbatata zovulala ziphikeni, musazisunge. Pukutani dothi ndi manja, ndipo musazitsuke konse. Zisiyeni pamthunzi maola angapo, dzuwa lisazifike.
-    .alt = Khasu likutulutsa mbatata m'nthaka osazitema.
+    .alt = Dzanja likukweza chomera ndi mbatata zosavulala kuchokera m'nthaka yofewa, ndi khasu pambali.
     .sms = { BRIEF($first) }: kumbani m'nthaka youma. Sungani mbatata zapakatikati { $roots } zosavulala. Musazitsuke. Zikhale pamthunzi.
 # doubt: "mothina" for a tightly woven basket.
 # doubt: "wochindikala" (thick) for the depth of a bed of sand.
@@ -249,7 +250,7 @@ fill-container = Ikani mbatata mumchenga
         [one] Pangani nsanjika { $layers } yokha.
        *[other] Kenako ikani zina pamwamba, mpaka nsanjika zikwane { $layers }.
      } Malizani ndi mchenga wochindikala { MEASURE($top_cm, unit: "centimetre") }: umatchinga makoswe, tizilombo ndi nkhuku. Musaike chivundikiro.
-    .alt = Beseni lodulidwa poonetsa mkati: mchenga, mbatata zotalikirana, mchenga, mbatata, ndi mchenga wambiri pamwamba.
+    .alt = Beseni lodulidwa poonetsa mkati: mchenga, mbatata zotalikirana, mchenga, mbatata, ndi mchenga wambiri pamwamba; dzanja likuwaza mchenga.
     .sms = { BRIEF($first) }: ikani mbatata mumchenga wouma, zosakhudzana. Mchenga { MEASURE($base_cm, unit: "centimetre") } pansi, { MEASURE($top_cm, unit: "centimetre") } pamwamba. Osavundikira, osathira madzi.
 # doubt: "chuku" for mould; newspapers write "chukwu" of groundnuts; some say "nkhungu" or "nguwi".
 # doubt: "zofumbwa" (eaten into by weevils, as a newspaper of Malawi says of mbatata) for bored; holes of other insects would be "za mabowo".
@@ -259,17 +260,17 @@ fill-container = Ikani mbatata mumchenga
 monthly-check = Yang'anani mbatata mwezi uliwonse
     .short = Onani mbatata iliyonse. Zowola zikwirireni kapena zitentheni mpaka phulusa. Chotsani mphukira. Ziikeninso.
     .text = Tulutsani mbatata zonse, ndipo onani iliyonse. Zowola, za chuku kapena zofumbwa, zikwirireni m'dzenje lakuya, kapena zitentheni pa moto mpaka phulusa. Chotsani mphukira ndi dzanja. Mbatata zabwino ziikeninso mumchenga monga poyamba, ndipo lembani kuti zatsala zingati. Mpaka kuyang'ana kwina, musazikhudze.
-    .alt = Dzanja likutulutsa mbatata m'beseni; mbatata yowola ili pambali, ndi X yoletsa.
+    .alt = Miyezi itatu yakumwamba yosonyeza kuti mwezi wadutsa; dzanja likutulutsa mbatata m'beseni; mbatata yowola ili pambali, ndi X yoletsa.
     .sms = { BRIEF($first) }: tulutsani mbatata zonse. Zowola zikwirireni kapena zitentheni mpaka phulusa, musazipatse ziweto konse. Chotsani mphukira. Zabwino ziikeninso mumchenga.
 prepare-bed = Konzani nazale
     .short = M'litali { MEASURE($bed_length_m, unit: "metre") }, m'lifupi { MEASURE($bed_width_m, unit: "metre") }, pafupi ndi madzi. Tipulani nthaka. Mangani mpanda.
     .text = Konzani nazale pafupi ndi madzi: m'litali { MEASURE($bed_length_m, unit: "metre") }, m'lifupi { MEASURE($bed_width_m, unit: "metre") }. Tipulani nthaka bwino. Mangani mpanda kuti mbuzi ndi nkhuku zisalowe.
-    .alt = Nazale ya mizere, yozunguliridwa ndi mpanda, ndi khasu.
+    .alt = Bambo akufewetsa nthaka ya nazale ndi khasu; kumbuyo kwake kuli mpanda.
     .sms = Pofika { BRIEF($last) }: konzani nazale ya mbatata pafupi ndi madzi, m'litali { MEASURE($bed_length_m, unit: "metre") }, m'lifupi { MEASURE($bed_width_m, unit: "metre") }. Mangani mpanda.
 last-check = Yang'anani komaliza, ndipo musachotse mphukira
     .short = Zowola zikwirireni kapena zitentheni mpaka phulusa. Musachotse mphukira.
     .text = Tulutsani mbatata zonse. Zowola, za chuku kapena zofumbwa, zikwirireni m'dzenje lakuya, kapena zitentheni pa moto mpaka phulusa. Ulendo uno musachotse mphukira: mbatata zabwino zikupita ku nazale tsopano.
-    .alt = Mbatata ya mphukira, yokonzeka kupita ku nazale.
+    .alt = Dzanja likutulutsa mbatata ya mphukira m'beseni; muvi ukuloza ku nazale.
     .sms = { BRIEF($first) }: yang'anani mbatata komaliza. Musachotse mphukira. Zowola zikwirireni kapena zitentheni mpaka phulusa, musazipatse ziweto konse.
 plant-bed = Bzalani mbatata pa nazale
     .short = Mizere: { $bed_rows }, yotalikirana { MEASURE($spacing_cm, unit: "centimetre") }, mbatata pafupifupi { $row_roots } pa uliwonse. Kwirirani pang'ono.
@@ -282,14 +283,14 @@ plant-bed = Bzalani mbatata pa nazale
 water-bed = Thirirani nazale
     .short = Mpaka { MEASURE($water_l, unit: "litre") } pa tsiku ({ MEASURE($jerrycans, unit: "jerrycan") }); zomera zanthete, ochepa.
     .text = Nazale ikadzaza masamba, thirani pafupifupi { MEASURE($water_l, unit: "litre") } tsiku lililonse, ndiye kuti { MEASURE($jerrycans, unit: "jerrycan") }. Zomera zanthete zimafuna madzi ochepa; masiku otentha ndi a mphepo amafuna madzi ambiri. Siyani kuthirira mvula ikamagwa mokwanira.
-    .alt = Madzi akuthiridwa pa nazale ya mphukira.
+    .alt = Dzanja likuthira madzi a m'chigubu pa nazale ya mphukira.
     .sms = Kuyambira { BRIEF($first) }: thirirani nazale ya mbatata tsiku lililonse, mpaka { MEASURE($water_l, unit: "litre") }. Ana asayandikire madzi osavundikiridwa.
 # doubt: "mfundo" for the nodes of a vine; some say "maso".
 # doubt: "matsinde" for the stubs left in the bed; some say "zitsa".
 cut-for-planting = Dulani nthambi zobzala
     .short = Mvula ikayamba: { MEASURE($cutting_cm, unit: "centimetre") }, mfundo { $nodes }, nthambi zathanzi. Siyani matsinde.
     .text = Mvula ikayamba, dulani zidutswa zotalika { MEASURE($cutting_cm, unit: "centimetre") }, pafupifupi { MEASURE($cutting_hands, unit: "hand") }. Chidutswa chilichonse chikhale ndi mfundo zosachepera { $nodes }. Dulani pa nthambi zathanzi zokha. Podula koyamba mudzapeza zidutswa pafupifupi { $first_cuttings }. Siyani matsinde: mudzadulaponso zidutswa zina pakatha milungu inayi mpaka isanu ndi umodzi. Sungani zidutswa pamthunzi, ndipo zibzaleni pasanathe masiku awiri.
-    .alt = Dzanja likudula nthambi pa nazale ndi kusiya tsinde.
+    .alt = Dzanja lina lagwira nthambi ya pa nazale, lina likuidula ndi mpeni; matsinde akutsala.
     .sms = Mvula ikayamba: dulani nthambi zathanzi za mbatata: chidutswa { MEASURE($cutting_cm, unit: "centimetre") }, mfundo { $nodes }. Siyani matsinde.
 # doubt: "mzere" for a ridge (and a row), "mulu" for a mound; some say "mtumbira".
 plant-field = Bzalani m'munda
@@ -305,12 +306,12 @@ plant-field = Bzalani m'munda
         [zone] Mbatata { $roots } zimapereka zidutswa { $cuttings } nyengo yonse ya nazale.
        *[other] Munda ukufuna zidutswa { $cuttings }.
      } Pakatha milungu iwiri, bzalaninso m'mipata.
-    .alt = Zidutswa za nthambi zili chiimire pa mzere, pansi pa mtambo wa mvula.
+    .alt = Pansi pa mtambo wa mvula, dzanja likubzala zidutswa za nthambi mu mzere; mfundo zakumunsi zili m'nthaka.
     .sms = Kuyambira { BRIEF($first) }, nthaka ikakhala yachinyontho: bzalani zidutswa { $cuttings }. Masiku ndi apakatikati: yang'anirani kumwamba.
 first-harvest = Yesani mbatata zoyamba
     .short = Papasani mbatata zazikulu. Kumbani zonse pofika { DAY($last_harvest) }: nankafumbwe amabwera.
     .text = Papasani pansi pa zomera zingapo, kuti mupeze mbatata zokula zokwanira kudya. Musasiye mbatata zokhwima m'nthaka youma nthawi yaitali: nankafumbwe amazipeza. Malizani kukumba pofika { DAY($last_harvest) }.
-    .alt = Chomera chozulidwa cha mbatata zazikulu, ndi dengu lodzaza.
+    .alt = Dzanja likufufuza mbatata pansi pa chomera; pambali pali mphika pa moto.
     .sms = Kuyambira { BRIEF($first) }: papasani mbatata zokhwima. Kumbani zonse pofika { BRIEF($last_harvest) }: nankafumbwe amabwera.
 
 ## Tables: title, what it tells (.text), its picture in words (.alt)
@@ -347,21 +348,21 @@ false-starts-value = { $false_starts } mwa { $years }
 caution-rot = Mbatata zowola, za chuku kapena zofumbwa
     .short = Musazidye konse, ngakhale mbali yabwino. Musazipatse ziweto konse. Zikwirireni mozama kapena zitentheni mpaka phulusa.
     .text = Musazidye konse. Musazipatse ziweto konse, ndipo musazibzale. Musadule mbali yoipa kuti mudye yotsala: ngakhale mbali yooneka ngati yabwino ikhoza kukhala ndi poizoni. Zikwirireni m'dzenje lakuya, kapena zitentheni pa moto mpaka phulusa.
-    .alt = Mbatata yowola ndi X yoletsa, pafupi ndi chiweto.
+    .alt = Mbatata yowola; pansi pake pali ng'ombe ndi mphika wophikira, zonse ndi X yoletsa.
     .sms = Musadye konse mbatata zowola kapena za chuku, ngakhale mbali yabwino, ndipo musazipatse ziweto konse. Zikwirireni mozama kapena zitentheni mpaka phulusa.
 # doubt: "matenda a vairasi" for virus disease.
 caution-virus = Zomera zodwala
     .short = Masamba a mawanga, ang'onoang'ono kapena opotana: musatenge chilichonse pa chomeracho.
     .text = Masamba a mawanga, ang'onoang'ono kapena opotana, ndi nthambi zopinimbira, ndi zizindikiro za matenda a vairasi. Musatenge konse mbatata kapena nthambi pa chomera chotere.
-    .alt = Chomera chaching'ono cha masamba opotana, ndi X yoletsa.
+    .alt = Dzanja lokhala ndi mpeni pa chomera cha masamba amawanga ndi okwinyika, ndi X yoletsa.
 caution-cracks = Ming'alu ya m'nthaka
     .short = Kwirirani ming'alu ndi dothi: nankafumbwe amalowera momwemo.
     .text = Nankafumbwe amafika pa mbatata kudzera m'ming'alu ya nthaka. Kwirirani ming'alu ndi dothi mukangoiona.
-    .alt = Mzere wa ming'alu, ndi nankafumbwe pa mng'alu.
+    .alt = Nankafumbwe akulowa mu mng'alu wa mzere; pansi pake pali mbatata ya mabowo ambiri.
 caution-heavy-sand = Mchenga ndi wolemera
     .short = Musanyamule woposa { MEASURE($load_kg, unit: "kilogram") }. Musanyamule chiwiya chodzaza.
     .text = Musanyamule mchenga woposa { MEASURE($load_kg, unit: "kilogram") } nthawi imodzi. Dzazani chiwiya pamalo pomwe chidzakhala. Chikadzaza, musachinyamule.
-    .alt = Munthu wowerama ndi thumba lalikulu, ndi X yoletsa; pambali pake pali chidebe chaching'ono.
+    .alt = Munthu wowerama ndi thumba lalikulu, ndi X yoletsa; mayi woimirira bwino ndi chidebe chaching'ono, ndi chizindikiro cha zoona.
 # doubt: "gombe lotsetsereka kwambiri" (a bank that slopes very much) for a steep bank; some would say "loimirira" (upright).
 caution-riverbed = Mchenga wa mumtsinje
     .short = Mtsinje ukauma mokha; musakumbe konse pansi kapena pafupi ndi gombe lotsetsereka; pokhapo malamulo alola.
@@ -370,17 +371,17 @@ caution-riverbed = Mchenga wa mumtsinje
 caution-water-children = Madzi, ana ndi ziweto
     .short = Ana asayandikire. Vundikirani madzi; mangani mpanda ku zitsime, maenje ndi nazale.
     .text = Musalole ana kusewera pafupi ndi madzi, zitsime kapena maenje. Vundikirani madzi osungidwa. Mangani mpanda kuzungulira zitsime ndi maenje. Musalole mbuzi ndi nkhuku kulowa mu nazale.
-    .alt = Mgolo wovundikiridwa, ndi mpanda woletsa mwana kufika pa madzi.
+    .alt = Mgolo wamadzi wovundikiridwa kuseri kwa mpanda; mayi akuletsa mwana kulowamo.
 # doubt: "kheni" for a watering can.
 caution-store-dry = Musathire madzi konse pa mbatata zosungidwa
     .short = Musathire madzi mumchenga: mbatata zimawola.
     .text = Mchenga uyenera kukhala wouma kuyambira tsiku loyamba mpaka tsiku lomaliza. Mchenga wachinyontho umachititsa mbatata kuphuka msanga kapena kuwola.
-    .alt = Kheni yothirira pamwamba pa beseni, ndi X yoletsa.
+    .alt = Madzi a m'chigubu akugwera pa beseni la mbatata, ndi X yoletsa.
 # doubt: "apakatikati" for averages, "kulosera" for a forecast.
 caution-forecast = Masiku ndi apakatikati, si kulosera
     .short = Mvula ikhoza kubwera msanga kapena mochedwa. Bzalani m'nthaka yachinyontho mokha.
     .text = Masikuwa achokera pa zaka zapitazo. Mvula ikhoza kubwera msanga kapena mochedwa. Yang'anirani kumwamba ndi nthaka, ndipo bzalani m'nthaka yachinyontho mokha.
-    .alt = Mtambo, theka lake lili ndi mvula, theka lina lilibe.
+    .alt = Mayi wanyamula zidutswa za nthambi ndipo akuyang'ana kumwamba: dzuwa, mtambo ndi mvula.
 caution-try-first = Yesani ndi mbatata zochepa poyamba
     .short = Ndi zachilendo? Yambani ndi mbatata zochepa, ndipo sungani nthambi zina mwa njira yakale.
     .text = Ngati njirayi ndi yachilendo kwa inu, yambani ndi mbatata zochepa, ndipo sunganinso nthambi zanu zina mwa njira yakale.
@@ -422,3 +423,4 @@ drawing-bed = Nazale kuchokera pamwamba
 drawing-bed-alt = Nazale kuchokera pamwamba: mizere ya mbatata, m'litali ndi m'lifupi mwake.
 drawing-rows = Munda kuchokera pamwamba
 drawing-rows-alt = Gawo la munda kuchokera pamwamba: kutalikirana kwa mizere, ndi zidutswa zobzalidwa.
+    .alt = Mayi ali pakati pa mphika waung'ono wa mbatata zochepa ndi chomera chimene chikupitiriza kukula m'nthaka.

@@ -202,25 +202,26 @@ gather-sand = Traga areia seca
         [one] carga
        *[other] cargas
      }.
-    .alt = Mãos tiram areia seca de um monte para um balde pequeno.
+    .alt = Debaixo de um telhado, uma mão com uma tigela passa areia seca de um monte para um balde pequeno.
     .sms = Até { BRIEF($last) }: traga { MEASURE($sand_l, unit: "litre") } de areia grossa e seca. Seque-a debaixo de um telhado. Carregue { MEASURE($load_kg, unit: "kilogram") } ou menos de cada vez.
 # doubt: "pé do caule" for the foot of the stem.
+# doubt: "visto" for a tick, in the words for pictures.
 check-plants = Veja outra vez as plantas marcadas
     .short = Folhas pequenas, enroladas ou com manchas? Tire o pau e não aproveite nada.
     .text = Procure folhas pequenas, enroladas ou com manchas, ramas que não crescem e buracos no pé do caule. Se tiver dúvida, tire o pau e não aproveite nada dessa planta.
-    .alt = Uma planta doente, com folhas enroladas, ao lado de uma planta saudável.
+    .alt = Uma planta saudável, com um visto, fica com o seu pau; uma mão tira o pau de uma planta doente, com folhas manchadas e enrugadas.
     .sms = { BRIEF($first) }: veja outra vez as plantas marcadas. Tire o pau onde as folhas forem pequenas, enroladas ou com manchas.
 # doubt: "mão" as a measure is from the wrist to the fingertips; "palmo" is the better known measure, but it is longer.
 cut-vines = Corte as ramas das plantas marcadas
     .short = Deixe { MEASURE($stem_cm, unit: "centimetre") } de caule: { MEASURE($stem_hands, unit: "hand") }.
     .text = Corte-as e deixe { MEASURE($stem_cm, unit: "centimetre") } de caule, o comprimento de cerca de { MEASURE($stem_hands, unit: "hand") }. A casca das batatas fica mais rija, e elas duram mais tempo.
-    .alt = Uma faca corta ramas à altura de uma mão acima da terra.
+    .alt = Uma faca corta ramas, e os caules que ficam têm a altura da mão aberta que está ao lado.
     .sms = { BRIEF($first) }: corte as ramas das plantas marcadas. Deixe { MEASURE($stem_cm, unit: "centimetre") } de caule.
 # doubt: "cave" for digging out the roots; "arranque" or "colha" may be more usual.
 harvest = Cave e escolha { $roots } batatas
     .short = Só em terra seca. Batatas médias, casca inteira. Nunca as lave. Deixe-as à sombra.
     .text = Cave só em terra seca, e levante as batatas sem as ferir. Fique com { $roots } batatas médias, mais ou menos do comprimento da mão, com a casca inteira. As batatas feridas vão para a cozinha, não são para guardar. Tire a terra com a mão e nunca lave as batatas. Deixe-as algumas horas à sombra, fora do sol.
-    .alt = Uma enxada levanta batatas da terra sem as cortar.
+    .alt = Uma mão levanta da terra solta uma planta com batatas inteiras; ao lado, uma enxada.
     .sms = { BRIEF($first) }: cave em terra seca. Guarde { $roots } batatas médias, inteiras. Nunca as lave. Deixe-as à sombra.
 # doubt: "malha apertada" for a tight basket; "panela" for a pot ("pote" in places).
 fill-container = Ponha as batatas na areia
@@ -235,23 +236,23 @@ fill-container = Ponha as batatas na areia
         [one] camada
        *[other] camadas
      } ao todo. Acabe com { MEASURE($top_cm, unit: "centimetre") } de areia: ela afasta ratos, insectos e galinhas. Não ponha tampa.
-    .alt = Uma bacia cortada ao meio: areia, batatas separadas, areia, batatas, muita areia por cima.
+    .alt = Uma bacia cortada ao meio: areia, batatas separadas, areia, batatas, muita areia por cima; uma mão espalha areia.
     .sms = { BRIEF($first) }: ponha as batatas em areia seca, sem se tocarem. { MEASURE($base_cm, unit: "centimetre") } de areia em baixo, { MEASURE($top_cm, unit: "centimetre") } em cima. Sem tampa. Nunca regue.
 # doubt: "com bolor" for mouldy and "furadas" for bored by insects.
 monthly-check = Veja as batatas todos os meses
     .short = Olhe para cada batata. Enterre ou queime as podres. Esfregue os rebentos. Arrume de novo.
     .text = Tire todas as batatas e olhe bem para cada uma. As que estiverem podres, com bolor ou furadas, enterre-as fundo ou queime-as. Esfregue os rebentos até caírem. Arrume de novo as batatas boas, da mesma maneira, e escreva quantas restam. Até à próxima vez, não mexa nelas.
-    .alt = Uma mão tira uma batata da bacia; ao lado há uma batata podre, riscada com uma cruz.
+    .alt = Três luas, sinal de que passou um mês; uma mão tira uma batata da bacia; ao lado há uma batata podre, riscada com uma cruz.
     .sms = { BRIEF($first) }: tire todas as batatas. Enterre ou queime as podres, nunca alimente animais com elas. Esfregue os rebentos. Arrume de novo as boas.
 prepare-bed = Prepare o canteiro
     .short = { MEASURE($bed_length_m, unit: "metre") } por { MEASURE($bed_width_m, unit: "metre") }, perto da água. Solte a terra. Ponha uma vedação.
     .text = Faça um canteiro de { MEASURE($bed_length_m, unit: "metre") } por { MEASURE($bed_width_m, unit: "metre") }, perto da água. Solte bem a terra. Ponha uma vedação contra cabritos e galinhas.
-    .alt = Um canteiro com linhas e uma vedação à volta, e uma enxada.
+    .alt = Um homem solta a terra do canteiro com uma enxada; atrás dele, uma vedação.
     .sms = Até { BRIEF($last) }: faça um canteiro de { MEASURE($bed_length_m, unit: "metre") } por { MEASURE($bed_width_m, unit: "metre") } perto da água. Ponha uma vedação.
 last-check = Veja as batatas pela última vez e deixe os rebentos
     .short = Enterre ou queime as podres. Deixe ficar os rebentos.
     .text = Tire todas as batatas. As que estiverem podres, com bolor ou furadas, enterre-as fundo ou queime-as. Desta vez deixe ficar os rebentos: as batatas boas vão agora para o canteiro.
-    .alt = Uma batata com rebentos, pronta para o canteiro.
+    .alt = Uma mão tira da bacia uma batata com rebentos; uma seta aponta para o canteiro.
     .sms = { BRIEF($first) }: veja as batatas antes de as plantar. Deixe ficar os rebentos. Enterre ou queime as podres, nunca alimente animais com elas.
 # doubt: "deitar" for laying roots flat.
 plant-bed = Plante as batatas no canteiro
@@ -265,7 +266,7 @@ plant-bed = Plante as batatas no canteiro
 water-bed = Regue o canteiro
     .short = Até { MEASURE($water_l, unit: "litre") } por dia ({ MEASURE($jerrycans, unit: "jerrycan") }); menos para plantas novas.
     .text = Quando o canteiro estiver cheio de folhas, dê cerca de { MEASURE($water_l, unit: "litre") } todos os dias, { MEASURE($jerrycans, unit: "jerrycan") }. Enquanto as plantas forem novas, dê menos; em dias quentes e de vento, dê mais. Pare quando a chuva já fizer esse trabalho.
-    .alt = Deita-se água no canteiro com rebentos.
+    .alt = Uma mão deita água de um bidão no canteiro com rebentos.
     .sms = A partir de { BRIEF($first) }: regue o canteiro todos os dias, até { MEASURE($water_l, unit: "litre") }. Não deixe crianças perto da água.
 # doubt: "nó" for a node; farmers may say "olho".
 # doubt: "toco" for the stub left in the bed.
@@ -273,7 +274,7 @@ water-bed = Regue o canteiro
 cut-for-planting = Corte ramas para plantar
     .short = Com as chuvas: { MEASURE($cutting_cm, unit: "centimetre") }, { $nodes } nós, rebentos saudáveis. Deixe tocos.
     .text = Quando as chuvas já tiverem chegado, corte ramas de { MEASURE($cutting_cm, unit: "centimetre") }, o comprimento de cerca de { MEASURE($cutting_hands, unit: "hand") }, com pelo menos { $nodes } nós, só de rebentos saudáveis. O primeiro corte dá cerca de { $first_cuttings } ramas. Deixe tocos: eles dão mais ramas depois de quatro a seis semanas. Guarde as ramas à sombra e plante-as dentro de dois dias.
-    .alt = Uma mão corta uma rama do canteiro e deixa um toco.
+    .alt = Uma mão segura uma rama do canteiro, a outra corta-a com uma faca; ficam tocos.
     .sms = Quando as chuvas já tiverem chegado: corte ramas de { MEASURE($cutting_cm, unit: "centimetre") } com { $nodes } nós, só de plantas saudáveis. Deixe tocos.
 # doubt: "camalhão" for a ridge and "montículo" for a mound; "matuto" is said in parts of the north.
 plant-field = Plante a machamba
@@ -289,13 +290,13 @@ plant-field = Plante a machamba
         [zone] De { $roots } batatas saem { $cuttings } ramas durante toda a época do canteiro.
        *[other] A machamba leva { $cuttings } ramas.
      } Duas semanas depois, volte a plantar nas falhas.
-    .alt = Ramas em fila num camalhão, debaixo de uma nuvem de chuva.
+    .alt = Debaixo de uma nuvem de chuva, uma mão planta ramas em fila; os nós de baixo ficam dentro da terra.
     .sms = A partir de { BRIEF($first) }, quando a terra tiver humidade: plante { $cuttings } ramas. As datas seguem a média de outros anos: olhe para o céu.
 # doubt: "gorgulho" for the sweet potato weevil; farmers may just say "bicho da batata".
 first-harvest = Procure as primeiras batatas
     .short = Apalpe à procura de batatas grandes. Cave todas até { DAY($last_harvest) }, por causa do gorgulho.
     .text = Apalpe a terra debaixo de algumas plantas, à procura de batatas de tamanho para comer. Não deixe batatas maduras muito tempo em terra seca: o gorgulho encontra-as. Cave as últimas até { DAY($last_harvest) }.
-    .alt = Uma planta arrancada com batatas grandes, e um cesto cheio.
+    .alt = Uma mão procura uma batata debaixo de uma planta; ao lado, uma panela ao lume.
     .sms = A partir de { BRIEF($first) }: apalpe a terra e procure batatas maduras. Cave todas até { BRIEF($last_harvest) }, por causa do gorgulho.
 
 ## Tables: title, what it tells (.text), its picture in words (.alt)
@@ -331,22 +332,22 @@ false-starts-value = { $false_starts } em { $years }
 caution-rot = Batatas podres, com bolor ou furadas
     .short = Nunca as coma, nem a parte que parece boa. Nunca as dê aos animais. Enterre fundo ou queime.
     .text = Nunca as coma, nunca as dê aos animais, não as plante. Não corte a parte má para comer o resto: mesmo as partes que parecem boas podem ter veneno. Enterre-as fundo ou queime-as.
-    .alt = Uma batata podre riscada com uma cruz, ao lado de um animal.
+    .alt = Uma batata podre; por baixo, uma vaca e uma panela, ambas riscadas com uma cruz.
     .sms = Batatas podres ou com bolor: nunca coma nem use para alimentar animais, nem mesmo a parte que parece boa. Enterre-as fundo ou queime-as.
 # doubt: "vírus" may be unknown; "doença das folhas" would be plainer but less exact.
 caution-virus = Plantas doentes
     .short = Folhas com manchas, pequenas ou torcidas: não tire nada dessa planta.
     .text = Folhas com manchas, pequenas ou torcidas e ramas que não crescem são sinais de vírus. Nunca tire batatas nem ramas de uma planta assim.
-    .alt = Uma planta pequena com folhas torcidas, riscada com uma cruz.
+    .alt = Uma mão com uma faca junto a uma planta de folhas manchadas e enrugadas, riscada com uma cruz.
 # doubt: "rachas" for cracks in the soil; "fendas" in places.
 caution-cracks = Rachas na terra
     .short = Puxe terra para cima das rachas: o gorgulho entra por elas.
     .text = O gorgulho chega às batatas pelas rachas da terra. Puxe terra para cima das rachas logo que as vir.
-    .alt = Um camalhão rachado, com um gorgulho na racha.
+    .alt = Um gorgulho entra numa racha do camalhão; por baixo está uma batata cheia de buracos.
 caution-heavy-sand = A areia é pesada
     .short = Carregue no máximo { MEASURE($load_kg, unit: "kilogram") }. Não levante o recipiente cheio.
     .text = Carregue no máximo { MEASURE($load_kg, unit: "kilogram") } de cada vez. Encha o recipiente no lugar onde vai ficar, e não o levante quando estiver cheio.
-    .alt = Uma pessoa curvada debaixo de um grande saco, riscada com uma cruz; ao lado, um balde pequeno.
+    .alt = Uma pessoa curvada debaixo de um grande saco, riscada com uma cruz; uma mulher direita com um balde pequeno, com um visto.
 # doubt: "margem alta e a pique" for a steep bank; "barranco" is for many a gully, "ribanceira" is less known.
 caution-riverbed = Areia do leito do rio
     .short = Só com o rio seco, nunca debaixo nem perto de uma margem a pique, e só onde as regras permitem.
@@ -355,15 +356,15 @@ caution-riverbed = Areia do leito do rio
 caution-water-children = Água, crianças e animais
     .short = Crianças longe. Tape a água; vede poços, covas e canteiro.
     .text = Não deixe as crianças brincar perto de água, poços ou covas. Tape a água guardada, e ponha uma vedação à volta dos poços e das covas. Não deixe cabritos e galinhas entrar no canteiro.
-    .alt = Um tambor tapado e uma vedação que não deixa uma criança chegar à água.
+    .alt = Um tambor de água tapado atrás de uma vedação; uma mulher segura uma criança do lado de fora.
 caution-store-dry = Nunca regue as batatas guardadas
     .short = Nada de água na areia: as batatas apodrecem.
     .text = A areia tem de ficar seca do primeiro ao último dia. Em areia húmida as batatas ganham rebentos cedo demais ou apodrecem.
-    .alt = Um regador por cima da bacia, riscado com uma cruz.
+    .alt = Água de um bidão cai na bacia das batatas, riscada com uma cruz.
 caution-forecast = As datas são médias, não são previsão
     .short = As chuvas podem vir mais cedo ou mais tarde. Plante só em terra húmida.
     .text = As datas vêm de anos passados. As chuvas podem vir mais cedo ou mais tarde. Olhe para o céu e para a terra, e plante só quando a terra estiver húmida.
-    .alt = Uma nuvem, metade com chuva e metade sem chuva.
+    .alt = Uma mulher com ramas na mão olha para o sol, a nuvem e a chuva.
 caution-try-first = Experimente primeiro com poucas batatas
     .short = É novo para si? Comece com poucas batatas, e guarde algumas ramas à maneira antiga.
     .text = Se isto é novo para si, comece com poucas batatas, e guarde também algumas ramas à maneira antiga.
@@ -405,3 +406,4 @@ drawing-bed = O canteiro visto de cima
 drawing-bed-alt = O canteiro visto de cima: as linhas de batatas, o comprimento e a largura.
 drawing-rows = A machamba vista de cima
 drawing-rows-alt = Uma parte da machamba vista de cima: a distância entre linhas, e as ramas plantadas.
+    .alt = Uma mulher entre uma panela pequena com poucas batatas e uma planta que continua a crescer na terra.

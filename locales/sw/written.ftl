@@ -179,24 +179,25 @@ gather-sand = Leta mchanga mkavu
         [one] mzigo { $loads }
        *[other] mizigo { $loads }
      }.
-    .alt = Mikono inachota mchanga mkavu kutoka kwenye lundo na kuutia kwenye ndoo ndogo.
+    .alt = Chini ya paa, mkono wenye bakuli unatia mchanga mkavu kutoka kwenye lundo kwenye ndoo ndogo.
     .sms = Kufikia { BRIEF($last) }: leta mchanga wa chembe kubwa, { MEASURE($sand_l, unit: "litre") }. Ukaushe chini ya paa na uuache upoe. Usibebe zaidi ya { MEASURE($load_kg, unit: "kilogram") } kwa mara moja.
 # doubt: "marando" for vines is Tanzanian and coastal; in parts of Kenya other words are used. Not explained here, to keep the sheet short.
+# doubt: "alama ya vema" (tick) and "X ya kukataza" in the words for pictures.
 check-plants = Kagua tena mimea yenye alama
     .short = Majani madogo, yaliyojikunja au yenye madoa? Ondoa kijiti, usichukue chochote.
     .text = Je, majani ni madogo, yamejikunja au yana madoa? Je, marando yamedumaa? Je, shina lina matundu karibu na ardhi? Ukiona hivyo, au ukiwa na shaka, ondoa kijiti na usichukue chochote kwenye mmea huo.
-    .alt = Mmea wenye ugonjwa na majani yaliyojikunja, kando ya mmea wenye afya.
+    .alt = Mmea wenye afya una alama ya vema na unabaki na kijiti chake; mkono unang'oa kijiti cha mmea wenye ugonjwa, wenye majani ya madoa yaliyokunjamana.
     .sms = { BRIEF($first) }: kagua tena mimea yenye vijiti. Mmea ukiwa na majani madogo, yaliyojikunja au yenye madoa, ondoa kijiti na usichukue chochote.
 # doubt: "kiganja na vidole vyake" for a hand's length (wrist to fingertips), because "mkono" alone is also the arm.
 cut-vines = Kata marando ya mimea yenye alama
     .short = Acha shina la { MEASURE($stem_cm, unit: "centimetre") }: { MEASURE($stem_hands, unit: "hand") }.
     .text = Kata marando, na kwenye kila mmea uache shina lenye urefu wa { MEASURE($stem_cm, unit: "centimetre") }, kama { MEASURE($stem_hands, unit: "hand") }. Hivyo ganda la viazi litakuwa gumu, na viazi vitakaa muda mrefu bila kuharibika.
-    .alt = Kisu kinakata marando na kuacha shina lenye urefu wa kiganja na vidole vyake juu ya ardhi.
+    .alt = Kisu kinakata marando, na mashina yanayobaki yana urefu sawa na mkono uliosimamishwa kando yake.
     .sms = { BRIEF($first) }: kata marando ya mimea yenye vijiti. Acha shina lenye urefu wa kiganja pamoja na vidole.
 harvest = Chimba, kisha chagua viazi { $roots }
     .short = Udongo ukiwa mkavu tu. Viazi vya kati, bila jeraha. Usivioshe. Viweke kivulini.
     .text = Chimba kwenye udongo mkavu tu. Toa viazi bila kuvikata wala kuvichubua. Chukua viazi { $roots } vya ukubwa wa kati. Viwe na urefu kama wa kiganja na vidole, na visiwe na jeraha lolote. Viazi vyenye majeraha ni vya kupika, si vya kuhifadhi. Pangusa udongo kwa mkono. Usivioshe viazi kamwe. Viache kivulini kwa saa kadhaa, jua lisivipige.
-    .alt = Jembe linatoa viazi ardhini bila kuvikata.
+    .alt = Mkono unainua mmea wenye viazi vizima kutoka kwenye udongo uliolegezwa, na jembe kando yake.
     .sms = { BRIEF($first) }: chimba viazi udongo ukiwa mkavu. Hifadhi viazi { $roots } vya ukubwa wa kati, visivyo na jeraha. Usivioshe. Viweke kivulini.
 fill-container = Panga viazi kwenye mchanga
     .short = Mchanga: chini { MEASURE($base_cm, unit: "centimetre") }, katikati { MEASURE($layer_cm, unit: "centimetre") }, juu { MEASURE($top_cm, unit: "centimetre") }. Viazi visigusane. Bila kifuniko.
@@ -210,7 +211,7 @@ fill-container = Panga viazi kwenye mchanga
         [one] Panga tabaka { $layers } tu la viazi.
        *[other] Kisha panga viazi vingine juu yake na uvifunike vilevile, hadi yawe matabaka { $layers } ya viazi.
      } Malizia kwa mchanga wenye kina cha { MEASURE($top_cm, unit: "centimetre") }: mchanga huo huzuia panya, wadudu na kuku. Usifunike chombo kwa kifuniko.
-    .alt = Beseni lililokatwa kuonyesha ndani: mchanga, viazi visivyogusana, mchanga, viazi, na mchanga mwingi juu.
+    .alt = Beseni lililokatwa kuonyesha ndani: mchanga, viazi visivyogusana, mchanga, viazi, na mchanga mwingi juu; mkono unanyunyiza mchanga.
     .sms = { BRIEF($first) }: panga viazi kwenye mchanga mkavu, visigusane. Mchanga wa chini { MEASURE($base_cm, unit: "centimetre") }, wa juu { MEASURE($top_cm, unit: "centimetre") }. Usiweke kifuniko, wala usimwagie maji.
 # doubt: "viteketeze kwa moto" for burning roots up; "choma" alone also means to roast for eating.
 # doubt: "machipukizi" for sprouts on the root; the shoots cut in the bed are called "marando".
@@ -218,17 +219,17 @@ fill-container = Panga viazi kwenye mchanga
 monthly-check = Kagua viazi kila mwezi
     .short = Tazama kila kiazi. Vilivyooza vifukie au uviteketeze. Sugua machipukizi. Panga tena.
     .text = Toa viazi vyote, na utazame kimoja kimoja. Ondoa vilivyooza, vyenye ukungu au vilivyotobolewa na wadudu. Vifukie kwenye shimo refu au uviteketeze kwa moto. Usivitupe ovyo. Ondoa machipukizi kwa kuyasugua. Viazi vizuri vipange tena vilevile kama mwanzo, na uandike vimebaki vingapi. Hadi ukaguzi unaofuata, usiviguse.
-    .alt = Mkono unatoa kiazi kwenye beseni; kiazi kilichooza kiko kando, kina X ya kukataza.
+    .alt = Miezi mitatu ya angani kuonyesha mwezi uliopita; mkono unatoa kiazi kwenye beseni; kiazi kilichooza kiko kando, kina X ya kukataza.
     .sms = { BRIEF($first) }: toa viazi vyote. Vilivyooza usivile wala usiwape wanyama kamwe: vifukie au uviteketeze kwa moto. Ondoa machipukizi. Vizuri vipange tena.
 prepare-bed = Tengeneza kitalu
     .short = { MEASURE($bed_length_m, unit: "metre") } kwa { MEASURE($bed_width_m, unit: "metre") }, karibu na maji. Tifua udongo. Weka uzio.
     .text = Tengeneza kitalu cha { MEASURE($bed_length_m, unit: "metre") } kwa { MEASURE($bed_width_m, unit: "metre") } karibu na maji. Tifua udongo vizuri. Weka uzio ili mbuzi na kuku wasiingie.
-    .alt = Kitalu chenye mistari, kilichozungushiwa uzio, na jembe kando yake.
+    .alt = Mwanamume analegeza udongo wa kitalu kwa jembe; nyuma yake kuna uzio.
     .sms = Kufikia { BRIEF($last) }: tengeneza kitalu cha { MEASURE($bed_length_m, unit: "metre") } kwa { MEASURE($bed_width_m, unit: "metre") } karibu na maji. Kizungushie uzio.
 last-check = Kagua kwa mara ya mwisho na uache machipukizi
     .short = Vilivyooza vifukie au uviteketeze. Acha machipukizi.
     .text = Toa viazi vyote. Ondoa vilivyooza, vyenye ukungu au vilivyotobolewa na wadudu. Vifukie kwenye shimo refu au uviteketeze kwa moto. Usivitupe ovyo. Safari hii usiondoe machipukizi: viazi vizuri sasa vitapandwa kitaluni.
-    .alt = Kiazi chenye machipukizi, tayari kwa kitalu.
+    .alt = Mkono unatoa kiazi chenye machipukizi kwenye beseni; mshale unaelekea kwenye kitalu.
     .sms = { BRIEF($first) }: ukaguzi wa mwisho. Usiondoe machipukizi. Viazi vilivyooza usivile wala usiwape wanyama kamwe: vifukie au uviteketeze kwa moto.
 plant-bed = Panda viazi kitaluni
     .short = Mistari { $bed_rows }, kila mmoja viazi kama { $row_roots }. Kati ya mistari { MEASURE($spacing_cm, unit: "centimetre") }. Funika kwa udongo kidogo.
@@ -245,14 +246,14 @@ water-bed = Mwagilia kitalu
         [one] dumu { $jerrycans }
        *[other] madumu { $jerrycans }
      }. Mimea ikiwa bado midogo, punguza maji; siku za joto na upepo, ongeza maji. Mvua ikitosha, acha kumwagilia.
-    .alt = Maji yanamwagwa kwenye kitalu chenye machipukizi.
+    .alt = Mkono unamwaga maji ya dumu kwenye kitalu chenye machipukizi.
     .sms = Kuanzia { BRIEF($first) }: mwagilia kitalu kila siku kwa maji yasiyozidi { MEASURE($water_l, unit: "litre") }. Usiwaache watoto wakaribie maji yasiyofunikwa.
 # doubt: "vifundo" for the nodes of a vine; some say "macho" or "pingili".
 # doubt: "visiki" for the stubs left in the bed.
 cut-for-planting = Kata marando ya kupanda
     .short = Mvua zikishaanza: { MEASURE($cutting_cm, unit: "centimetre") }, vifundo { $nodes }, marando yenye afya. Acha visiki.
     .text = Mvua zikishaanza, kata vipande vyenye urefu wa { MEASURE($cutting_cm, unit: "centimetre") }, kama { MEASURE($cutting_hands, unit: "hand") }. Kila kipande kiwe na vifundo visivyopungua { $nodes }. Kata kutoka kwenye marando yenye afya tu. Ukikata mara ya kwanza utapata kama vipande { $first_cuttings }. Acha visiki ardhini: vitatoa vipande vingine baada ya wiki nne hadi sita. Weka vipande kivulini, na uvipande ndani ya siku mbili.
-    .alt = Mkono unakata marando kitaluni na kuacha visiki.
+    .alt = Mkono mmoja unashika rando la kitalu, mwingine unalikata kwa kisu; visiki vinabaki.
     .sms = Mvua zikishaanza: kata vipande vya marando vya { MEASURE($cutting_cm, unit: "centimetre") }, vyenye vifundo { $nodes } au zaidi, kwenye mimea yenye afya tu. Acha visiki ardhini.
 # doubt: "tuta la duara" for a mound; a local word may be better.
 plant-field = Panda shambani
@@ -268,12 +269,12 @@ plant-field = Panda shambani
         [zone] Viazi { $roots } hutoa vipande { $cuttings } katika msimu wote wa kitalu.
        *[other] Shamba linahitaji vipande { $cuttings }.
      } Baada ya wiki mbili, panda tena penye mapengo.
-    .alt = Vipande vya marando vimesimama kwa mstari juu ya tuta, chini ya wingu la mvua.
+    .alt = Chini ya wingu la mvua, mkono unapanda vipande vya marando kwa mstari; vifundo vya chini vimo ndani ya udongo.
     .sms = Kuanzia { BRIEF($first) }, udongo ukiwa na unyevu: panda vipande { $cuttings } vya marando. Tarehe ni wastani wa miaka iliyopita: tazama anga.
 first-harvest = Angalia viazi vya kwanza
     .short = Papasa utafute viazi vikubwa. Chimba vyote kufikia { DAY($last_harvest) }: fukusi huja.
     .text = Papasa udongo chini ya mimea michache utafute viazi vya ukubwa wa kula. Usiache viazi vilivyokomaa kwenye udongo mkavu kwa muda mrefu: wadudu waitwao fukusi watavishambulia. Maliza kuchimba kufikia tarehe { DAY($last_harvest) }.
-    .alt = Mmea uliong'olewa wenye viazi vikubwa, na kikapu kilichojaa.
+    .alt = Mkono unapapasa kiazi chini ya mmea; kando yake kuna chungu jikoni.
     .sms = Kuanzia { BRIEF($first) }: papasa udongo uone kama viazi vimekomaa. Chimba vyote kufikia { BRIEF($last_harvest) }: wadudu waitwao fukusi huja.
 
 ## Tables: title, what it tells (.text), its picture in words (.alt)
@@ -308,21 +309,21 @@ false-starts-value = { $false_starts } kati ya { $years }
 caution-rot = Viazi vilivyooza, vyenye ukungu au matundu
     .short = Usivile, hata sehemu nzuri. Usiwape wanyama kamwe. Vifukie kwenye shimo refu au uviteketeze.
     .text = Usivile kamwe, usiwape wanyama kamwe, wala usivipande. Hata ukikata sehemu mbaya, usile iliyobaki: hata sehemu inayoonekana nzuri inaweza kuwa na sumu. Vifukie kwenye shimo refu au uviteketeze kwa moto.
-    .alt = Kiazi kilichooza chenye X ya kukataza, kando ya mnyama.
+    .alt = Kiazi kilichooza; chini yake kuna ng'ombe na chungu cha kupikia, vyote vina X ya kukataza.
     .sms = Usile kamwe viazi vilivyooza, vyenye ukungu au matundu, hata sehemu iliyo nzuri. Usiwape wanyama kamwe. Vifukie kwenye shimo refu au uviteketeze kwa moto.
 caution-virus = Mimea yenye ugonjwa
     .short = Majani yenye madoa, madogo au yaliyojikunja: usichukue chochote kwenye mmea huo.
     .text = Majani madogo, yenye madoa au yaliyojikunja ni dalili ya ugonjwa wa virusi. Pia marando yaliyodumaa. Usichukue kamwe viazi wala marando kutoka kwenye mmea kama huo.
-    .alt = Mmea mdogo wenye majani yaliyojikunja, una X ya kukataza.
+    .alt = Mkono wenye kisu kwenye mmea wenye majani ya madoa yaliyokunjamana, picha ina X ya kukataza.
 # doubt: "fukusi" for the sweet potato weevil; explained here in plain words, since not everyone knows the name.
 caution-cracks = Nyufa kwenye udongo
     .short = Funika nyufa kwa udongo: wadudu (fukusi) huingia humo.
     .text = Fukusi ni wadudu wanaotoboa viazi. Huingia kwenye viazi kupitia nyufa za udongo. Funika nyufa kwa kupandishia udongo mara tu unapoziona.
-    .alt = Tuta lenye ufa, na fukusi kwenye ufa huo.
+    .alt = Fukusi anaingia kwenye ufa wa tuta; chini yake kuna kiazi chenye matundu mengi.
 caution-heavy-sand = Mchanga ni mzito
     .short = Usibebe zaidi ya { MEASURE($load_kg, unit: "kilogram") }. Usiinue chombo kilichojaa.
     .text = Usibebe zaidi ya { MEASURE($load_kg, unit: "kilogram") } kwa mara moja. Jaza chombo kikiwa mahali kitakapokaa. Usikiinue kikiwa kimejaa.
-    .alt = Mtu ameinama chini ya gunia kubwa, picha ina X ya kukataza; kando yake kuna ndoo ndogo.
+    .alt = Mtu ameinama chini ya gunia kubwa, lenye X ya kukataza; mwanamke amesimama wima na ndoo ndogo, ana alama ya vema.
 # doubt: "kingo zilizosimama wima" for steep banks; a local word may be better.
 caution-riverbed = Mchanga wa mtoni
     .short = Mto uliokauka tu; kamwe si chini ya kingo zilizosimama wima wala karibu nazo; pale sheria zinaporuhusu.
@@ -331,16 +332,16 @@ caution-riverbed = Mchanga wa mtoni
 caution-water-children = Maji, watoto na wanyama
     .short = Watoto wasikaribie. Funika maji; weka uzio kwenye visima, mashimo na kitalu.
     .text = Usiwaache watoto wacheze karibu na maji, visima au mashimo. Funika maji uliyohifadhi. Weka uzio kuzunguka visima na mashimo ili mtoto yeyote asitumbukie. Usiruhusu mbuzi na kuku waingie kitaluni.
-    .alt = Pipa lililofunikwa, na uzio unaomzuia mtoto asifike kwenye maji.
+    .alt = Pipa la maji lililofunikwa, nyuma ya uzio; mwanamke anamzuia mtoto nje yake.
 caution-store-dry = Usivimwagie maji kamwe viazi vilivyohifadhiwa
     .short = Usitie maji kwenye mchanga: viazi huoza.
     .text = Mchanga lazima ubaki mkavu kuanzia siku ya kwanza hadi ya mwisho. Mchanga wenye unyevu hufanya viazi vichipue mapema au vioze.
-    .alt = Chombo cha kumwagilia juu ya beseni, picha ina X ya kukataza.
+    .alt = Maji ya dumu yanaanguka juu ya beseni la viazi, picha ina X ya kukataza.
 # doubt: "makadirio" in the title, "wastani" in the text, for averages of past years.
 caution-forecast = Tarehe hizi ni makadirio, si utabiri
     .short = Mvua zinaweza kuwahi au kuchelewa. Panda udongo ukiwa na unyevu tu.
     .text = Ni wastani wa miaka iliyopita. Mvua zinaweza kuwahi au kuchelewa. Tazama anga na udongo. Panda penye udongo wenye unyevu tu.
-    .alt = Wingu, nusu yake ina mvua na nusu haina.
+    .alt = Mwanamke mwenye vipande vya marando mkononi anatazama juu: jua, wingu na mvua.
 caution-try-first = Jaribu kwanza kwa viazi vichache
     .short = Ni mpya kwako? Anza na viazi vichache, na utunze baadhi ya marando kwa njia uliyozoea.
     .text = Kama njia hii ni mpya kwako, anza na viazi vichache. Pia tunza baadhi ya marando yako kwa njia uliyozoea.
@@ -383,3 +384,4 @@ drawing-bed = Kitalu kutoka juu
 drawing-bed-alt = Kitalu kutoka juu: mistari ya viazi, urefu wake na upana wake.
 drawing-rows = Shamba kutoka juu
 drawing-rows-alt = Sehemu ya shamba kutoka juu: umbali kati ya matuta, na vipande vilivyopandwa.
+    .alt = Mwanamke kati ya chungu kidogo chenye viazi vichache na mmea unaoendelea kukua ardhini.

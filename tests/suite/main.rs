@@ -12,6 +12,7 @@ mod layering;
 mod numerals;
 mod outside;
 mod pack_numbers;
+mod pictures;
 mod plan;
 mod plan_enough;
 mod plan_late;

@@ -369,3 +369,12 @@ fn pdftotext_finds_lines_from_right_to_left() {
         edges("ltr.pdf", &Printer::new(&Embedded).unwrap().print(Paper::Farm, &facts).unwrap().bytes);
     assert!((left - MARGIN).abs() < 6.0, "the title begins at {left}");
 }
+
+/// The pictures are as their program draws them.
+#[test]
+fn pictures_are_as_they_are_drawn() {
+    let Some(python) = program("python3") else { return };
+    let draw = Path::new(env!("CARGO_MANIFEST_DIR")).join("templates/pictures/draw.py");
+    let output = Command::new(python).arg(draw).arg("--check").output().unwrap();
+    assert!(output.status.success(), "{}", String::from_utf8_lossy(&output.stderr));
+}
