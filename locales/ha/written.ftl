@@ -184,7 +184,7 @@ gather-sand = Ku kawo busasshen yashi
     .sms = Zuwa { BRIEF($last) }: ku kawo busasshen yashi mai kaushi, { MEASURE($sand_l, unit: "litre") }. Ku shanya shi a rumfa. Kada kaya guda ya wuce { MEASURE($load_kg, unit: "kilogram") }.
 # doubt: "yaɗo" for the vine; other areas may say "igiya" or "harawa".
 # "ƙananan ramuka" for holes: "huda" is also blossom, and ridging.
-# doubt: "alamar daidai" for a tick, "Wata uku" for three moons, in the words for pictures.
+# doubt: "alamar daidai" for a tick, "hoton wata sau uku" for three moons, in the words for pictures.
 check-plants = Ku sake duba shukar da kuka sa wa alama
     .short = Ganye ƙanana, murɗaɗɗu ko masu tabo? Ku cire sandar, kada ku ɗauki komai.
     .text = Ku duba ko ganyaye ƙanana ne, ko sun murɗe, ko sun yi tabo; ko yaɗo ya tsumbure; ko akwai ƙananan ramuka a gindin shuka. Idan kuna shakka, ku cire sandar, kada ku ɗauki komai daga wannan shuka.
@@ -219,13 +219,13 @@ fill-container = Ku jera dankali a cikin yashi
 monthly-check = Ku duba dankali kowane wata
     .short = Ku duba kowane dankali. Ku binne ko ku ƙone ruɓaɓɓe. Ku murje tsiro. Ku sake jerawa.
     .text = Ku fitar da kowane dankali, ku duba shi. Ku ware wanda ya ruɓe, ko ya yi funfuna, ko ƙwari suka huda shi. Ku binne shi a rami mai zurfi, ko ku ƙone shi. Ku murje tsiro har ya fita. Ku sake jera masu kyau kamar da, ku rubuta guda nawa suka rage. Tsakanin dubawa da dubawa, ku ƙyale su.
-    .alt = Wata uku a sama, alamar wata ya wuce; hannu yana ciro dankali daga baho; ruɓaɓɓen dankali yana gefe, an soke shi.
+    .alt = Hoton wata sau uku, alamar cewa wata guda ya wuce; hannu yana ciro dankali daga baho; ruɓaɓɓen dankali yana gefe, an soke shi.
     .sms = { BRIEF($first) }: ku fitar da dankali duka. Ku binne ko ku ƙone ruɓaɓɓe, kada ku taɓa bai wa dabbobi. Ku murje tsiro. Ku sake jerawa.
 # doubt: "mita … da mita …" in the text message for length by width.
 prepare-bed = Ku yi gadon reno
     .short = { MEASURE($bed_length_m, unit: "metre") } da { MEASURE($bed_width_m, unit: "metre") }, kusa da ruwa. Ku noma ƙasar. Ku yi shinge.
     .text = Ku yi gado mai tsawon { MEASURE($bed_length_m, unit: "metre") } da faɗin { MEASURE($bed_width_m, unit: "metre") } kusa da ruwa. Ku noma ƙasarsa sosai har ta yi laushi. Ku kewaye shi da shinge don hana awaki da kaji shiga.
-    .alt = Wani mutum yana sassauta ƙasar gado da fartanya; a bayansa akwai shinge.
+    .alt = Wani mutum yana sassauta ƙasar gadon reno da fartanya; a bayansa akwai shinge.
     .sms = Zuwa { BRIEF($last) }: ku yi gadon reno na { MEASURE($bed_length_m, unit: "metre") } da { MEASURE($bed_width_m, unit: "metre") } kusa da ruwa. Ku yi masa shinge.
 last-check = Ku duba a karo na ƙarshe, ku bar tsiron
     .short = Ku binne ko ku ƙone ruɓaɓɓe. Ku bar tsiron.

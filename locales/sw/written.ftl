@@ -179,7 +179,7 @@ gather-sand = Leta mchanga mkavu
         [one] mzigo { $loads }
        *[other] mizigo { $loads }
      }.
-    .alt = Chini ya paa, mkono wenye bakuli unatia mchanga mkavu kutoka kwenye lundo kwenye ndoo ndogo.
+    .alt = Chini ya paa, mkono wenye bakuli unachota mchanga mkavu kutoka kwenye lundo na kuutia kwenye ndoo ndogo.
     .sms = Kufikia { BRIEF($last) }: leta mchanga wa chembe kubwa, { MEASURE($sand_l, unit: "litre") }. Ukaushe chini ya paa na uuache upoe. Usibebe zaidi ya { MEASURE($load_kg, unit: "kilogram") } kwa mara moja.
 # doubt: "marando" for vines is Tanzanian and coastal; in parts of Kenya other words are used. Not explained here, to keep the sheet short.
 # doubt: "alama ya vema" (tick) and "X ya kukataza" in the words for pictures.
@@ -219,7 +219,7 @@ fill-container = Panga viazi kwenye mchanga
 monthly-check = Kagua viazi kila mwezi
     .short = Tazama kila kiazi. Vilivyooza vifukie au uviteketeze. Sugua machipukizi. Panga tena.
     .text = Toa viazi vyote, na utazame kimoja kimoja. Ondoa vilivyooza, vyenye ukungu au vilivyotobolewa na wadudu. Vifukie kwenye shimo refu au uviteketeze kwa moto. Usivitupe ovyo. Ondoa machipukizi kwa kuyasugua. Viazi vizuri vipange tena vilevile kama mwanzo, na uandike vimebaki vingapi. Hadi ukaguzi unaofuata, usiviguse.
-    .alt = Miezi mitatu ya angani kuonyesha mwezi uliopita; mkono unatoa kiazi kwenye beseni; kiazi kilichooza kiko kando, kina X ya kukataza.
+    .alt = Mwezi wa angani mara tatu, ishara kwamba mwezi mmoja umepita; mkono unatoa kiazi kwenye beseni; kiazi kilichooza kiko kando, kina X ya kukataza.
     .sms = { BRIEF($first) }: toa viazi vyote. Vilivyooza usivile wala usiwape wanyama kamwe: vifukie au uviteketeze kwa moto. Ondoa machipukizi. Vizuri vipange tena.
 prepare-bed = Tengeneza kitalu
     .short = { MEASURE($bed_length_m, unit: "metre") } kwa { MEASURE($bed_width_m, unit: "metre") }, karibu na maji. Tifua udongo. Weka uzio.
