@@ -5,9 +5,10 @@
     draw.py --check    fails where a picture is missing, left over or not as drawn here
     draw.py --contact  prints one SVG with all of them in cells of 3 cm, each with its name
 
-A picture is 240 units wide and is read at 3 cm, where one unit is 0.35 pt. Lines have two widths. Skin,
-water and rot are solid black, soil is hatched, sand is dotted, all else is white. Whatever lies in front
-has a white edge around it, so that black never runs into black on a poor copy.
+A picture is 240 units wide and is read at 3 cm, where one unit is 0.35 pt. Outlines and details
+have one width each; walls, limbs and signs are thicker. Skin, water and rot are solid black, soil is hatched,
+sand is dotted, all else is white. Whatever lies in front has a white edge around it, so that black never runs
+into black on a poor copy.
 """
 
 import math
@@ -334,7 +335,7 @@ def jerrycan(pen):
     """A jerrycan, 76 wide and 104 high, its foot in the middle at the origin, its mouth up to the left."""
     pen.area("M-46 -78L-24 -102L-10 -90L-32 -64Z", BLACK, FINE, edge=True)
     pen.area("M-38 -8L-38 -62L-16 -86L30 -86C36 -86 38 -82 38 -76L38 -8C38 -2 36 0 30 0L-30 0C-36 0 -38 -2 -38 -8Z", edge=True)
-    pen.area("M-6 -74L24 -74L24 -60L-18 -60Z", WHITE, 5)
+    pen.area("M-6 -74L24 -74L24 -60L-18 -60Z", WHITE, FINE)
     pen.line("M-20 -40L20 -12M20 -40L-20 -12", FINE)
 
 
@@ -358,7 +359,7 @@ def sand(pen, points, r=3.2):
 def bucket(pen, handle=True):
     """A small bucket, 64 wide, its foot at the origin and its rim at -54."""
     if handle:
-        pen.line("M-28 -54C-28 -92 28 -92 28 -54", 5)
+        pen.line("M-28 -54C-28 -92 28 -92 28 -54", FINE)
     pen.area("M-32 -54L-24 0L24 0L32 -54Z", edge=True)
     pen.line("M-34 -54L34 -54", BOLD)
 
@@ -375,7 +376,7 @@ def pot(pen):
 
 def steam(pen):
     for x in (-24, 0, 24):
-        pen.line(f"M{x} 0C{x - 12} -12 {x + 12} -20 {x} -34", 5)
+        pen.line(f"M{x} 0C{x - 12} -12 {x + 12} -20 {x} -34", FINE)
 
 
 def cloud(pen):
@@ -458,7 +459,7 @@ def ridge(pen, middle, top, half=110, foot=214):
 
 def weevil(pen):
     """A weevil, its long snout to the left."""
-    pen.line("M-8 8L-20 26L-28 28M6 10L4 30L-4 36M20 8L32 24L40 24M-8 -8L-20 -24L-28 -26M6 -10L4 -30L-4 -34M20 -8L32 -24L40 -24", 5)
+    pen.line("M-8 8L-20 26L-28 28M6 10L4 30L-4 36M20 8L32 24L40 24M-8 -8L-20 -24L-28 -26M6 -10L4 -30L-4 -34M20 -8L32 -24L40 -24", FINE)
     pen.area("M0 0C2 -22 46 -20 48 0C46 20 2 22 0 0Z", BLACK, FINE)
     pen.area("M-22 0C-22 -14 0 -14 2 0C0 14 -22 14 -22 0Z", BLACK, FINE)
     pen.dot(-26, 0, 9)
