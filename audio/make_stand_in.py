@@ -1,7 +1,7 @@
 #!/usr/bin/env python3
 """Makes a stand-in voice: every phrase of a language, spoken by a machine.
 
-    cargo run --release -- clips script --language sw --json > sw.jsonl
+    cargo run --release -- clips script --language sw --all --json > sw.jsonl
     python3 audio/make_stand_in.py --language sw --espeak-voice sw --pace 165 sw.jsonl
 
 Needs espeak-ng, sox and flac. The same phrases give the same bytes. The voice
@@ -61,7 +61,7 @@ def quoted(text):
 
 def main():
     arguments = argparse.ArgumentParser(description=__doc__.split("\n")[0])
-    arguments.add_argument("phrases", type=pathlib.Path, help="what `kabla clips script --json` prints")
+    arguments.add_argument("phrases", type=pathlib.Path, help="what `kabla clips script --all --json` prints")
     arguments.add_argument("--language", required=True)
     arguments.add_argument("--espeak-voice", required=True)
     arguments.add_argument("--pace", type=int, default=145, help="words a minute, as espeak-ng counts them")

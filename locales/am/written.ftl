@@ -398,3 +398,46 @@ drawing-bed-alt = መደቡ ከላይ ሲታይ፦ የስኳር ድንች ረድ
 drawing-rows = ማሳው ከላይ ሲታይ
 drawing-rows-alt = የማሳው ክፍል ከላይ ሲታይ፦ የረድፎች ርቀትና የተተከሉ ቁራጮች።
     .alt = ጥቂት ስኳር ድንቾች ባሉበት ትንሽ ማሰሮና በአፈር ውስጥ ማደጉን በሚቀጥል ተክል መካከል የቆመች ሴት።
+## Words of the recording script
+
+script-title = የሚቀዱ ቃላት
+script-new-voice = አዲስ ድምፅ
+script-lines = የሚነበቡ መስመሮች
+script-time = ጊዜ፣ በቃላቱ ርዝመት ሲገመት
+script-time-measured = ጊዜ፣ በዚህ ድምፅ ፍጥነት
+script-minutes = { $minutes } ደቂቃ ያህል
+script-ready = አሁን የተሟሉ መልእክቶች
+script-how = ከመጀመርዎ በፊት
+script-how-room = ጸጥ ያለና ጨርቅ ያለበት ክፍል ይፈልጉ፦ መጋረጃ፣ አልጋ፣ ልብስ። መስኮቶችን ይዝጉ፤ ማራገቢያ፣ ማቀዝቀዣና የሚጮህ ስልክ ያጥፉ።
+# doubt: "የአንድ እጅ ርዝመት" for a hand's length (wrist to fingertips); "እጅ" is also the arm.
+script-how-distance = አፍዎ ከማይክሮፎኑ ወይም ከስልኩ የአንድ እጅ ርዝመት ያህል ርቆ፣ ትንሽ ወደ ጎን ይሁን። ይህን ርቀት እስከ መጨረሻው አይለውጡ።
+script-how-tone = መቅዳት ይጀምሩና ለአምስት ሰከንድ ፍጹም ጸጥ ይበሉ፤ የክፍሉም ድምፅ ያስፈልጋል።
+script-how-pause = ከእያንዳንዱ መስመር በፊት አንድ ሰከንድ፣ ከእሱም በኋላ አንድ ሰከንድ ዝም ይበሉ።
+script-how-order = መስመሮቹን በቅደም ተከተላቸው ያንብቡ፤ ባነበቡት ሁሉ ላይ ምልክት ያድርጉ። ቁጥራቸውን አይናገሩ።
+script-how-slip = ከተሳሳቱ ትንሽ ዝም ብለው መስመሩን በሙሉ እንደገና ይናገሩ። መቅዳቱን አያቁሙ።
+# doubt: "በደማቅ" for bold type, "ዜማ" for the melody of a sentence.
+script-how-grey = በደማቅ የተጻፉትን ቃላት ብቻ ጮክ ብለው ይናገሩ። በዙሪያቸው ያሉትን ግራጫ ቃላት በልብዎ ያንብቡ፤ ለድምፅዎ የዓረፍተ ነገሩን ዜማ ይሰጡታል።
+script-how-brackets = በ[ ] ውስጥ ያሉትን ቃላት ብቻ ጮክ ብለው ይናገሩ። ሌሎቹን በልብዎ ያንብቡ፤ ለድምፅዎ የዓረፍተ ነገሩን ዜማ ይሰጡታል።
+script-how-medial = “{ script-medial }” የሚል ባለበት ድምፅዎን ዝቅ አያድርጉ፤ ዓረፍተ ነገሩ ይቀጥላል።
+script-how-final = “{ script-final }” የሚል ባለበት እንደ ዓረፍተ ነገር መጨረሻ ድምፅዎን ዝቅ ያድርጉ።
+script-medial = ይቀጥላል
+script-final = ያበቃል
+script-part = ክፍል { $part }
+script-part-lines = ከመስመር { $first_line } እስከ { $last_line }
+script-rest = ለሌሎች ማሳዎችና ቀኖች
+script-opening = የእያንዳንዱ መልእክት መጀመሪያ
+script-closing = የእያንዳንዱ መልእክት መጨረሻ
+script-sentences = ሙሉ ዓረፍተ ነገሮች
+script-parts = የዓረፍተ ነገር ክፍሎች
+script-numbers = ቁጥሮች፣ ዓይነት { $form }
+script-dates = የቀን ክፍሎች
+script-months = ወሮች
+script-units = መለኪያዎች
+script-unlocks = የሚያስፈልጋቸው መልእክቶች
+script-complete = በዚህ መስመር የሚሟሉ
+# doubt: "ቅጂ" for a recording; it is also a copy.
+script-stale = የድሮው ቅጂ የሚለው
+script-other-ending = ቅጂ አለ፤ ግን የድምፁ አጨራረስ ሌላ ነው።
+script-recorded = አስቀድሞ ተቀድቷል።
+script-unsaid = እንዲህ የሚለው የታወቀ ዓረፍተ ነገር የለም፤ ሊታለፍ ይችላል።
+script-nothing = የሚቀዳ ነገር አልቀረም።

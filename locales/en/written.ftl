@@ -364,3 +364,46 @@ drawing-bed-alt = The bed from above, with its rows of roots, its length and its
 drawing-rows = The field from above
 drawing-rows-alt = A part of the field from above: how far apart the rows are, and the cuttings in them.
     .alt = A woman between a small pot with a few roots and a plant that goes on growing in the soil.
+## Words of the recording script
+
+script-title = What to record
+script-new-voice = a new voice
+script-lines = Lines to read
+script-time = Time, guessed from the length of the words
+script-time-measured = Time, at the pace of this voice
+script-minutes = about { $minutes } { $minutes ->
+    [one] minute
+   *[other] minutes
+ }
+script-ready = Messages complete already
+script-how = Before you begin
+script-how-room = Find a quiet room with cloth in it: curtains, a bed, clothes. Shut the windows, and switch off fans, fridges and phones that may ring.
+script-how-distance = Keep your mouth a hand's length from the microphone or phone, and a little to its side. Do not change this distance until the end.
+script-how-tone = Start the recording, then keep quite still for five seconds: the sound of the room is needed too.
+script-how-pause = Be silent for one second before each line, and for one second after it.
+script-how-order = Read the lines in their order, and tick each one off. Do not say their numbers.
+script-how-slip = If you slip, pause, and say the whole line again. Let the recording run.
+script-how-grey = Say aloud only the words in bold. Read the grey words around them in your mind: they give your voice the melody of the sentence.
+script-how-brackets = Say aloud only the words in [ ]. Read the others in your mind: they give your voice the melody of the sentence.
+script-how-medial = Where it says “{ script-medial }”, keep your voice up: more follows.
+script-how-final = Where it says “{ script-final }”, let your voice fall, as at the end of a sentence.
+script-medial = goes on
+script-final = ends
+script-part = Part { $part }
+script-part-lines = lines { $first_line } to { $last_line }
+script-rest = For other farms and dates
+script-opening = Beginning of every message
+script-closing = End of every message
+script-sentences = Whole sentences
+script-parts = Parts of sentences
+script-numbers = Numbers, form { $form }
+script-dates = Parts of dates
+script-months = Months
+script-units = Measures
+script-unlocks = Messages that need it
+script-complete = Complete with this line
+script-stale = The old recording says
+script-other-ending = There is a recording, but with the other ending.
+script-recorded = It is recorded already.
+script-unsaid = No known sentence says it so: it may be left out.
+script-nothing = Nothing is left to record.

@@ -406,3 +406,46 @@ drawing-bed-alt = La planche vue de dessus : les lignes de patates, sa longueur 
 drawing-rows = Le champ, vu de dessus
 drawing-rows-alt = Une partie du champ vue de dessus : l’écart entre les rangs, et les boutures.
     .alt = Une femme entre un petit pot avec quelques patates et un pied qui continue de pousser en terre.
+## Words of the recording script
+
+script-title = À enregistrer
+script-new-voice = une nouvelle voix
+script-lines = Lignes à lire
+script-time = Durée, estimée d’après la longueur des mots
+script-time-measured = Durée, au rythme de cette voix
+script-minutes = environ { $minutes } { $minutes ->
+    [one] minute
+   *[other] minutes
+ }
+script-ready = Messages déjà complets
+script-how = Avant de commencer
+script-how-room = Trouvez une pièce calme où il y a du tissu : rideaux, lit, habits. Fermez les fenêtres, éteignez les ventilateurs, les frigos et les téléphones qui peuvent sonner.
+script-how-distance = Gardez la bouche à une longueur de main du micro ou du téléphone, un peu sur le côté. Ne changez pas cette distance jusqu’à la fin.
+script-how-tone = Lancez l’enregistrement et restez cinq secondes en silence complet : le son de la pièce sert aussi.
+script-how-pause = Faites une seconde de silence avant chaque ligne, et une seconde après.
+script-how-order = Lisez les lignes dans l’ordre et cochez-les une à une. Ne dites pas leur numéro.
+script-how-slip = Si vous vous trompez, faites une pause et redites toute la ligne. N’arrêtez pas l’enregistrement.
+script-how-grey = Dites à voix haute seulement les mots en gras. Lisez dans votre tête les mots gris autour : ils donnent à votre voix la mélodie de la phrase.
+script-how-brackets = Dites à voix haute seulement les mots entre [ ]. Lisez les autres dans votre tête : ils donnent à votre voix la mélodie de la phrase.
+script-how-medial = Là où il est écrit « { script-medial } », gardez la voix haute : il y a une suite.
+script-how-final = Là où il est écrit « { script-final } », laissez tomber la voix, comme à la fin d’une phrase.
+script-medial = continue
+script-final = finit
+script-part = Partie { $part }
+script-part-lines = lignes { $first_line } à { $last_line }
+script-rest = Pour d’autres champs et d’autres dates
+script-opening = Début de chaque message
+script-closing = Fin de chaque message
+script-sentences = Phrases entières
+script-parts = Parties de phrases
+script-numbers = Nombres, forme { $form }
+script-dates = Parties de dates
+script-months = Mois
+script-units = Mesures
+script-unlocks = Messages qui en ont besoin
+script-complete = Complet avec cette ligne
+script-stale = L’ancien enregistrement dit
+script-other-ending = Il y a un enregistrement, mais la voix finit de l’autre façon.
+script-recorded = Déjà enregistré.
+script-unsaid = Aucune phrase connue ne le dit ainsi : on peut le laisser.
+script-nothing = Il ne reste rien à enregistrer.

@@ -374,3 +374,45 @@ drawing-bed-alt = Gadon reno daga sama: layukan dankali, tsawonsa da faɗinsa.
 drawing-rows = Gona daga sama
 drawing-rows-alt = Wani ɓangare na gona daga sama: tazarar layuka, da guntun yaɗon da aka shuka.
     .alt = Mace a tsakanin ƙaramar tukunya mai dankali kaɗan da shukar da take ci gaba da girma a ƙasa.
+## Words of the recording script
+
+# doubt: "ɗauka" for recording ("ɗaukar murya"); radio people also say "naɗa".
+script-title = Abin da za a ɗauka
+script-new-voice = sabuwar murya
+script-lines = Layukan da za a karanta
+script-time = Lokaci, bisa kimanta tsawon kalmomi
+script-time-measured = Lokaci, bisa saurin wannan murya
+script-minutes = kamar minti { $minutes }
+script-ready = Saƙonnin da suka cika yanzu
+script-how = Kafin ku fara
+script-how-room = Ku nemi ɗaki mai shiru da ke da yadudduka: labule, gado, tufafi. Ku rufe tagogi, ku kashe fanka, firiji da wayar da za ta iya ƙara.
+script-how-distance = Ku bar tsawon hannu, daga wuya zuwa yatsu, tsakanin bakinku da makirufo ko waya, ku ɗan karkata gefe. Kada ku canja wannan nisa har ƙarshe.
+script-how-tone = Ku fara ɗauka, sai ku yi shiru ƙwarai na daƙiƙa biyar: ana buƙatar sautin ɗakin ma.
+script-how-pause = Ku yi shiru na daƙiƙa ɗaya kafin kowane layi, da daƙiƙa ɗaya bayansa.
+script-how-order = Ku karanta layukan bisa jerinsu, ku sa alama a kan kowanne. Kada ku faɗi lambobinsu.
+script-how-slip = Idan kun yi kuskure, ku ɗan yi shiru, sai ku sake faɗar layin gaba ɗaya. Kada ku tsai da ɗauka.
+# doubt: "kalmomi masu kauri" for bold type, "karin jimla" for the melody of a sentence.
+script-how-grey = Ku faɗi kalmomi masu kauri kaɗai da murya. Kalmomi masu launin toka da ke kewaye da su, ku karanta su a zuci: su ke ba muryarku karin jimlar.
+script-how-brackets = Ku faɗi kalmomin da ke cikin [ ] kaɗai da murya. Sauran ku karanta su a zuci: su ke ba muryarku karin jimlar.
+script-how-medial = Inda aka rubuta “{ script-medial }”, kada ku sauke murya: akwai sauran magana.
+script-how-final = Inda aka rubuta “{ script-final }”, ku sauke murya kamar a ƙarshen jimla.
+script-medial = tana ci gaba
+script-final = ta ƙare
+script-part = Kashi na { $part }
+script-part-lines = layi na { $first_line } zuwa { $last_line }
+script-rest = Don wasu gonaki da ranaku
+script-opening = Farkon kowane saƙo
+script-closing = Ƙarshen kowane saƙo
+script-sentences = Cikakkun jimloli
+script-parts = Sassan jimla
+script-numbers = Lambobi, iri na { $form }
+script-dates = Sassan kwanan wata
+script-months = Watanni
+script-units = Awo
+script-unlocks = Saƙonnin da ke buƙatarsa
+script-complete = Wannan layi ya cika
+script-stale = A da an ɗauki
+script-other-ending = An taɓa ɗauka, amma murya ta ƙare ta ɗayar hanya.
+script-recorded = An riga an ɗauka.
+script-unsaid = Babu jimlar da aka sani da ke faɗarsa haka: ana iya tsallake shi.
+script-nothing = Babu abin da ya rage a ɗauka.

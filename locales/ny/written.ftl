@@ -424,3 +424,45 @@ drawing-bed-alt = Nazale kuchokera pamwamba: mizere ya mbatata, m'litali ndi m'l
 drawing-rows = Munda kuchokera pamwamba
 drawing-rows-alt = Gawo la munda kuchokera pamwamba: kutalikirana kwa mizere, ndi zidutswa zobzalidwa.
     .alt = Mayi ali pakati pa mphika waung'ono wa mbatata zochepa ndi chomera chimene chikupitiriza kukula m'nthaka.
+## Words of the recording script
+
+# doubt: "kujambula" for recording; also "kutepa" in speech.
+script-title = Mawu ojambula
+script-new-voice = liwu latsopano
+script-lines = Mizere yowerenga
+script-time = Nthawi, poyerekeza ndi kutalika kwa mawu
+script-time-measured = Nthawi, malinga ndi liwiro la liwu ili
+script-minutes = pafupifupi mphindi { $minutes }
+script-ready = Mauthenga amene akwanira kale
+script-how = Musanayambe
+script-how-room = Pezani chipinda chabata chimene muli nsalu: makatani, bedi, zovala. Tsekani mawindo, ndipo zimitsani mafani, mafiriji ndi mafoni amene angalire.
+script-how-distance = Pakati pa kamwa lanu ndi maikolofoni kapena foni pakhale kutalika kwa dzanja, cham'mbali pang'ono. Musasinthe mtunda umenewu mpaka kumapeto.
+script-how-tone = Yambani kujambula, kenako khalani chete kwa masekondi asanu: phokoso la m'chipindamo nalonso ndi lofunika.
+script-how-pause = Khalani chete kwa sekondi imodzi musanawerenge mzere uliwonse, ndi sekondi imodzi mutawerenga.
+script-how-order = Werengani mizere motsatira dongosolo lake, ndipo chongani uliwonse. Musatchule manambala ake.
+script-how-slip = Mukalakwitsa, khalani chete pang'ono, kenako nenaninso mzere wonse. Musayimitse kujambula.
+# doubt: "mawu akuda kwambiri" for bold type, "mayimbidwe" for the melody of a sentence.
+script-how-grey = Nenani mokweza mawu akuda kwambiri okha. Mawu otuwa amene ayandikana nawo awerengeni mumtima: amapatsa liwu lanu mayimbidwe a chiganizo.
+script-how-brackets = Nenani mokweza mawu amene ali mkati mwa [ ] okha. Enawo awerengeni mumtima: amapatsa liwu lanu mayimbidwe a chiganizo.
+script-how-medial = Pamene palembedwa “{ script-medial }”, musatsitse liwu: pakubwera mawu ena.
+script-how-final = Pamene palembedwa “{ script-final }”, tsitsani liwu, monga kumapeto kwa chiganizo.
+script-medial = chikupitirira
+script-final = chatha
+script-part = Gawo { $part }
+script-part-lines = mzere { $first_line } mpaka { $last_line }
+script-rest = Za minda ina ndi masiku ena
+script-opening = Chiyambi cha uthenga uliwonse
+script-closing = Mapeto a uthenga uliwonse
+script-sentences = Ziganizo zathunthu
+script-parts = Zigawo za ziganizo
+script-numbers = Manambala, mtundu { $form }
+script-dates = Zigawo za masiku
+script-months = Miyezi
+script-units = Miyeso
+script-unlocks = Mauthenga amene akufunika mawuwa
+script-complete = Mzere uwu ukukwaniritsa
+script-stale = Mawu ojambulidwa kale akuti
+script-other-ending = Alipo ojambulidwa, koma liwu limatha mwa njira ina.
+script-recorded = Ajambulidwa kale.
+script-unsaid = Palibe chiganizo chodziwika chonena motere: mukhoza kudumpha.
+script-nothing = Palibe chotsala chojambula.

@@ -407,3 +407,46 @@ drawing-bed-alt = O canteiro visto de cima: as linhas de batatas, o comprimento 
 drawing-rows = A machamba vista de cima
 drawing-rows-alt = Uma parte da machamba vista de cima: a distância entre linhas, e as ramas plantadas.
     .alt = Uma mulher entre uma panela pequena com poucas batatas e uma planta que continua a crescer na terra.
+## Words of the recording script
+
+script-title = O que gravar
+script-new-voice = uma voz nova
+script-lines = Linhas para ler
+script-time = Tempo, calculado pelo comprimento das palavras
+script-time-measured = Tempo, ao ritmo desta voz
+script-minutes = cerca de { $minutes } { $minutes ->
+    [one] minuto
+   *[other] minutos
+ }
+script-ready = Mensagens já completas
+script-how = Antes de começar
+script-how-room = Procure uma sala sossegada com panos: cortinas, uma cama, roupa. Feche as janelas e desligue ventoinhas, geleiras e telefones que possam tocar.
+script-how-distance = Fique com a boca a um palmo do microfone ou do telefone, um pouco de lado. Mantenha esta distância até ao fim.
+script-how-tone = Comece a gravar e fique cinco segundos em silêncio total: o som da sala também faz falta.
+script-how-pause = Faça um segundo de silêncio antes de cada linha e um segundo depois.
+script-how-order = Leia as linhas por ordem e marque cada uma. Não diga os seus números.
+script-how-slip = Se se enganar, faça uma pausa e diga outra vez a linha toda. Não pare a gravação.
+script-how-grey = Diga em voz alta só as palavras a negrito. Leia em pensamento as palavras cinzentas à volta: elas dão à sua voz a melodia da frase.
+script-how-brackets = Diga em voz alta só as palavras entre [ ]. Leia as outras em pensamento: elas dão à sua voz a melodia da frase.
+script-how-medial = Onde está escrito “{ script-medial }”, não baixe a voz: ainda há mais.
+script-how-final = Onde está escrito “{ script-final }”, baixe a voz, como no fim de uma frase.
+script-medial = continua
+script-final = acaba
+script-part = Parte { $part }
+script-part-lines = linhas { $first_line } a { $last_line }
+script-rest = Para outras machambas e datas
+script-opening = Início de cada mensagem
+script-closing = Fim de cada mensagem
+script-sentences = Frases inteiras
+script-parts = Partes de frases
+script-numbers = Números, forma { $form }
+script-dates = Partes de datas
+script-months = Meses
+script-units = Medidas
+script-unlocks = Mensagens que precisam dela
+script-complete = Com esta linha fica completo
+script-stale = A gravação antiga diz
+script-other-ending = Há uma gravação, mas a voz acaba da outra maneira.
+script-recorded = Já está gravada.
+script-unsaid = Nenhuma frase conhecida a diz assim: pode ficar de fora.
+script-nothing = Não falta gravar nada.

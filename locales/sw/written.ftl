@@ -385,3 +385,45 @@ drawing-bed-alt = Kitalu kutoka juu: mistari ya viazi, urefu wake na upana wake.
 drawing-rows = Shamba kutoka juu
 drawing-rows-alt = Sehemu ya shamba kutoka juu: umbali kati ya matuta, na vipande vilivyopandwa.
     .alt = Mwanamke kati ya chungu kidogo chenye viazi vichache na mmea unaoendelea kukua ardhini.
+## Words of the recording script
+
+script-title = Maneno ya kurekodi
+script-new-voice = sauti mpya
+script-lines = Mistari ya kusoma
+script-time = Muda, kwa kukadiria urefu wa maneno
+script-time-measured = Muda, kwa kasi ya sauti hii
+script-minutes = kama dakika { $minutes }
+# doubt: "ujumbe" is kept in the singular for many messages; some write "jumbe".
+script-ready = Idadi ya ujumbe uliokamilika tayari
+script-how = Kabla ya kuanza
+script-how-room = Tafuta chumba tulivu chenye vitambaa: mapazia, kitanda, nguo. Funga madirisha, na uzime feni, friji na simu zinazoweza kulia.
+script-how-distance = Mdomo uwe umbali wa kiganja na vidole vyake kutoka kwenye kipaza sauti au simu, kando yake kidogo. Usibadilishe umbali huo hadi mwisho.
+script-how-tone = Anza kurekodi, kisha kaa kimya kabisa kwa sekunde tano: sauti ya chumba nayo inahitajika.
+script-how-pause = Nyamaza sekunde moja kabla ya kila mstari, na sekunde moja baada yake.
+script-how-order = Soma mistari kwa mpangilio wake, na uweke alama ya vema kwenye kila mmoja. Usiseme namba zake.
+script-how-slip = Ukikosea, nyamaza kidogo, kisha sema mstari wote tena. Usisimamishe kurekodi.
+# doubt: "mkondo wa sentensi" for the melody of the sentence.
+script-how-grey = Sema kwa sauti maneno ya wino mzito tu. Maneno ya kijivu yanayoyazunguka yasome moyoni: yanaipa sauti yako mkondo wa sentensi.
+script-how-brackets = Sema kwa sauti maneno yaliyo ndani ya [ ] tu. Mengine yasome moyoni: yanaipa sauti yako mkondo wa sentensi.
+script-how-medial = Palipoandikwa “{ script-medial }”, usishushe sauti: maneno mengine yanafuata.
+script-how-final = Palipoandikwa “{ script-final }”, shusha sauti, kama mwishoni mwa sentensi.
+script-medial = inaendelea
+script-final = inaisha
+script-part = Sehemu ya { $part }
+script-part-lines = mstari { $first_line } hadi { $last_line }
+script-rest = Kwa mashamba na tarehe nyingine
+script-opening = Mwanzo wa kila ujumbe
+script-closing = Mwisho wa kila ujumbe
+script-sentences = Sentensi kamili
+script-parts = Vipande vya sentensi
+script-numbers = Namba, aina ya { $form }
+script-dates = Vipande vya tarehe
+script-months = Miezi
+script-units = Vipimo
+script-unlocks = Idadi ya ujumbe unaohitaji maneno haya
+script-complete = Mstari huu unakamilisha
+script-stale = Rekodi ya zamani inasema
+script-other-ending = Rekodi ipo, lakini sauti inaishia kwa namna nyingine.
+script-recorded = Imesharekodiwa.
+script-unsaid = Hakuna sentensi inayojulikana yenye maneno haya hivi: unaweza kuyaruka.
+script-nothing = Hakuna kilichobaki cha kurekodi.

@@ -22,7 +22,7 @@ pub use crate::finding::{Finding, Severity};
 pub use crate::plan::season::Risk;
 pub use crate::plan::{Plan, Quantity, Step, Topic};
 pub use crate::sheet::Paper;
-pub use clips::{PhraseToRecord, script};
+pub use clips::{RecordingScript, ScriptRequest, script};
 pub use demo::demo;
 pub use language::{SaidNumber, say};
 pub use outline::{Outline, OutlinePart, outline};
@@ -180,11 +180,16 @@ impl ReadCase {
                 finding.hint("write language = \"…\" in the case, or give --language"),
             ]));
         };
-        // Made from English on the spot: to look for text that no pack has.
-        let pseudo = Pseudo::new(data);
-        let data: &dyn Data = if tag == ACCENTED { &pseudo } else { data };
-        Pack::load(data, tag).map_err(Error::Input)
+        load_pack(data, tag)
     }
+}
+
+/// The pack of a language, or the accented one.
+fn load_pack(data: &dyn Data, tag: &str) -> Result<Pack, Error> {
+    // Made from English on the spot: to look for text that no pack has.
+    let pseudo = Pseudo::new(data);
+    let data: &dyn Data = if tag == ACCENTED { &pseudo } else { data };
+    Pack::load(data, tag).map_err(Error::Input)
 }
 
 /// What the users of anything in the pack's words must know.

@@ -18,6 +18,7 @@ mod decode;
 pub mod join;
 pub mod level;
 mod noise;
+pub mod record;
 mod spelling;
 pub mod write;
 
@@ -179,7 +180,7 @@ impl fmt::Display for MissingPhrase {
 pub enum VoiceError {
     /// Phrases without a fresh recording, each once, in the order of the message.
     #[error(
-        "no sound was written; the voice {voice} of {language} has no fresh recording of:\n{}\n    hint: record them; `kabla clips script --language {language}` lists all phrases of the language",
+        "no sound was written; the voice {voice} of {language} has no fresh recording of:\n{}\n    hint: record them; `kabla clips script --language {language} --voice {voice}` lists what is still to record",
         list(phrases)
     )]
     Missing {

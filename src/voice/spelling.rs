@@ -30,6 +30,11 @@ pub(super) fn key(text: &str) -> String {
     join_keys(&tokens(text))
 }
 
+/// A text without the marks at its end, and these.
+pub(super) fn part_marks(text: &str) -> (&str, &str) {
+    text.split_at(text.trim_end_matches(|c: char| c.is_whitespace() || FINAL_MARKS.contains(&c)).len())
+}
+
 pub(super) fn join_keys(tokens: &[Token<'_>]) -> String {
     tokens.iter().map(|token| token.key.as_str()).collect::<Vec<_>>().join(" ")
 }

@@ -392,7 +392,7 @@ fn missing_and_stale_clips_are_refused() {
 fn the_script_lists_every_phrase() {
     let folder = tempfile::tempdir().unwrap();
     for tag in ["en", "sw"] {
-        let output = kabla(folder.path(), &["clips", "script", "--language", tag, "--json"]);
+        let output = kabla(folder.path(), &["clips", "script", "--language", tag, "--all", "--json"]);
         assert!(output.status.success(), "{}", err(&output));
         let lines: Vec<serde_json::Value> =
             out(&output).lines().map(|line| serde_json::from_str(line).unwrap()).collect();

@@ -2,4 +2,4 @@
 
 mod script;
 
-pub use script::{PhraseToRecord, script};
+pub use script::{RecordingScript, ScriptRequest, script};

@@ -1,43 +1,490 @@
 //! What is to be recorded.
 
+use std::collections::BTreeMap;
+use std::path::{Path, PathBuf};
+
 use serde::Serialize;
 
-use super::super::{Data, Error};
-use crate::language::{Intonation, Pack, Role};
+use super::super::output::Output;
+use super::super::{Data, Embedded, Error, Finding, Length, Made, ReadCase, Topic, load_pack};
+use crate::guidance::{Statement, Subject, Value, for_topic};
+use crate::language::{Direction, Intonation, Pack, Phrase, WordingError};
+use crate::sheet::{self, Printer, SheetError};
+use crate::voice::record::{self, Carriers, Group, Line, Material, Message, Needed, Pace, Script};
+use crate::voice::{Bank, ClipState};
 
-/// A phrase that a speaker records.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct PhraseToRecord {
-    /// Where it stands in the pack.
-    pub id: String,
-    /// The words.
-    pub words: String,
-    /// `medial` where the sentence goes on after it, `final` where it ends.
-    pub intonation: &'static str,
-    /// `phrase`, `number`, `date` or `unit`.
-    pub kind: &'static str,
+/// What script is asked for.
+#[derive(Debug, Clone, Copy)]
+pub struct ScriptRequest<'a> {
+    /// Its language.
+    pub language: &'a str,
+    /// The voice; the pack's own where none is named. One that is not there yet has everything to record.
+    pub voice: Option<&'a str>,
+    /// The cases whose messages are wanted: nothing else is listed. Where none is named, the example cases
+    /// decide what is useful, and all phrases of the language are listed.
+    pub cases: &'a [PathBuf],
+    /// Also what is recorded already.
+    pub all: bool,
 }
 
-/// All phrases of a language that speech may need.
+/// The example cases that tell what is useful where no case is named.
+const EXAMPLES: [&str; 4] = ["farm", "group", "zone", "village"];
+
+/// A recording script with the words around it.
+#[derive(Debug)]
+pub struct RecordingScript {
+    /// Its lines.
+    pub script: Script,
+    pack: Pack,
+    voice: String,
+    /// Whether there is such a voice yet.
+    begun: bool,
+    /// Whether it was asked for by name.
+    named: bool,
+    messages: Vec<Message>,
+    cases: Vec<String>,
+    titles: BTreeMap<Subject, String>,
+    pace: Pace,
+}
+
+/// Makes the script of what a voice has still to record.
 ///
 /// # Errors
-/// Problems of the pack.
-pub fn script(data: &dyn Data, language: &str) -> Result<Vec<PhraseToRecord>, Error> {
-    let pack = Pack::load(data, language).map_err(Error::Input)?;
+/// All problems of the pack, the cases and the bank.
+pub fn script(data: &dyn Data, request: &ScriptRequest<'_>) -> Result<RecordingScript, Error> {
+    let pack = load_pack(data, request.language)?;
     let phrases = pack.phrases().map_err(Error::Input)?;
-    let to_record = phrases.into_iter().map(|phrase| PhraseToRecord {
-        id: phrase.id,
-        words: phrase.words,
-        intonation: match phrase.ending {
-            Intonation::Medial => "medial",
-            Intonation::Final => "final",
-        },
-        kind: match phrase.role {
-            Role::Phrase => "phrase",
-            Role::Number => "number",
-            Role::Date => "date",
-            Role::Unit => "unit",
-        },
-    });
-    Ok(to_record.collect())
+    let examples = EXAMPLES.map(|name| ReadCase::from_data(&Embedded, &format!("examples/{name}.toml")));
+    let examples: Vec<Told> = all_of(examples.into_iter().map(|read| read.and_then(Told::of)))?;
+    let cases = all_of(request.cases.iter().map(|path| ReadCase::from_disk(path).and_then(Told::of)))?;
+    let useful = if cases.is_empty() { &examples } else { &cases };
+
+    let voice = request.voice.unwrap_or(pack.voice()).to_owned();
+    let begun = Bank::voices(data, &pack.tag()).contains(&voice);
+    let bank = begun.then(|| Bank::load(data, &pack.tag(), &voice)).transpose().map_err(Error::Input)?;
+    let states = bank.as_ref().map(|bank| bank.statuses(&phrases)).unwrap_or_default();
+    let needed = Needed { recorded: request.all, only_messages: !cases.is_empty() };
+
+    let statements: Vec<Statement> =
+        useful.iter().chain(&examples).flat_map(|told| &told.statements).cloned().collect();
+    let messages = useful.iter().map(|told| told.messages(&pack)).collect::<Result<Vec<_>, _>>()?.concat();
+    let pace = bank.as_ref().map_or(Pace::default(), Pace::of);
+    let carriers = Carriers::find(&pack, &statements, &listed(&phrases, &states, needed))?;
+    let material = Material {
+        phrases: &phrases,
+        states: &states,
+        messages: &messages,
+        carriers: &carriers,
+        numerals: pack.numerals(),
+        pace,
+    };
+    Ok(RecordingScript {
+        script: record::script(&material, needed),
+        titles: titles(&pack, &statements)?,
+        cases: useful.iter().map(|told| told.name.clone()).collect(),
+        pack,
+        voice,
+        begun,
+        named: request.voice.is_some(),
+        messages,
+        pace,
+    })
+}
+
+/// All results, or all problems of all of them.
+fn all_of<T>(results: impl Iterator<Item = Result<T, Error>>) -> Result<Vec<T>, Error> {
+    let (mut done, mut findings) = (Vec::new(), Vec::new());
+    for result in results {
+        match result {
+            Ok(one) => done.push(one),
+            Err(Error::Input(problems)) => findings.extend(problems),
+            Err(error) => return Err(error),
+        }
+    }
+    if findings.is_empty() { Ok(done) } else { Err(Error::Input(findings)) }
+}
+
+/// The phrases that need a sentence around them.
+fn listed(phrases: &[Phrase], states: &[ClipState], needed: Needed) -> Vec<Phrase> {
+    let is_recorded = |index| states.get(index) == Some(&ClipState::Recorded);
+    let listed = phrases.iter().enumerate().filter(|(index, _)| needed.recorded || !is_recorded(*index));
+    listed.map(|(_, phrase)| phrase.clone()).collect()
+}
+
+/// A case in statements.
+struct Told {
+    name: String,
+    statements: Vec<Statement>,
+}
+
+impl Told {
+    fn of(read: ReadCase) -> Result<Told, Error> {
+        Ok(Told { statements: read.statements()?, name: read.case.name })
+    }
+
+    /// The messages that can be spoken for the case: one for each topic, and one for each spoken statement
+    /// that belongs to none.
+    fn messages(&self, pack: &Pack) -> Result<Vec<Message>, WordingError> {
+        let by_topic = Topic::ALL.map(|topic| (Subject::Step(topic), for_topic(&self.statements, topic)));
+        let told: Vec<Subject> = by_topic.iter().flat_map(|(_, of)| of).map(|of| of.subject).collect();
+        let others =
+            self.statements.iter().filter(|of| of.subject.is_spoken() && !told.contains(&of.subject));
+        let others = others.map(|statement| (statement.subject, vec![statement]));
+        let all = by_topic.into_iter().chain(others).filter(|(_, statements)| !statements.is_empty());
+        all.map(|(subject, statements)| self.message(pack, subject, &statements)).collect()
+    }
+
+    fn message(
+        &self,
+        pack: &Pack,
+        subject: Subject,
+        statements: &[&Statement],
+    ) -> Result<Message, WordingError> {
+        let mut pieces = Vec::new();
+        for statement in statements {
+            pieces.extend(pack.say(statement)?);
+        }
+        let own = statements.iter().find(|statement| statement.subject == subject);
+        let title = own.map(|own| title(pack, own)).transpose()?.unwrap_or_default();
+        Ok(Message { title, case: self.name.clone(), pieces })
+    }
+}
+
+/// The title of a statement, in the words of the pack.
+fn title(pack: &Pack, statement: &Statement) -> Result<String, WordingError> {
+    match statement.subject {
+        Subject::Opening => pack.label("script-opening", &[]),
+        Subject::Closing => pack.label("script-closing", &[]),
+        _ => Ok(pack.write(statement)?.title),
+    }
+}
+
+fn titles(pack: &Pack, statements: &[Statement]) -> Result<BTreeMap<Subject, String>, WordingError> {
+    let mut titles = BTreeMap::new();
+    for statement in statements.iter().filter(|statement| statement.subject.is_spoken()) {
+        if !titles.contains_key(&statement.subject) {
+            titles.insert(statement.subject, title(pack, statement)?);
+        }
+    }
+    Ok(titles)
+}
+
+/// What the templates `script.typ` and `script.txt` are given.
+#[derive(Debug, Serialize)]
+struct Page {
+    language: String,
+    direction: &'static str,
+    title: String,
+    name: String,
+    voice: String,
+    status: String,
+    head: Vec<Row>,
+    labels: BTreeMap<&'static str, String>,
+    how: Vec<String>,
+    parts: Vec<PagePart>,
+}
+
+#[derive(Debug, Serialize)]
+struct Row {
+    label: String,
+    value: String,
+}
+
+#[derive(Debug, Serialize)]
+struct PagePart {
+    title: String,
+    about: String,
+    groups: Vec<PageGroup>,
+}
+
+#[derive(Debug, Serialize)]
+struct PageGroup {
+    title: String,
+    lines: Vec<PageLine>,
+}
+
+#[derive(Debug, Serialize)]
+struct PageLine {
+    number: usize,
+    words: String,
+    before: String,
+    after: String,
+    falls: bool,
+    /// What else is to be known of it.
+    notes: Vec<String>,
+    /// What is complete with it.
+    complete: Vec<String>,
+}
+
+/// What a speaker is told before the first line, in this order; how the words to say are shown depends on the format.
+const HOW: [&str; 8] = [
+    "script-how-room",
+    "script-how-distance",
+    "script-how-tone",
+    "script-how-pause",
+    "script-how-order",
+    "script-how-slip",
+    "script-how-medial",
+    "script-how-final",
+];
+/// The rule on the words to say aloud stands before the last two.
+const WORDS_AT: usize = 6;
+
+impl RecordingScript {
+    /// What a user should know who reads only the lines.
+    pub fn remarks(&self) -> Vec<String> {
+        let mut remarks = super::super::remarks_on(&self.pack);
+        let (voice, name) = (&self.voice, self.pack.name());
+        if !self.begun {
+            remarks.push(format!("there is no voice {voice} in {name} yet: everything is to be recorded"));
+        } else if self.script.lines.is_empty() {
+            remarks.push(format!(
+                "the voice {voice} in {name} has everything; --all lists it, --voice NAME begins another voice"
+            ));
+        }
+        remarks
+    }
+
+    /// The lines as JSON, one object a line.
+    pub fn json_lines(&self) -> String {
+        self.script.json_lines()
+    }
+
+    /// The script as plain text.
+    ///
+    /// # Errors
+    /// A label that cannot be worded, or a broken template.
+    pub fn text(&self, data: &dyn Data) -> Result<Vec<u8>, Error> {
+        Ok(sheet::render("script.txt", &self.page("script-how-brackets")?, data)?)
+    }
+
+    /// The script as PDF, with its number of pages.
+    ///
+    /// # Errors
+    /// A label that cannot be worded, letters that no font has, or a page too small for its words.
+    pub fn pdf(&self, data: &dyn Data) -> Result<(Vec<u8>, usize), Error> {
+        let pdf = Printer::new(data)?.set("script.typ", &self.page("script-how-grey")?, BTreeMap::new())?;
+        match pdf.overflows.first() {
+            Some(overflow) => {
+                let message = format!("the script does not fit on its paper: {overflow}");
+                Err(SheetError::Template { file: "templates/script.typ".to_owned(), message }.into())
+            }
+            None => Ok((pdf.bytes, pdf.pages)),
+        }
+    }
+
+    /// Writes the script into files: `.pdf`, `.txt` or `.jsonl`, as their names end.
+    ///
+    /// # Errors
+    /// Names that end otherwise, and what can go wrong with each format; nothing is written then.
+    pub fn write(&self, data: &dyn Data, files: &[PathBuf]) -> Result<Vec<Made>, Error> {
+        let kinds = all_of(files.iter().map(|file| Kind::of(file)))?;
+        let mut output = Output::default();
+        let mut made = Vec::new();
+        for (path, kind) in files.iter().zip(kinds) {
+            let (bytes, length) = match kind {
+                Kind::Pdf => self.pdf(data).map(|(bytes, pages)| (bytes, Length::Pages(pages)))?,
+                Kind::Text => (self.text(data)?, Length::Unmeasured),
+                Kind::JsonLines => (self.json_lines().into_bytes(), Length::Unmeasured),
+            };
+            output.add(path, &bytes)?;
+            let what = format!("{} lines to record, {}", self.script.lines.len(), self.pack.name());
+            made.push(Made {
+                path: path.clone(),
+                what,
+                audience: kind.audience(),
+                length,
+                remarks: self.remarks(),
+            });
+        }
+        output.commit()?;
+        Ok(made)
+    }
+
+    fn page(&self, words: &str) -> Result<Page, WordingError> {
+        let label = |id: &str| self.pack.label(id, &[]);
+        let mut labels = BTreeMap::new();
+        for (name, id) in [
+            ("colon", "colon"),
+            ("semicolon", "semicolon"),
+            ("page", "sheet-page"),
+            ("how", "script-how"),
+            ("medial", "script-medial"),
+            ("final", "script-final"),
+            ("nothing", "script-nothing"),
+            ("complete", "script-complete"),
+        ] {
+            labels.insert(name, label(id)?);
+        }
+        let mut how = HOW.to_vec();
+        how.insert(WORDS_AT, words);
+        let page = Page {
+            language: self.pack.tag(),
+            direction: match self.pack.direction() {
+                Direction::LeftToRight => "ltr",
+                Direction::RightToLeft => "rtl",
+            },
+            title: label("script-title")?,
+            name: self.pack.name().to_owned(),
+            voice: self.voice_name()?,
+            status: label(self.pack.status().label())?,
+            head: self.head()?,
+            how: how.into_iter().map(label).collect::<Result<_, _>>()?,
+            labels,
+            parts: self.parts()?,
+        };
+        Ok(page)
+    }
+
+    fn voice_name(&self) -> Result<String, WordingError> {
+        match self.begun || self.named {
+            true => Ok(self.voice.clone()),
+            false => self.pack.label("script-new-voice", &[]),
+        }
+    }
+
+    fn head(&self) -> Result<Vec<Row>, WordingError> {
+        let lines = &self.script.lines;
+        let list = self.pack.label("semicolon", &[])? + " ";
+        let count = |count: usize| self.pack.write_number(count as f64, 0);
+        let time = if self.pace.measured { "script-time-measured" } else { "script-time" };
+        let rows = [
+            ("cue-language", self.pack.name().to_owned()),
+            ("cue-voice", self.voice_name()?),
+            ("sheet-for", self.cases.join(&list)),
+            ("script-lines", count(lines.len())),
+            (time, self.about(lines)?),
+            ("script-ready", format!("{} / {}", self.script.complete.len(), self.messages.len())),
+        ];
+        rows.into_iter().map(|(id, value)| Ok(Row { label: self.pack.label(id, &[])?, value })).collect()
+    }
+
+    /// How long lines take, in whole minutes.
+    fn about(&self, lines: &[Line]) -> Result<String, WordingError> {
+        let minutes = Script::minutes(lines).ceil();
+        self.pack.label("script-minutes", &[("minutes", Value::Number(minutes, 0))])
+    }
+
+    fn parts(&self) -> Result<Vec<PagePart>, WordingError> {
+        let parts = self.script.lines.chunk_by(|a, b| a.part == b.part);
+        parts.map(|lines| self.part(lines)).collect()
+    }
+
+    fn part(&self, lines: &[Line]) -> Result<PagePart, WordingError> {
+        let count = |value: usize| Value::Number(value as f64, 0);
+        let number = lines.first().map_or(0, |line| line.part);
+        let title = match self.script.rest == Some(number) {
+            true => self.pack.label("script-rest", &[])?,
+            false => self.pack.label("script-part", &[("part", count(number))])?,
+        };
+        let ends = [lines.first(), lines.last()].map(|line| count(line.map_or(0, |line| line.number)));
+        let [from, to] = ends;
+        let span = self.pack.label("script-part-lines", &[("first_line", from), ("last_line", to)])?;
+        let about = format!("{span}{} {}", self.pack.label("semicolon", &[])?, self.about(lines)?);
+        let groups = lines.chunk_by(|a, b| a.group == b.group).map(|lines| self.group(lines));
+        Ok(PagePart { title, about, groups: groups.collect::<Result<_, _>>()? })
+    }
+
+    fn group(&self, lines: &[Line]) -> Result<PageGroup, WordingError> {
+        let title = lines.first().map_or(Ok(String::new()), |line| self.group_title(line.group))?;
+        let lines = lines.iter().map(|line| self.line(line)).collect::<Result<_, _>>()?;
+        Ok(PageGroup { title, lines })
+    }
+
+    fn group_title(&self, group: Group) -> Result<String, WordingError> {
+        let colon = self.pack.label("colon", &[])?;
+        let of = |label: String, subject: Option<Subject>| match subject
+            .and_then(|subject| self.titles.get(&subject))
+        {
+            Some(title) => format!("{label}{colon} {title}"),
+            None => label,
+        };
+        Ok(match group {
+            Group::Sentences(subject) => of(self.pack.label("script-sentences", &[])?, subject),
+            Group::Parts(subject) => of(self.pack.label("script-parts", &[])?, subject),
+            Group::Numbers(form) => {
+                self.pack.label("script-numbers", &[("form", Value::Number(form as f64, 0))])?
+            }
+            Group::Dates => self.pack.label("script-dates", &[])?,
+            Group::Months => self.pack.label("script-months", &[])?,
+            Group::Units => self.pack.label("script-units", &[])?,
+        })
+    }
+
+    fn line(&self, line: &Line) -> Result<PageLine, WordingError> {
+        let colon = self.pack.label("colon", &[])?;
+        let mut notes = Vec::new();
+        if line.unlocks > 0 {
+            let count = self.pack.write_number(line.unlocks as f64, 0);
+            notes.push(format!("{}{colon} {count}", self.pack.label("script-unlocks", &[])?));
+        }
+        match &line.state {
+            ClipState::Stale { recorded } => {
+                notes.push(format!("{}{colon} {recorded}", self.pack.label("script-stale", &[])?));
+            }
+            ClipState::OtherIntonation => notes.push(self.pack.label("script-other-ending", &[])?),
+            ClipState::Recorded => notes.push(self.pack.label("script-recorded", &[])?),
+            ClipState::Missing => {}
+        }
+        if !line.said {
+            notes.push(self.pack.label("script-unsaid", &[])?);
+        }
+        Ok(PageLine {
+            number: line.number,
+            words: line.words.clone(),
+            before: line.before.clone(),
+            after: line.after.clone(),
+            falls: line.intonation == Intonation::Final,
+            notes,
+            complete: self.complete(line)?,
+        })
+    }
+
+    /// The messages that a line completes: each title with the cases for which it is.
+    fn complete(&self, line: &Line) -> Result<Vec<String>, WordingError> {
+        let list = self.pack.label("semicolon", &[])? + " ";
+        let mut titles: Vec<(&str, Vec<&str>)> = Vec::new();
+        for message in line.completes.iter().filter_map(|index| self.messages.get(*index)) {
+            match titles.iter_mut().find(|(title, _)| *title == message.title) {
+                Some((_, cases)) => cases.push(&message.case),
+                None => titles.push((&message.title, vec![&message.case])),
+            }
+        }
+        Ok(titles.into_iter().map(|(title, cases)| format!("{title} ({})", cases.join(&list))).collect())
+    }
+}
+
+/// A file's format.
+#[derive(Debug, Clone, Copy)]
+enum Kind {
+    Pdf,
+    Text,
+    JsonLines,
+}
+
+impl Kind {
+    fn of(file: &Path) -> Result<Kind, Error> {
+        match file
+            .extension()
+            .map(|extension| extension.to_ascii_lowercase())
+            .as_ref()
+            .and_then(|e| e.to_str())
+        {
+            Some("pdf") => Ok(Kind::Pdf),
+            Some("txt") => Ok(Kind::Text),
+            Some("jsonl") => Ok(Kind::JsonLines),
+            _ => {
+                let finding = Finding::error("its ending tells no format").file(file.display().to_string());
+                let hint = "end it with .pdf, .txt or .jsonl";
+                Err(Error::Input(vec![finding.field("--out").hint(hint)]))
+            }
+        }
+    }
+
+    fn audience(self) -> &'static str {
+        match self {
+            Kind::Pdf | Kind::Text => "speaker",
+            Kind::JsonLines => "programs",
+        }
+    }
 }

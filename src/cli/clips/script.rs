@@ -1,33 +1,43 @@
 //! `kabla clips script`
 
+use std::path::PathBuf;
+
 use clap::Args;
 
-use crate::app::{self, Data, Error, PhraseToRecord};
+use crate::app::{self, Data, Error, ScriptRequest};
 
 #[derive(Debug, Args)]
 pub(in crate::cli) struct Arguments {
     /// Language tag, e.g. sw.
     #[arg(long, value_name = "TAG")]
     language: String,
-    /// Print one JSON object a line.
+    /// The voice; the pack's own where none is given. A new name begins a new voice.
+    #[arg(long, value_name = "NAME")]
+    voice: Option<String>,
+    /// Only what the messages of this case need; may be given again. Without it everything is listed, and the example cases tell what comes first.
+    #[arg(long = "case", value_name = "CASE")]
+    cases: Vec<PathBuf>,
+    /// Also what is recorded already.
     #[arg(long)]
+    all: bool,
+    /// Print one JSON object a line.
+    #[arg(long, conflicts_with = "out")]
     json: bool,
+    /// The file to write: .pdf, .txt or .jsonl; may be given again. Without it the script is printed.
+    #[arg(long, value_name = "FILE")]
+    out: Vec<PathBuf>,
 }
 
 pub(super) fn run(data: &dyn Data, arguments: &Arguments) -> Result<(), Error> {
-    let Arguments { language, json } = arguments;
-    let phrases = app::script(data, language)?;
-    let line = |phrase| match *json {
-        true => format!("{}\n", serde_json::json!(phrase)),
-        false => in_words(phrase),
-    };
-    let mut text: String = phrases.iter().map(line).collect();
-    if !*json {
-        text.push_str(&format!("\n{} recordings in all\n", phrases.len()));
+    let Arguments { language, voice, cases, all, json, out } = arguments;
+    let request = ScriptRequest { language, voice: voice.as_deref(), cases, all: *all };
+    let script = app::script(data, &request)?;
+    if !out.is_empty() {
+        return super::super::demo::table(&script.write(data, out)?);
     }
-    super::super::print(&text)
-}
-
-fn in_words(phrase: &PhraseToRecord) -> String {
-    format!("{:<24} {:<7} {}\n", phrase.id, phrase.intonation, phrase.words)
+    script.remarks().iter().for_each(|remark| eprintln!("{remark}"));
+    match *json {
+        true => super::super::print(&script.json_lines()),
+        false => super::super::print(&String::from_utf8_lossy(&script.text(data)?)),
+    }
 }
