@@ -19,6 +19,7 @@ mod plan_late;
 mod plan_many;
 mod pseudo;
 mod rain_record;
+mod record_script;
 mod season;
 mod seedbed;
 mod sheet;

@@ -17,7 +17,7 @@ use kabla::sheet::{Facts, Paper, Printer, html};
 use crate::examples;
 
 /// The program, or `None` after saying why the test is skipped.
-fn program(name: &str) -> Option<&str> {
+pub(crate) fn program(name: &str) -> Option<&str> {
     let found = Command::new("sh")
         .args(["-c", &format!("command -v {name}")])
         .output()
@@ -125,7 +125,7 @@ fn text_of_pdf(pdftotext: &str, path: &Path) -> String {
     plain_spaces(&String::from_utf8(output.stdout).unwrap())
 }
 
-fn plain_spaces(text: &str) -> String {
+pub(crate) fn plain_spaces(text: &str) -> String {
     text.split_whitespace().collect::<Vec<_>>().join(" ")
 }
 

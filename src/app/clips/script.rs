@@ -1,6 +1,7 @@
 //! What is to be recorded.
 
 use std::collections::BTreeMap;
+use std::collections::btree_map::Entry;
 use std::path::{Path, PathBuf};
 
 use serde::Serialize;
@@ -69,7 +70,12 @@ pub fn script(data: &dyn Data, request: &ScriptRequest<'_>) -> Result<RecordingS
         useful.iter().chain(&examples).flat_map(|told| &told.statements).cloned().collect();
     let messages = useful.iter().map(|told| told.messages(&pack)).collect::<Result<Vec<_>, _>>()?.concat();
     let pace = bank.as_ref().map_or(Pace::default(), Pace::of);
-    let carriers = Carriers::find(&pack, &statements, &listed(&phrases, &states, needed))?;
+    let listed = listed(&phrases, &states, needed);
+    // What messages need, their own statements say.
+    let carriers = match needed.only_messages {
+        true => Carriers::among(&pack, &statements, &listed)?,
+        false => Carriers::find(&pack, &statements, &listed)?,
+    };
     let material = Material {
         phrases: &phrases,
         states: &states,
@@ -162,8 +168,8 @@ fn title(pack: &Pack, statement: &Statement) -> Result<String, WordingError> {
 fn titles(pack: &Pack, statements: &[Statement]) -> Result<BTreeMap<Subject, String>, WordingError> {
     let mut titles = BTreeMap::new();
     for statement in statements.iter().filter(|statement| statement.subject.is_spoken()) {
-        if !titles.contains_key(&statement.subject) {
-            titles.insert(statement.subject, title(pack, statement)?);
+        if let Entry::Vacant(place) = titles.entry(statement.subject) {
+            place.insert(title(pack, statement)?);
         }
     }
     Ok(titles)

@@ -9,7 +9,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use chrono::NaiveDate;
 
 use super::super::spelling::{key, part_marks};
-use crate::guidance::{Statement, Value};
+use crate::guidance::{Statement, Subject, Value};
 use crate::language::{Intonation, Pack, Pause, Phrase, Piece, WordingError, Words};
 
 /// What stands around a phrase in a sentence.
@@ -37,37 +37,32 @@ pub struct Carriers {
 }
 
 impl Carriers {
-    /// Finds the shortest sentence for each of `phrases`, with the ending it
-    /// asks for: in `statements`, else in what changing their values makes of them.
+    /// The shortest sentence for each of `phrases` that `statements` say, with the ending it asks for.
     ///
     /// # Errors
     /// A statement that cannot be said.
+    pub fn among(
+        pack: &Pack,
+        statements: &[Statement],
+        phrases: &[Phrase],
+    ) -> Result<Carriers, WordingError> {
+        let mut search = Search::new(pack, phrases);
+        search.given(statements)?;
+        Ok(Carriers { found: search.found })
+    }
+
+    /// As [`Carriers::among`]; what `statements` do not say is looked for in what changing their values makes
+    /// of them.
+    ///
+    /// # Errors
+    /// A statement that cannot be said as it is.
     pub fn find(pack: &Pack, statements: &[Statement], phrases: &[Phrase]) -> Result<Carriers, WordingError> {
-        let mut search = Search {
-            pack,
-            wanted: phrases.iter().map(|phrase| (key(&phrase.words), phrase.ending)).collect(),
-            found: BTreeMap::new(),
-        };
-        let mut seen = BTreeSet::new();
-        let mut told = Vec::new();
-        for statement in statements.iter().filter(|statement| statement.subject.is_spoken()) {
-            let pieces = pack.say(statement)?;
-            search.offer(&pieces);
-            if seen.insert(text_of(&pieces)) {
-                told.push((statement.clone(), pieces));
-            }
-        }
-        search.close();
-        for (statement, _) in told.clone() {
-            for other in renamed(&statement, &names_of(statements)) {
-                search.try_another(other, &mut seen, &mut told);
-            }
-        }
-        search.close();
+        let mut search = Search::new(pack, phrases);
+        let mut told = search.given(statements)?;
+        search.rename(&mut told, &names_of(statements));
         for (statement, pieces) in &told {
             search.vary(statement, pieces);
         }
-        search.close();
         Ok(Carriers { found: search.found })
     }
 
@@ -84,7 +79,49 @@ struct Search<'a> {
     found: BTreeMap<(String, Intonation), Carrier>,
 }
 
-impl Search<'_> {
+/// A statement and what is said of it.
+type Told = (Statement, Vec<Piece>);
+
+impl<'a> Search<'a> {
+    fn new(pack: &'a Pack, phrases: &[Phrase]) -> Search<'a> {
+        let wanted = phrases.iter().map(|phrase| (key(&phrase.words), phrase.ending)).collect();
+        Search { pack, wanted, found: BTreeMap::new() }
+    }
+
+    /// Tries the statements as they are. Of those that differ only in numbers and days the first is given
+    /// back: one will do for changes.
+    fn given(&mut self, statements: &[Statement]) -> Result<Vec<Told>, WordingError> {
+        let mut told: Vec<Told> = Vec::new();
+        let mut seen = BTreeSet::new();
+        for statement in statements.iter().filter(|statement| statement.subject.is_spoken()) {
+            let pieces = self.pack.say(statement)?;
+            self.offer(&pieces);
+            if seen.insert(kind_of(statement)) {
+                told.push((statement.clone(), pieces));
+            }
+        }
+        self.close();
+        Ok(told)
+    }
+
+    /// Tries the statements with other names among their values, and adds what says something new.
+    fn rename(&mut self, told: &mut Vec<Told>, names: &BTreeMap<&'static str, BTreeSet<&'static str>>) {
+        let mut seen: BTreeSet<_> = told.iter().map(|(statement, _)| kind_of(statement)).collect();
+        for (statement, pieces) in told.clone() {
+            for other in renamed(&statement, names) {
+                // Values may come together that no case has, and that the pack cannot say.
+                match self.pack.say(&other) {
+                    Ok(said) if said != pieces && seen.insert(kind_of(&other)) => {
+                        self.offer(&said);
+                        told.push((other, said));
+                    }
+                    _ => {}
+                }
+            }
+        }
+        self.close();
+    }
+
     /// Takes the sentences of a message for the phrases wanted, where they are the shortest so far.
     fn offer(&mut self, pieces: &[Piece]) {
         for sentence in sentences(pieces) {
@@ -104,21 +141,6 @@ impl Search<'_> {
         self.wanted.retain(|place| !self.found.contains_key(place));
     }
 
-    /// Tries a changed statement, and keeps it for more changes if it says something new. Values may come
-    /// together that no case has, and that a pack cannot say; then it is passed over.
-    fn try_another(
-        &mut self,
-        statement: Statement,
-        seen: &mut BTreeSet<String>,
-        told: &mut Vec<(Statement, Vec<Piece>)>,
-    ) {
-        let Ok(pieces) = self.pack.say(&statement) else { return };
-        if !self.wanted.is_empty() && seen.insert(text_of(&pieces)) {
-            self.offer(&pieces);
-            told.push((statement, pieces));
-        }
-    }
-
     /// Tries other numbers and days in a statement.
     fn vary(&mut self, statement: &Statement, pieces: &[Piece]) {
         for (index, (_, value)) in statement.values.iter().enumerate() {
@@ -128,10 +150,10 @@ impl Search<'_> {
             if others.iter().take(PROBES).all(|value| say(value).is_none_or(|said| said == pieces)) {
                 continue;
             }
+            if self.wanted.iter().all(|place| self.found.contains_key(place)) {
+                return;
+            }
             for value in &others {
-                if self.wanted.iter().all(|place| self.found.contains_key(place)) {
-                    return;
-                }
                 if let Ok(pieces) = self.pack.say(&with(statement, index, value.clone())) {
                     self.offer(&pieces);
                 }
@@ -142,6 +164,9 @@ impl Search<'_> {
 
 /// So many other values tell whether a statement uses a value.
 const PROBES: usize = 2;
+
+/// Of so many days one is tried as a span of its own.
+const ALONE: usize = 6;
 
 fn with(statement: &Statement, index: usize, value: Value) -> Statement {
     let mut changed = statement.clone();
@@ -184,14 +209,15 @@ fn others(value: &Value) -> Vec<Value> {
         }
         Value::Date(of) => days(*of).into_iter().map(Value::Date).collect(),
         Value::Span(span) => {
-            let mut all = Vec::new();
-            for day in days(span.from) {
-                let (mut alone, mut last) = (*span, *span);
-                (alone.from, alone.to) = (day, day);
-                last.to = day;
-                all.extend([Value::Span(alone), Value::Span(last)]);
-            }
-            all
+            let between = |(from, to)| {
+                let mut other = *span;
+                (other.from, other.to) = (from, to);
+                Value::Span(other)
+            };
+            let days = days(span.from);
+            // One day alone is said in another way than several.
+            let alone = days.iter().step_by(ALONE).map(|day| (*day, *day));
+            alone.chain(days.iter().map(|last| (span.from, *last))).map(between).collect()
         }
         Value::Name(_) | Value::Text(_) => Vec::new(),
     }
@@ -205,12 +231,13 @@ fn days(like: NaiveDate) -> Vec<NaiveDate> {
     all.filter_map(|(month, day)| NaiveDate::from_ymd_opt(like.year(), month, day)).collect()
 }
 
-fn text_of(pieces: &[Piece]) -> String {
-    let text = pieces.iter().map(|piece| match piece {
-        Piece::Words(words) => words.text.as_str(),
-        Piece::Pause(_) => "/",
+/// What kind of statement it is: its subject, the names among its values, and which other values there are.
+fn kind_of(statement: &Statement) -> (Subject, Vec<(&'static str, Option<&'static str>)>) {
+    let values = statement.values.iter().map(|(of, value)| match value {
+        Value::Name(name) => (*of, Some(*name)),
+        _ => (*of, None),
     });
-    text.collect::<Vec<_>>().join(" ")
+    (statement.subject, values.collect())
 }
 
 /// The words of each sentence.
