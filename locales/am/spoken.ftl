@@ -9,22 +9,7 @@
 ## Dates and units
 
 # Months of the Ethiopian calendar; the Gregorian date is not said.
-month = { $ethiopic_month ->
-    [1] መስከረም
-    [2] ጥቅምት
-    [3] ኅዳር
-    [4] ታኅሣሥ
-    [5] ጥር
-    [6] የካቲት
-    [7] መጋቢት
-    [8] ሚያዝያ
-    [9] ግንቦት
-    [10] ሰኔ
-    [11] ሐምሌ
-    [12] ነሐሴ
-   *[13] ጳጉሜን
- }
-date = { month } { SAY($ethiopic_day, form: "cardinal") }
+date = { ethiopic-month } { SAY($ethiopic_day, form: "cardinal") }
 # Weeks of the Ethiopian month, from its day; the short thirteenth month is not parted into weeks.
 # "የ" is said with the month, so that it is recorded as one phrase with each.
 week = { $ethiopic_month ->

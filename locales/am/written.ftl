@@ -85,53 +85,15 @@ roots-for-zone = { $roots } (ድፍን ቁጥር ነው፤ እንደ ማሳው �
 
 ## Dates and units
 
-# Months of the Ethiopian calendar, spelt as in CLDR.
-month = { $ethiopic_month ->
-    [1] መስከረም
-    [2] ጥቅምት
-    [3] ኅዳር
-    [4] ታኅሣሥ
-    [5] ጥር
-    [6] የካቲት
-    [7] መጋቢት
-    [8] ሚያዝያ
-    [9] ግንቦት
-    [10] ሰኔ
-    [11] ሐምሌ
-    [12] ነሐሴ
-   *[13] ጳጉሜን
- }
-# Ethiopian date first; the Gregorian one in brackets, with the month names of CLDR.
+# Ethiopian date first; the Gregorian one in brackets.
 # doubt: the era sign "ዓ.ም." is left out behind both years, to keep spans short.
-date = { month } { $ethiopic_day } ቀን { $ethiopic_year } ({ $day } { $month ->
-    [1] ጃንዋሪ
-    [2] ፌብሩዋሪ
-    [3] ማርች
-    [4] ኤፕሪል
-    [5] ሜይ
-    [6] ጁን
-    [7] ጁላይ
-    [8] ኦገስት
-    [9] ሴፕቴምበር
-    [10] ኦክቶበር
-    [11] ኖቬምበር
-   *[12] ዲሴምበር
- } { $year })
+date = { ethiopic-month } { $ethiopic_day } ቀን { $ethiopic_year } ({ $day } { month } { $year })
 # For text messages on phones: the Ethiopian day and month alone.
-date-short = { month } { $ethiopic_day }
-weekday = { $weekday ->
-    [1] ሰኞ
-    [2] ማክሰኞ
-    [3] ረቡዕ
-    [4] ሐሙስ
-    [5] ዓርብ
-    [6] ቅዳሜ
-   *[7] እሑድ
- }
+date-short = { ethiopic-month } { $ethiopic_day }
 # Weeks of the Ethiopian month, from its day; the short thirteenth month is not parted into weeks.
 week = { $ethiopic_month ->
     [13] የጳጉሜን ወር
-   *[other] የ{ month } ወር { $ethiopic_day ->
+   *[other] የ{ ethiopic-month } ወር { $ethiopic_day ->
         [1] መጀመሪያ
         [2] መጀመሪያ
         [3] መጀመሪያ

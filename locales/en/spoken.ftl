@@ -4,20 +4,6 @@
 
 ## Dates and units
 
-month = { $month ->
-    [1] January
-    [2] February
-    [3] March
-    [4] April
-    [5] May
-    [6] June
-    [7] July
-    [8] August
-    [9] September
-    [10] October
-    [11] November
-   *[12] December
- }
 date = the { SAY($day, form: "day") } of { month }
 week = the { $week ->
     [1] first

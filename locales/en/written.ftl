@@ -72,47 +72,12 @@ roots-for-zone = { $roots } (a round number; scale it to each field)
 
 ## Dates and units
 
-# In date, date-short, weekday, week and month: $day, $month, $year, $weekday (1 is Monday), $week (of the month, 1 to 5), and
+# Names of months and weekdays come from Unicode CLDR: month, month-short, weekday, ethiopic-month.
+# In date, date-short and week: $day, $month, $year, $weekday (1 is Monday), $week (of the month, 1 to 5), and
 # $ethiopic_day, $ethiopic_month, $ethiopic_year of the Ethiopian calendar.
-month = { $month ->
-    [1] January
-    [2] February
-    [3] March
-    [4] April
-    [5] May
-    [6] June
-    [7] July
-    [8] August
-    [9] September
-    [10] October
-    [11] November
-   *[12] December
- }
 date = { $day } { month } { $year }
 # For text messages on phones: as short as can be understood.
-date-short = { $day } { $month ->
-    [1] Jan
-    [2] Feb
-    [3] Mar
-    [4] Apr
-    [5] May
-    [6] Jun
-    [7] Jul
-    [8] Aug
-    [9] Sep
-    [10] Oct
-    [11] Nov
-   *[12] Dec
- }
-weekday = { $weekday ->
-    [1] Monday
-    [2] Tuesday
-    [3] Wednesday
-    [4] Thursday
-    [5] Friday
-    [6] Saturday
-   *[7] Sunday
- }
+date-short = { $day } { month-short }
 week = the { $week ->
     [1] first
     [2] second

@@ -7,20 +7,6 @@
 
 ## Dates and units
 
-month = { $month ->
-    [1] janvier
-    [2] février
-    [3] mars
-    [4] avril
-    [5] mai
-    [6] juin
-    [7] juillet
-    [8] août
-    [9] septembre
-    [10] octobre
-    [11] novembre
-   *[12] décembre
- }
 date = le { SAY($day, form: "day") } { month }
 week = la { $week ->
     [1] première

@@ -83,29 +83,12 @@ roots-for-zone = { $roots } (un chiffre rond, à adapter à chaque champ)
 
 ## Dates and units
 
-month = { $month ->
-    [1] janvier
-    [2] février
-    [3] mars
-    [4] avril
-    [5] mai
-    [6] juin
-    [7] juillet
-    [8] août
-    [9] septembre
-    [10] octobre
-    [11] novembre
-   *[12] décembre
- }
 date = { $day ->
     [1] 1er
    *[other] { $day }
  } { month } { $year }
 # For text messages on phones: as short as can be understood. No full stops, so that a date may end a sentence.
-date-short = { $day ->
-    [1] 1er
-   *[other] { $day }
- } { $month ->
+month-short = { $month ->
     [1] janv
     [2] fév
     [3] mars
@@ -119,15 +102,10 @@ date-short = { $day ->
     [11] nov
    *[12] déc
  }
-weekday = { $weekday ->
-    [1] lundi
-    [2] mardi
-    [3] mercredi
-    [4] jeudi
-    [5] vendredi
-    [6] samedi
-   *[7] dimanche
- }
+date-short = { $day ->
+    [1] 1er
+   *[other] { $day }
+ } { month-short }
 week = la { $week ->
     [1] première
     [2] deuxième

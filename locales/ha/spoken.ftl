@@ -6,20 +6,6 @@
 
 ## Dates and units
 
-month = { $month ->
-    [1] Janairu
-    [2] Faburairu
-    [3] Maris
-    [4] Afirilu
-    [5] Mayu
-    [6] Yuni
-    [7] Yuli
-    [8] Agusta
-    [9] Satumba
-    [10] Oktoba
-    [11] Nuwamba
-   *[12] Disamba
- }
 date = { SAY($day, form: "cardinal") } ga watan { month }
 week = { $week ->
     [1] makon farko

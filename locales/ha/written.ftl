@@ -87,24 +87,10 @@ roots-for-zone = { $roots } (adadi ne na misali; ku ƙara ko ku rage gwargwadon 
 
 ## Dates and units
 
-# Months and days of the week as in CLDR (seen in ICU 72, CLDR 42), with a straight apostrophe in Jumma'a.
-month = { $month ->
-    [1] Janairu
-    [2] Faburairu
-    [3] Maris
-    [4] Afirilu
-    [5] Mayu
-    [6] Yuni
-    [7] Yuli
-    [8] Agusta
-    [9] Satumba
-    [10] Oktoba
-    [11] Nuwamba
-   *[12] Disamba
- }
 # "ga" (20 ga Mayu) as newspapers write it; CLDR has the bare "20 Mayu".
 date = { $day } ga { month }, { $year }
-date-short = { $day } { $month ->
+# Mayu, Yuni and Yuli are short enough whole; CLDR has May, Yun, Yul.
+month-short = { $month ->
     [1] Jan
     [2] Fab
     [3] Mar
@@ -118,6 +104,8 @@ date-short = { $day } { $month ->
     [11] Nuw
    *[12] Dis
  }
+date-short = { $day } { month-short }
+# As in CLDR, but with a straight apostrophe in Jumma'a.
 weekday = { $weekday ->
     [1] Litinin
     [2] Talata

@@ -108,7 +108,7 @@ month = { $month ->
  }
 date = { $day } { month } { $year }
 # doubt: these short forms are made up; the English ones (Jan, Apr, Aug, Oct) are as widely known.
-date-short = { $day } { $month ->
+month-short = { $month ->
     [1] Jan
     [2] Feb
     [3] Mal
@@ -122,6 +122,7 @@ date-short = { $day } { $month ->
     [11] Nov
    *[12] Dis
  }
+date-short = { $day } { month-short }
 weekday = { $weekday ->
     [1] Lolemba
     [2] Lachiwiri

@@ -7,6 +7,7 @@
 
 ## Dates and units
 
+# With capitals as in written.ftl: captions show these words.
 month = { $month ->
     [1] Janeiro
     [2] Fevereiro

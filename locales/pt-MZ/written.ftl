@@ -90,7 +90,7 @@ roots-for-zone = { $roots } (um número redondo; ajuste-o a cada machamba)
 
 ## Dates and units
 
-# In date, date-short, weekday, week and month: $day, $month, $year, $weekday (1 is Monday), $week (of the month, 1 to 5), and
+# In date, date-short and week: $day, $month, $year, $weekday (1 is Monday), $week (of the month, 1 to 5), and
 # $ethiopic_day, $ethiopic_month, $ethiopic_year of the Ethiopian calendar.
 # Months with a capital, as the spelling before 1990 has them; CLDR 48 has them small, as Portugal writes now.
 month = { $month ->
@@ -109,7 +109,7 @@ month = { $month ->
  }
 date = { $day } de { month } de { $year }
 # For text messages on phones: as short as can be understood.
-date-short = { $day } { $month ->
+month-short = { $month ->
     [1] Jan
     [2] Fev
     [3] Mar
@@ -123,15 +123,7 @@ date-short = { $day } { $month ->
     [11] Nov
    *[12] Dez
  }
-weekday = { $weekday ->
-    [1] segunda-feira
-    [2] terça-feira
-    [3] quarta-feira
-    [4] quinta-feira
-    [5] sexta-feira
-    [6] sábado
-   *[7] domingo
- }
+date-short = { $day } { month-short }
 week = { $week ->
     [1] primeira
     [2] segunda

@@ -7,20 +7,6 @@
 
 # doubt: many farmers say "mwezi wa kumi" rather than "Oktoba"; names are kept because a span would join
 #   "mwezi wa kumi" and "na", which sounds like the start of a larger number.
-month = { $month ->
-    [1] Januari
-    [2] Februari
-    [3] Machi
-    [4] Aprili
-    [5] Mei
-    [6] Juni
-    [7] Julai
-    [8] Agosti
-    [9] Septemba
-    [10] Oktoba
-    [11] Novemba
-   *[12] Desemba
- }
 date = tarehe { SAY($day, form: "date") } { month }
 week = wiki ya { $week ->
     [1] kwanza

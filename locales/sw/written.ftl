@@ -77,44 +77,8 @@ roots-for-zone = { $roots } (mfano; ongeza au punguza kulingana na ukubwa wa sha
 
 ## Dates and units
 
-month = { $month ->
-    [1] Januari
-    [2] Februari
-    [3] Machi
-    [4] Aprili
-    [5] Mei
-    [6] Juni
-    [7] Julai
-    [8] Agosti
-    [9] Septemba
-    [10] Oktoba
-    [11] Novemba
-   *[12] Desemba
- }
 date = { $day } { month } { $year }
-date-short = { $day } { $month ->
-    [1] Jan
-    [2] Feb
-    [3] Mac
-    [4] Apr
-    [5] Mei
-    [6] Jun
-    [7] Jul
-    [8] Ago
-    [9] Sep
-    [10] Okt
-    [11] Nov
-   *[12] Des
- }
-weekday = { $weekday ->
-    [1] Jumatatu
-    [2] Jumanne
-    [3] Jumatano
-    [4] Alhamisi
-    [5] Ijumaa
-    [6] Jumamosi
-   *[7] Jumapili
- }
+date-short = { $day } { month-short }
 week = wiki ya { $week ->
     [1] kwanza
     [2] pili

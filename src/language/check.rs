@@ -3,6 +3,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use super::memory::{Memory, print};
+use super::names;
 use super::numerals::{Number, Numerals};
 use super::pack::{Pack, wanted};
 use super::wording::{Unit, units};
@@ -53,11 +54,13 @@ const LONGEST_BREATH: usize = 30;
 /// Numbers that messages may hold.
 const GREATEST_NUMBER: u32 = 999_999;
 
-/// A file of a pack; of the source language the program's own where `data` has none.
+/// A file of a pack; of the source language the program's own where `data` has none. Texts have the names of CLDR that
+/// they do not give themselves.
 pub(super) fn text_of(data: &dyn Data, tag: &str, file: &str) -> Option<String> {
     let path = format!("locales/{tag}/{file}");
     let own = data.read(&path).or_else(|| (tag == SOURCE).then(|| Embedded.read(&path)).flatten())?;
-    String::from_utf8(own.into_owned()).ok()
+    let text = String::from_utf8(own.into_owned()).ok()?;
+    Some(if TEXT_FILES.contains(&file) { names::with_names(tag, file, text) } else { text })
 }
 
 /// Checks a pack. `known` are the values that messages may use; `covered` says whether a font has a letter.
@@ -83,6 +86,7 @@ pub fn check(data: &dyn Data, tag: &str, known: &BTreeSet<String>, covered: &dyn
         for unit in &own {
             look.values(unit, &source, known);
             look.letters(unit, covered);
+            look.names(unit);
             if file == "spoken.ftl" {
                 look.breath(unit);
                 look.abbreviations(unit);
@@ -170,7 +174,8 @@ impl Look<'_> {
         let in_source = |id: &str| source.iter().any(|unit| unit.id == id);
         for unit in own {
             let id = unit.id.as_str();
-            if !ids.contains(id) && !referred.contains(id) && !in_source(id) {
+            let used = ids.contains(id) || referred.contains(id) || in_source(id) || names::is_name(id);
+            if !used {
                 self.add(
                     unit,
                     Finding::warning("nothing uses this message").hint("take it out, or check its name"),
@@ -214,6 +219,21 @@ impl Look<'_> {
                 });
                 self.add(unit, finding.hint(hint));
             }
+        }
+    }
+
+    /// Names of months and weekdays that are not CLDR's.
+    fn names(&mut self, unit: &Unit) {
+        let Some(cldr) = names::cldr(self.tag, &unit.id) else { return };
+        if unit.literals.len() != cldr.len() {
+            let finding = Finding::note(format!("the pack's own names; CLDR has {}", cldr.join(", ")));
+            return self.add(unit, finding.hint("take the message out to have CLDR's"));
+        }
+        let pairs = unit.literals.iter().zip(&cldr).filter(|(own, cldr)| own.trim() != **cldr);
+        let other: Vec<String> = pairs.map(|(own, cldr)| format!("{} (CLDR: {cldr})", own.trim())).collect();
+        if !other.is_empty() {
+            let finding = Finding::note(format!("the pack's own names: {}", other.join(", ")));
+            self.add(unit, finding.hint("take the message out to have CLDR's"));
         }
     }
 

@@ -12,6 +12,7 @@
 mod check;
 pub mod dates;
 mod memory;
+mod names;
 pub mod numerals;
 mod pack;
 mod piece;

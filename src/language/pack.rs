@@ -5,6 +5,7 @@ use std::collections::BTreeSet;
 use chrono::NaiveDate;
 use unic_langid::LanguageIdentifier;
 
+use super::names::with_names;
 use super::numerals::{Language, Number, NumeralError, Numerals, words_in};
 use super::piece::{Assembly, Piece, Role};
 use super::wording::{Messages, Phrase, Problem, Run, collect_phrases, write_runs};
@@ -217,7 +218,8 @@ const PARTS: &[&str] = &[
 ];
 
 /// What only written messages are put together from.
-const WRITTEN_PARTS: &[&str] = &["date-short", "weekday", "event-before", "event-on", "event-after"];
+const WRITTEN_PARTS: &[&str] =
+    &["date-short", "month-short", "weekday", "event-before", "event-on", "event-after"];
 
 /// A statement in writing.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -310,9 +312,11 @@ impl Pack {
         let (numbers_file, numbers_text) = read("numbers.rbnf");
         let (header, problems) = table::read(&pack_file, &pack_text, |_, root| Header::read(root, tag));
         findings.extend(problems);
-        let (written, problems) = Messages::read(&language, &written_file, &written_text);
+        let (written, problems) =
+            Messages::read(&language, &written_file, &with_names(tag, "written.ftl", written_text));
         findings.extend(problems);
-        let (spoken, problems) = Messages::read(&language, &spoken_file, &spoken_text);
+        let (spoken, problems) =
+            Messages::read(&language, &spoken_file, &with_names(tag, "spoken.ftl", spoken_text));
         findings.extend(problems);
         let decimal_comma = header.as_ref().is_some_and(|header| header.decimal == ",");
         let numerals =

@@ -3,6 +3,8 @@
 use unic_langid::LanguageIdentifier;
 
 use super::check::text_of;
+use super::names;
+use super::pack::wanted;
 use super::values::{VALUES, most_letters};
 use super::wording::{Unit, units};
 use crate::data::{Data, Embedded};
@@ -17,7 +19,7 @@ pub fn new_pack(data: &dyn Data, tag: &LanguageIdentifier) -> Vec<(&'static str,
     let pack = format!(
         "# The pack of {tag}.\ntag = \"{tag}\"\n# The language's name in itself.\nname = \"{tag}\"\n# The script's code (ISO 15924), and which way it runs: ltr or rtl.\nscript = \"Latn\"\ndirection = \"ltr\"\n# gregorian, ethiopic or both.\ncalendar = \"gregorian\"\n# draft: nobody fluent has read it; read: a fluent speaker has; approved: it may go out.\nstatus = \"draft\"\nvoice = \"stand-in\"\n\n[numbers]\n# The signs in numbers such as 1,500.5, and how many digits must stand before the first sign.\ngroup = \",\"\ndecimal = \".\"\nleast_before_group = 1\n\n# Letters that text messages may replace to stay cheap, e.g. replace = [\"ŵ w\"].\n[sms]\nreplace = []\n"
     );
-    let numbers = "# Number words in the Unicode rule syntax (UTS #35, part 3). Start from the rules of CLDR where your language has them.\n# A rule set for each form that your sentences ask for with SAY, e.g. for noun classes or genders.\n#\n# 0 to 9 are listed one after the other; \"20: twenty[-→→];\" says the tens and, if there is one, the unit after them.\n%cardinal:\n0: ?; ?; ?; ?; ?; ?; ?; ?; ?; ?;\n10: =#,##0=; # no words yet: replace this rule\n%day:\n0: =#,##0=; # days of the month\n%ordinal:\n0: =#,##0=;\n".replace('→', ">");
+    let numbers = "# Number words in the Unicode rule syntax (UTS #35, part 3). Start from the rules of CLDR where your language has them.\n# A rule set for each form that your sentences ask for with SAY, e.g. for noun classes or genders.\n#\n# 0 to 9 are listed one after the other; \"20: twenty[-→→];\" says the tens and, if there is one, the unit after them.\n%cardinal:\n0: =#,##0=; # no words yet: write such as 0: zero; one; two; and so on to nine, and this rule behind them from where words end\n%day:\n0: =#,##0=; # days of the month\n%ordinal:\n0: =#,##0=;\n".replace('→', ">");
     vec![("pack.toml", pack), ("written.ftl", written), ("spoken.ftl", spoken), ("numbers.rbnf", numbers)]
 }
 
@@ -30,7 +32,11 @@ fn texts(data: &dyn Data, file: &str, tag: &LanguageIdentifier) -> String {
     let mut text = format!(
         "### {tag}, {file}: write your translation over each English text. What stands behind # is for you, and is not shown to anybody.\n### Leave {{ … }} in place, moved to where your language wants it. Where you doubt, write a line: # doubt: why\n"
     );
-    for unit in source.iter().filter(|unit| !unit.id.contains('.')) {
+    let language = tag.to_string();
+    let wanted = wanted(file);
+    let needed =
+        |id: &String| !names::is_name(id) || wanted.contains(id) && names::cldr(&language, id).is_none();
+    for unit in source.iter().filter(|unit| !unit.id.contains('.') && needed(&unit.id)) {
         let attributes: Vec<&Unit> = source
             .iter()
             .filter(|of| of.id.strip_prefix(&unit.id).is_some_and(|rest| rest.starts_with('.')))
@@ -45,7 +51,23 @@ fn texts(data: &dyn Data, file: &str, tag: &LanguageIdentifier) -> String {
             text.push_str(&format!("    .{name} = {}\n", attribute.text.replace('\n', "\n    ")));
         }
     }
+    text.push_str(&names_at_hand(&language, file));
     text
+}
+
+/// The names of months and weekdays that need no translation.
+fn names_at_hand(language: &str, file: &str) -> String {
+    let names: Vec<String> = names::messages(language, file)
+        .iter()
+        .map(|(_, message)| format!("\n# {}\n", message.trim_end().replace('\n', "\n# ")))
+        .collect();
+    if names.is_empty() {
+        return String::new();
+    }
+    format!(
+        "\n## Names of months and weekdays are there already, from Unicode CLDR. To have others, take the # away from a message and change it.\n{}",
+        names.concat()
+    )
 }
 
 /// What a translator must know of a text.

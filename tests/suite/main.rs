@@ -10,6 +10,7 @@ mod language;
 mod language_commands;
 mod layering;
 mod numerals;
+mod numerals_cldr;
 mod outside;
 mod pack_numbers;
 mod pictures;

@@ -63,7 +63,7 @@ fn a_new_pack_has_every_text_with_its_help_and_is_not_begun_twice() {
         !checked.contains("error:"),
         "a new pack has nothing wrong but what is not translated: {checked}"
     );
-    assert!(checked.contains("has no words for 10"), "{checked}");
+    assert!(checked.contains("the form cardinal has no words for 0"), "{checked}");
     let again = kabla(folder.path(), &["language", "new", "om", "--data", "mine"]);
     assert_eq!(again.status.code(), Some(2));
     assert!(err(&again).contains("is there already"), "{}", err(&again));
@@ -77,6 +77,69 @@ fn texts() -> usize {
     let line = checked.lines().find(|line| line.contains("written.ftl ")).unwrap();
     let (before, _) = line.split_once(" translated").unwrap();
     before.rsplit(' ').next().unwrap().parse().unwrap()
+}
+
+/// Months and weekdays of a new pack are there already where CLDR has them, in both calendars; elsewhere they are to be
+/// translated like any other text. Either way there is no name of another language.
+#[test]
+fn a_new_pack_has_the_names_of_cldr() {
+    let folder = tempfile::tempdir().unwrap();
+    let made = |tag: &str| {
+        out(&kabla(folder.path(), &["language", "new", tag, "--data", "mine"]));
+        let pack = folder.path().join("mine/locales").join(tag);
+        let text = |file: &str| fs::read_to_string(pack.join(file)).unwrap();
+        (text("written.ftl"), text("spoken.ftl"))
+    };
+    let mut names = 0;
+    let mut packs: std::collections::BTreeMap<String, (String, String)> = Default::default();
+    for row in crate::expected::rows("cldr-calendar", "cases.csv") {
+        if row["new"] != "yes" {
+            continue;
+        }
+        let tag = row["tag"].clone();
+        let (written, spoken) = packs.entry(tag.clone()).or_insert_with(|| made(&tag));
+        let line = format!("[{}] {}\n", row["number"], row["in_date"]);
+        let list = row["what"].replace('_', "-");
+        for (file, text) in [("written.ftl", written), ("spoken.ftl", spoken)] {
+            let list = text
+                .split_once(&format!("\n# {list} = {{"))
+                .unwrap_or_else(|| panic!("{tag} {file} {list}"))
+                .1;
+            let list = list.split_once("\n#  }").unwrap().0.to_owned() + "\n";
+            assert!(list.contains(&line), "{tag} {file}: {line}{list}");
+        }
+        names += 1;
+    }
+    assert_eq!((packs.len(), names), (20, 20 * 19 + 3 * 13));
+    let day = ["language", "date", "2027-08-24", "--data", "mine", "--language", "zu"];
+    let refused = kabla(folder.path(), &day);
+    assert!(!refused.status.success(), "a pack without number words says no day");
+    assert!(
+        err(&refused).contains("zu: DAY: the rules of the form `day` have no words for 24"),
+        "{}",
+        err(&refused)
+    );
+    let (written, spoken) = made("tum");
+    for text in [written, spoken] {
+        assert!(text.contains("\nmonth = { $month ->\n    [1] January\n"), "{text}");
+    }
+    let report = out(&kabla(folder.path(), &["language", "check", "tum", "--data", "mine"]));
+    assert!(report.contains("month: is still the English text"), "{report}");
+}
+
+/// Names of a pack's own are told beside those of CLDR.
+#[test]
+fn names_of_a_packs_own_are_remarked() {
+    let folder = swahili();
+    change(
+        folder.path(),
+        "written.ftl",
+        "date-short =",
+        "weekday = { $weekday ->\n    [1] Juma tatu\n    [2] Jumanne\n    [3] Jumatano\n    [4] Alhamisi\n    [5] Ijumaa\n    [6] Jumamosi\n   *[7] Jumapili\n }\ndate-short =",
+    );
+    let report = check(folder.path());
+    assert!(report.contains("weekday: the pack's own names: Juma tatu (CLDR: Jumatatu)\n"), "{report}");
+    assert!(!check(swahili().path()).contains("own names"));
 }
 
 /// One mistake of each kind, and all are told at once, each with its line.
