@@ -187,5 +187,13 @@ fn list(states: &[PackState]) -> String {
         );
         let _ = writeln!(text, "{}", line.trim_end());
     }
+    let silent = states.iter().filter(|state| state.phrases > 0 && state.to_record == state.phrases);
+    for state in silent {
+        let _ = writeln!(
+            text,
+            "{}: no voice speaks it yet; kabla clips script --language {} lists what to record",
+            state.tag, state.tag
+        );
+    }
     text
 }

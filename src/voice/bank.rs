@@ -138,13 +138,17 @@ impl<'d> Bank<'d> {
         let path = format!("{folder}/bank.toml");
         let Some(bytes) = data.read(&path) else {
             let voices = Bank::voices(data, language);
-            let hint = match voices.as_slice() {
-                [] => format!("record the phrases of {language}, and write {path}"),
-                voices => format!("voices at hand: {}", voices.join(", ")),
+            let (message, hint) = match voices.as_slice() {
+                [] => (
+                    format!("no voice speaks {language} yet"),
+                    format!("record what kabla clips script --language {language} lists, and write {path}"),
+                ),
+                voices => (
+                    format!("there is no voice {voice} in {language}"),
+                    format!("voices at hand: {}", voices.join(", ")),
+                ),
             };
-            return Err(vec![
-                Finding::error(format!("there is no voice {voice} in {language}")).file(path).hint(hint),
-            ]);
+            return Err(vec![Finding::error(message).file(path).hint(hint)]);
         };
         let Ok(text) = std::str::from_utf8(&bytes) else {
             return Err(vec![Finding::error("is not UTF-8 text").file(path).hint("save it in UTF-8")]);

@@ -99,17 +99,17 @@ fn data_from_a_folder_gives_the_same_as_the_program() {
 fn a_data_folder_may_hold_a_part_only() {
     let folder = tempfile::tempdir().unwrap();
     copy("locales/en", folder.path());
-    fs::rename(folder.path().join("locales/en"), folder.path().join("locales/xx")).unwrap();
-    let pack = folder.path().join("locales/xx/pack.toml");
-    fs::write(&pack, fs::read_to_string(&pack).unwrap().replace("tag = \"en\"", "tag = \"xx\"")).unwrap();
+    fs::rename(folder.path().join("locales/en"), folder.path().join("locales/lg")).unwrap();
+    let pack = folder.path().join("locales/lg/pack.toml");
+    fs::write(&pack, fs::read_to_string(&pack).unwrap().replace("tag = \"en\"", "tag = \"lg\"")).unwrap();
     let case = example("farm.toml");
     let sheet =
         |tag: &str| kabla(folder.path(), &["sheet", &case, "--language", tag, "--as", "pdf", "--data", "."]);
-    assert!(sheet("xx").status.success(), "{}", err(&sheet("xx")));
+    assert!(sheet("lg").status.success(), "{}", err(&sheet("lg")));
     assert_eq!(sheet("sw").status.code(), Some(2), "the folder has locales, and no sw among them");
-    fs::remove_file(folder.path().join("locales/xx/spoken.ftl")).unwrap();
-    let report = err(&sheet("xx"));
-    assert!(report.contains("locales/xx/spoken.ftl: is missing"), "{report}");
+    fs::remove_file(folder.path().join("locales/lg/spoken.ftl")).unwrap();
+    let report = err(&sheet("lg"));
+    assert!(report.contains("locales/lg/spoken.ftl: is missing"), "{report}");
 }
 
 #[test]
@@ -389,9 +389,23 @@ fn missing_and_stale_clips_are_refused() {
 }
 
 #[test]
+fn a_language_without_a_voice_is_not_spoken_by_another() {
+    let folder = tempfile::tempdir().unwrap();
+    for tag in ["ha", "ny"] {
+        let speak = ["speak", &example("farm.toml"), "--language", tag, "--for", "radio", "--out", "made"];
+        let refused = kabla(folder.path(), &speak);
+        assert_eq!(refused.status.code(), Some(2));
+        for words in [format!("no voice speaks {tag} yet"), format!("kabla clips script --language {tag}")] {
+            assert!(err(&refused).contains(&words), "{}", err(&refused));
+        }
+        assert!(!folder.path().join("made").exists());
+    }
+}
+
+#[test]
 fn the_script_lists_every_phrase() {
     let folder = tempfile::tempdir().unwrap();
-    for tag in ["en", "sw"] {
+    for tag in ["en", "sw", "am", "ha", "pt-MZ", "fr", "ny"] {
         let output = kabla(folder.path(), &["clips", "script", "--language", tag, "--all", "--json"]);
         assert!(output.status.success(), "{}", err(&output));
         let lines: Vec<serde_json::Value> =

@@ -32,7 +32,7 @@ fn largest_step(samples: &[f32]) -> f32 {
 
 #[test]
 fn stand_in_voices_say_every_example_without_clicks() {
-    for tag in ["en", "sw"] {
+    for tag in ["en", "sw", "am", "fr", "pt-MZ"] {
         messages(tag, |what, spoken| {
             // Around each join the steps stay below what speech itself has.
             let near = Frames::from_millis(10).0 as usize;
@@ -60,7 +60,7 @@ fn stand_in_voices_say_every_example_without_clicks() {
 
 #[test]
 fn loudness_lengths_and_pauses_of_every_example() {
-    for tag in ["en", "sw"] {
+    for tag in ["en", "sw", "am", "fr", "pt-MZ"] {
         messages(tag, |what, spoken| {
             // Measured anew from the file as written, not taken from the message.
             let bytes = wav(&spoken.samples, &WavOptions::default()).unwrap();
