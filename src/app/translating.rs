@@ -95,7 +95,12 @@ fn check_one(
             }
             Err(_) => phrases.len(),
         };
-        report.findings.extend(dear_messages(&pack, told)?);
+        match dear_messages(&pack, told) {
+            Ok(dear) => report.findings.extend(dear),
+            Err(error) => report
+                .findings
+                .push(Finding::error(error.to_string()).file(format!("locales/{tag}/written.ftl"))),
+        }
     }
     state.report = report;
     Ok(state)

@@ -2,6 +2,7 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
+use super::limits::within_limits;
 use super::memory::{Memory, print};
 use super::names;
 use super::numerals::{Number, Numerals};
@@ -51,15 +52,18 @@ pub const TEXT_FILES: [&str; 2] = ["written.ftl", "spoken.ftl"];
 pub const SOURCE: &str = "en";
 /// More words between two pauses than one breath carries.
 const LONGEST_BREATH: usize = 30;
+/// Forms whose numbers are all tried.
+const MOST_FORMS: usize = 100;
 /// Numbers that messages may hold.
 const GREATEST_NUMBER: u32 = 999_999;
 
-/// A file of a pack; of the source language the program's own where `data` has none. Texts have the names of CLDR that
+/// A file of a pack; of the source language the program's own where `data` has none. `None` where there is none that
+/// can be read. Texts have the names of CLDR that
 /// they do not give themselves.
 pub(super) fn text_of(data: &dyn Data, tag: &str, file: &str) -> Option<String> {
     let path = format!("locales/{tag}/{file}");
     let own = data.read(&path).or_else(|| (tag == SOURCE).then(|| Embedded.read(&path)).flatten())?;
-    let text = String::from_utf8(own.into_owned()).ok()?;
+    let text = within_limits(&path, String::from_utf8(own.into_owned()).ok()?).ok()?;
     Some(if TEXT_FILES.contains(&file) { names::with_names(tag, file, text) } else { text })
 }
 
@@ -306,7 +310,7 @@ fn doubts(path: &str, text: &str) -> Vec<Doubt> {
 /// Numbers that the rules have no words for, the first of each form.
 fn gaps(numerals: &Numerals, path: &str) -> Vec<Finding> {
     let mut findings = Vec::new();
-    for form in numerals.forms() {
+    for form in numerals.forms().into_iter().take(MOST_FORMS) {
         let of_days = ["day", "date"].contains(&form) || form.starts_with("ordinal");
         let last = if of_days { 31 } else { GREATEST_NUMBER };
         let step = if of_days { 1 } else { 997 };

@@ -11,6 +11,7 @@
 
 mod check;
 pub mod dates;
+mod limits;
 mod memory;
 mod names;
 pub mod numerals;

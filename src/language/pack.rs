@@ -5,7 +5,8 @@ use std::collections::BTreeSet;
 use chrono::NaiveDate;
 use unic_langid::LanguageIdentifier;
 
-use super::names::with_names;
+use super::limits::within_limits;
+use super::names::{self, with_names};
 use super::numerals::{Language, Number, NumeralError, Numerals, words_in};
 use super::piece::{Assembly, Piece, Role};
 use super::wording::{Messages, Phrase, Problem, Run, collect_phrases, write_runs};
@@ -290,7 +291,10 @@ impl Pack {
         let mut read = |file: &str| {
             let path = format!("locales/{tag}/{file}");
             let text = match data.read(&path).map(|bytes| String::from_utf8(bytes.into_owned())) {
-                Some(Ok(text)) => text,
+                Some(Ok(text)) => within_limits(&path, text).unwrap_or_else(|finding| {
+                    findings.push(finding);
+                    String::new()
+                }),
                 Some(Err(_)) => {
                     findings.push(Finding::error("is not UTF-8 text").file(&path).hint("save it in UTF-8"));
                     String::new()
@@ -312,6 +316,7 @@ impl Pack {
         let (numbers_file, numbers_text) = read("numbers.rbnf");
         let (header, problems) = table::read(&pack_file, &pack_text, |_, root| Header::read(root, tag));
         findings.extend(problems);
+        let (has_written, has_spoken) = (!written_text.is_empty(), !spoken_text.is_empty());
         let (written, problems) =
             Messages::read(&language, &written_file, &with_names(tag, "written.ftl", written_text));
         findings.extend(problems);
@@ -325,8 +330,13 @@ impl Pack {
                     Finding::error(problem.message).file(&numbers_file).line(problem.line).hint(problem.hint)
                 }));
             });
-        findings.extend(missing(&written, &written_file, written_wanted()));
-        findings.extend(missing(&spoken, &spoken_file, spoken_wanted()));
+        // Of a file that could not be read, that is all there is to say.
+        if has_written {
+            findings.extend(missing(&written, &written_file, written_wanted()));
+        }
+        if has_spoken {
+            findings.extend(missing(&spoken, &spoken_file, spoken_wanted()));
+        }
         match (header, numerals) {
             (Some(header), Ok(numerals)) if findings.is_empty() => {
                 Ok(Pack { tag: language, header, written, spoken, numerals })
@@ -720,7 +730,12 @@ fn missing(messages: &Messages, file: &str, wanted: Vec<Wanted>) -> Vec<Finding>
         wanted.into_iter().filter(|(id, attribute)| !messages.has(id, *attribute)).collect();
     let name =
         |(id, attribute): Wanted| attribute.map_or(id.to_owned(), |attribute| format!("{id}.{attribute}"));
-    let finding =
-        |wanted| Finding::error("the message is missing").file(file).field(name(wanted)).hint("translate it");
+    let finding = |wanted: Wanted| {
+        let hint = match names::is_name(wanted.0) {
+            true => "write the names: Unicode CLDR has none in this language",
+            false => "translate it",
+        };
+        Finding::error("the message is missing").file(file).field(name(wanted)).hint(hint)
+    };
     absent.into_iter().map(finding).collect()
 }

@@ -6,6 +6,7 @@ mod case;
 mod cli;
 mod expected;
 mod guidance;
+mod hostile_packs;
 mod language;
 mod language_commands;
 mod layering;

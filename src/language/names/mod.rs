@@ -24,7 +24,7 @@ pub(super) fn is_name(id: &str) -> bool {
 /// The names of a message in a language, in their order; of a country that has none of its own, those of the
 /// language. `None` where CLDR has none in this language and script.
 pub(super) fn cldr(tag: &str, id: &str) -> Option<Vec<&'static str>> {
-    let mut tag = tag;
+    let mut tag = Some(tag).filter(|_| is_name(id))?;
     loop {
         if let Some(names) = listed(tag, id) {
             return Some(names.split('|').collect());

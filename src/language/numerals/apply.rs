@@ -6,7 +6,7 @@ use super::{Number, NumeralError, Numerals};
 /// How deep rules may call each other; ICU stops at the same depth.
 pub(super) const DEEPEST: u32 = 64;
 /// How many rules one number may use, so that rules which double at each step end as well.
-const MOST_STEPS: u32 = 10_000;
+const MOST_STEPS: u32 = 1_000;
 
 pub(super) struct Speech<'a> {
     numerals: &'a Numerals,

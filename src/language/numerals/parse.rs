@@ -8,6 +8,11 @@ use super::rules::{Part, RuleSet};
 use super::start::Point;
 use super::{Language, Numerals, RuleProblem, public_name};
 
+/// Problems that are told at once.
+const MOST_PROBLEMS: usize = 100;
+/// Rule sets in a file; CLDR's largest has a tenth.
+const MOST_SETS: usize = 500;
+
 /// Reads the rules of a language, or rules that need none.
 pub(super) fn read(text: &str, language: Option<Language<'_>>) -> Result<Numerals, Vec<RuleProblem>> {
     let mut reader = Reader::default();
@@ -19,6 +24,7 @@ pub(super) fn read(text: &str, language: Option<Language<'_>>) -> Result<Numeral
         return Ok(Numerals { sets });
     }
     problems.sort_by_key(|problem| problem.line);
+    problems.truncate(MOST_PROBLEMS);
     Err(problems)
 }
 
@@ -110,6 +116,16 @@ impl Reader {
                 1,
                 fault("there is no public rule set", "name one with a single `%`, such as `%cardinal:`"),
             );
+        }
+        if written.len() > MOST_SETS {
+            self.problem(
+                1,
+                fault(
+                    format!("there are {} rule sets, more than {MOST_SETS}", written.len()),
+                    "keep those that sentences ask for",
+                ),
+            );
+            return (Vec::new(), self.problems);
         }
         let plurals = language.and_then(|language| Plurals::of(language.tag));
         let comma = language.is_some_and(|language| language.decimal_comma);

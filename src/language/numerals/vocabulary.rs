@@ -13,6 +13,9 @@ use super::{Number, NumeralError, Numerals, parts_words};
 /// How many different word pieces [`Numerals::words`] keeps for one rule set.
 const MOST_PIECES: usize = 20_000;
 
+/// How many bytes they may have together.
+const MOST_BYTES: usize = 2_000_000;
+
 /// How deep ranges are followed. A range may pass through more rules than any one number in it.
 const DEEPEST_RANGE: u32 = 4 * DEEPEST;
 
@@ -131,7 +134,12 @@ impl Pieces {
 }
 
 fn glued(front: &BTreeSet<String>, back: &BTreeSet<String>) -> Result<BTreeSet<String>, SearchTrouble> {
-    if front.len().saturating_mul(back.len()) > MOST_PIECES {
+    let bytes = |texts: &BTreeSet<String>| texts.iter().map(String::len).sum::<usize>();
+    let (pairs, bytes) = (
+        front.len().saturating_mul(back.len()),
+        bytes(front).saturating_mul(back.len()).saturating_add(bytes(back).saturating_mul(front.len())),
+    );
+    if pairs > MOST_PIECES || bytes > MOST_BYTES {
         return Err(SearchTrouble::TooMany);
     }
     let pairs = front.iter().flat_map(|front| back.iter().map(move |back| format!("{front}{back}")));

@@ -57,6 +57,9 @@ pub(super) enum Problem {
 /// Dates hold days, spans hold dates: nothing sensible nests deeper.
 const DEEPEST: u8 = 4;
 
+/// Findings of one kind in a file; where there are more, something else is wrong with it.
+const MOST_FINDINGS: usize = 100;
+
 /// The messages of one file.
 pub(super) struct Messages {
     bundle: FluentBundle<FluentResource>,
@@ -78,12 +81,17 @@ impl Messages {
             Ok(resource) => (resource, Vec::new()),
             Err((resource, errors)) => (resource, errors),
         };
-        for error in errors {
+        let more = errors.len().saturating_sub(MOST_FINDINGS);
+        for error in errors.into_iter().take(MOST_FINDINGS) {
             let finding = Finding::error(format!("the message cannot be read: {}", error.kind));
             let finding = finding.hint(
                 "a message is written id = text, its further lines are indented; { and } come in pairs",
             );
             findings.push(finding.file(file).line(line_of(text, error.pos.start)));
+        }
+        if more > 0 {
+            let finding = Finding::error(format!("{more} more messages cannot be read"));
+            findings.push(finding.file(file).hint("mend the first ones, then check again"));
         }
         join_lines(&mut resource);
         let normalized = serializer::serialize(&resource);
@@ -100,7 +108,7 @@ impl Messages {
         }
         // What the parser found was reported above; the rest of the file still serves.
         let (Ok(resource) | Err((resource, _))) = FluentResource::try_new(normalized.clone());
-        for error in bundle.add_resource(resource).err().unwrap_or_default() {
+        for error in bundle.add_resource(resource).err().unwrap_or_default().into_iter().take(MOST_FINDINGS) {
             if let FluentError::Overriding { id, .. } = error {
                 let finding =
                     Finding::error("the message stands here twice").field(&id).hint("keep one of them");

@@ -4,7 +4,7 @@
 //! selector, and notes with each phrase how its voice may end: that depends
 //! on what may follow it.
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::{BTreeMap, BTreeSet, HashSet};
 
 use fluent_syntax::ast::{
     CallArguments, Entry, Expression, InlineExpression, Pattern, PatternElement, Resource,
@@ -30,7 +30,7 @@ pub struct Phrase {
 }
 
 /// What may follow a place in a message.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 struct Follow {
     /// The sentence may go on.
     on: bool,
@@ -67,6 +67,8 @@ struct Walk<'a> {
     file: &'a str,
     phrases: BTreeSet<Phrase>,
     findings: Vec<Finding>,
+    /// What has been walked, how, and how deep: once is enough.
+    walked: HashSet<(*const Pattern<&'a str>, Role, Follow, u8)>,
     /// The message walked now, and how many phrases it has had.
     message: &'a str,
     count: usize,
@@ -88,6 +90,7 @@ pub(in crate::language) fn collect(
         file,
         phrases: BTreeSet::new(),
         findings: Vec::new(),
+        walked: HashSet::new(),
         message: "",
         count: 0,
     };
@@ -124,6 +127,9 @@ fn index<'a>(resource: &'a Resource<&'a str>, walk: &mut Walk<'a>) {
 impl<'a> Walk<'a> {
     /// Walks a message under its own name, then goes on with the one before.
     fn enter(&mut self, id: &'a str, pattern: &'a Pattern<&'a str>, role: Role, follow: Follow, depth: u8) {
+        if !self.walked.insert((std::ptr::from_ref(pattern), role, follow, depth)) {
+            return;
+        }
         let before = (self.message, self.count);
         (self.message, self.count) = (id, 0);
         self.pattern(pattern, role, follow, depth);

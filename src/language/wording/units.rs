@@ -32,17 +32,18 @@ pub(in crate::language) struct Unit {
 pub(in crate::language) fn units(text: &str) -> Vec<Unit> {
     let (Ok(mut resource) | Err((mut resource, _))) = parser::parse(text.to_owned());
     super::join_lines(&mut resource);
+    let mut lines = Lines { rest: text.lines(), line: 0 };
     let mut units = Vec::new();
     for entry in &resource.body {
         let Entry::Message(message) = entry else { continue };
         let same = message.comment.as_ref().is_some_and(is_same);
-        let line = line_after(text, 0, &format!("{} =", message.id.name));
+        let line = lines.find(&message.id.name);
         if let Some(pattern) = &message.value {
             units.push(unit(message.id.name.clone(), pattern, line, same));
         }
         for attribute in &message.attributes {
             let id = format!("{}.{}", message.id.name, attribute.id.name);
-            let line = line_after(text, line, &format!(".{} =", attribute.id.name));
+            let line = lines.find(&format!(".{}", attribute.id.name));
             units.push(unit(id, &attribute.value, line, same));
         }
     }
@@ -53,14 +54,28 @@ fn is_same(comment: &Comment<String>) -> bool {
     comment.content.iter().any(|line| line.trim() == "same")
 }
 
-/// The first line from `from` on that begins so; lines are counted from 1.
-fn line_after(text: &str, from: u32, start: &str) -> u32 {
-    let lines = text.lines().zip(1u32..).skip(from as usize);
-    lines
-        .filter(|(line, _)| line.trim_start().starts_with(start))
-        .map(|(_, line)| line)
-        .next()
-        .unwrap_or(from)
+/// The lines of a file, from which each message is found behind the one before.
+struct Lines<'t> {
+    rest: std::str::Lines<'t>,
+    /// The last line that was looked at, from 1.
+    line: u32,
+}
+
+impl Lines<'_> {
+    /// The next line on which a message or attribute begins; the last one where none does.
+    fn find(&mut self, name: &str) -> u32 {
+        let mut ahead = (self.rest.clone(), self.line);
+        while let Some(line) = ahead.0.next() {
+            ahead.1 += 1;
+            let begins =
+                |line: &str| line.strip_prefix(name).is_some_and(|rest| rest.trim_start().starts_with('='));
+            if begins(line.trim_start()) {
+                (self.rest, self.line) = ahead;
+                break;
+            }
+        }
+        self.line
+    }
 }
 
 fn unit(id: String, pattern: &Pattern<String>, line: u32, same: bool) -> Unit {
