@@ -100,6 +100,5 @@ fn hostile_packs_end_in_findings() {
         let begin: Vec<&String> = findings.iter().take(5).collect();
         assert!(findings.iter().any(|finding| finding.contains(wanted)), "{place} {wanted}: {begin:?}");
         assert!(begun.elapsed() < Duration::from_secs(20), "{place} {wanted}: {:?}", begun.elapsed());
-        eprintln!("{place} {wanted}: {:?}", begun.elapsed());
     }
 }
