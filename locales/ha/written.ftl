@@ -404,3 +404,36 @@ script-other-ending = An taɓa ɗauka, amma murya ta ƙare ta ɗayar hanya.
 script-recorded = An riga an ɗauka.
 script-unsaid = Babu jimlar da aka sani da ke faɗarsa haka: ana iya tsallake shi.
 script-nothing = Babu abin da ya rage a ɗauka.
+## The check of recordings
+
+clips-title = Rikodin da aka duba
+clips-intro = Abin da za a sake ɗauka yana farko. Kowane hoto yana nuna murya daga hagu zuwa dama: a sama, ƙarfinta; a ƙasa, sautunanta, baƙi inda suke da ƙarfi.
+clips-again = A sake ɗauka
+clips-usable = Za a iya amfani da shi
+clips-good = Mai kyau
+clips-unused = Ba a buƙatarsa kuma
+clips-missing = Ba a ɗauka ba tukuna
+clips-picture = Hoton rikodi “{ $words }”
+clips-length = Tsawo
+clips-level = Ƙarfin murya
+clips-noise = Murya fiye da hayaniya
+# doubt: "gurnani" for an electric hum.
+clips-hum = Murya fiye da gurnani
+clips-pace = Sauri, idan aka kwatanta da na kullum
+# doubt: "kakkaɓi" for the harsh sound of a voice too loud.
+clip-clipped = Muryar ta fi ƙarfin makirufo, tana kakkaɓi. Nisantar da makirufo, ko a rage shi.
+# doubt: addressed to one man, as in short spoken orders; a neutral or plural form may be better.
+clip-cut-start = An yanke farkon magana. Fara ɗauka, ja numfashi, sannan ka yi magana.
+clip-cut-end = An yanke ƙarshen magana. Ja numfashi kafin ka tsayar da ɗauka.
+clip-noise = Akwai hayaniya a bayan murya. Nemi wuri mai shiru, kuma matso da makirufo kusa.
+clip-hum = Ana jin gurnanin wutar lantarki. Cire caja, kuma ka nisanci wayoyi da injina.
+# doubt: "yana amsa kuwwa" for echoes.
+clip-room = Ɗakin yana amsa kuwwa. Ɗauka a ƙaramin ɗaki mai zane, tabarma ko katifa, kuma matso da makirufo kusa.
+clip-quiet = Muryar ta fi ta sauran rikodi rauni. Ka tsaya a nisa ɗaya da makirufo kullum.
+clip-loud = Muryar ta fi ta sauran rikodi ƙarfi. Ka tsaya a nisa ɗaya da makirufo kullum.
+clip-fast = An faɗe shi da sauri fiye da sauran. Yi magana da saurinka na kullum.
+clip-slow = An faɗe shi a hankali fiye da sauran. Yi magana da saurinka na kullum.
+clip-offset = Na’urar ta ɗan karkatar da sauti. Ba sai ka yi komai ba: zai gyaru da kansa.
+clip-broken = Ba a iya buɗe rikodin ba. A sake ɗauka.
+clip-stale = Kalmomin sun canja. Ɗauke su yadda suke yanzu: “{ $words }”
+clip-unused = Babu saƙon da yake amfani da waɗannan kalmomi kuma.

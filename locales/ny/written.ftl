@@ -467,3 +467,35 @@ script-other-ending = Alipo ojambulidwa, koma liwu limatha mwa njira ina.
 script-recorded = Ajambulidwa kale.
 script-unsaid = Palibe chiganizo chodziwika chonena motere: mukhoza kudumpha.
 script-nothing = Palibe chotsala chojambula.
+## The check of recordings
+
+# doubt: "zojambula mawu" for recordings.
+clips-title = Zojambula mawu, zoyesedwa
+clips-intro = Zofunika kujambulanso zili poyamba. Chithunzi chilichonse chimasonyeza mawu kuchokera kumanzere kupita kumanja: pamwamba, mphamvu ya mawu; pansi, maliridwe ake, akuda pamene ali ndi mphamvu.
+clips-again = Jambulaninso
+clips-usable = Zingagwiritsidwe ntchito
+clips-good = Zabwino
+clips-unused = Sizikufunikanso
+clips-missing = Sizinajambulidwe
+clips-picture = Chithunzi cha mawu “{ $words }”
+clips-length = Kutalika
+clips-level = Mphamvu ya mawu
+clips-noise = Mawu kuposa phokoso
+# doubt: "kung'ung'udza" for an electric hum.
+clips-hum = Mawu kuposa kung'ung'udza
+clips-pace = Liwiro, poyerekeza ndi la nthawi zonse
+clip-clipped = Mawu akukulira maikolofoni ndipo akukwakwaza. Ikani maikolofoni patali pang'ono, kapena ichepetseni.
+clip-cut-start = Poyamba pa mawu padulidwa. Yambani kujambula, pumani kamodzi, kenako lankhulani.
+clip-cut-end = Pomaliza pa mawu padulidwa. Pumani kamodzi musanaimitse kujambula.
+clip-noise = Pali phokoso kumbuyo kwa mawu. Pezani malo abata, ndipo yandikitsani maikolofoni.
+clip-hum = Pali kung'ung'udza kwa magetsi. Chotsani chaja, ndipo khalani patali ndi mawaya ndi makina.
+# doubt: "mng'oma" for echoes.
+clip-room = Chipinda chikuchita mng'oma. Jambulani m'chipinda chaching'ono cha nsalu, mphasa kapena matiresi, ndipo yandikitsani maikolofoni.
+clip-quiet = Mawu ndi ochepa mphamvu kuposa ena. Khalani pa mtunda womwewo ndi maikolofoni nthawi zonse.
+clip-loud = Mawu ndi amphamvu kuposa ena. Khalani pa mtunda womwewo ndi maikolofoni nthawi zonse.
+clip-fast = Mwalankhula mofulumira kuposa ena. Lankhulani ndi liwiro lanu la nthawi zonse.
+clip-slow = Mwalankhula pang'onopang'ono kuposa ena. Lankhulani ndi liwiro lanu la nthawi zonse.
+clip-offset = Chojambulira chasuntha mawu pang'ono. Palibe choti muchite: zimakonzeka zokha.
+clip-broken = Zojambulazi sizikutseguka. Jambulaninso.
+clip-stale = Mawu asintha. Jambulani monga alili tsopano: “{ $words }”
+clip-unused = Palibe uthenga umene ukugwiritsanso ntchito mawu awa.

@@ -391,3 +391,33 @@ script-other-ending = Rekodi ipo, lakini sauti inaishia kwa namna nyingine.
 script-recorded = Imesharekodiwa.
 script-unsaid = Hakuna sentensi inayojulikana yenye maneno haya hivi: unaweza kuyaruka.
 script-nothing = Hakuna kilichobaki cha kurekodi.
+## The check of recordings
+
+clips-title = Rekodi zilizokaguliwa
+clips-intro = Zinazohitaji kurekodiwa tena ziko mwanzo. Kila picha inaonyesha sauti kutoka kushoto kwenda kulia: juu ni nguvu ya sauti; chini ni milio yake, myeusi pale ilipo na nguvu.
+clips-again = Rekodi tena
+clips-usable = Inafaa kutumika
+clips-good = Nzuri
+clips-unused = Haihitajiki tena
+clips-missing = Bado haijarekodiwa
+clips-picture = Picha ya rekodi “{ $words }”
+clips-length = Urefu
+clips-level = Nguvu ya sauti
+clips-noise = Sauti juu ya kelele
+# doubt: "mvumo" for an electric hum.
+clips-hum = Sauti juu ya mvumo
+clips-pace = Kasi, kulinganisha na ya kawaida
+clip-clipped = Sauti ina nguvu kupita kiasi kwa kipaza sauti, inakwaruza. Weka kipaza sauti mbali zaidi, au kipunguze.
+clip-cut-start = Mwanzo wa maneno umekatika. Anza kurekodi, vuta pumzi, kisha sema.
+clip-cut-end = Mwisho wa maneno umekatika. Vuta pumzi kabla ya kuzima.
+clip-noise = Kuna kelele nyuma ya sauti. Tafuta mahali patulivu, na sogeza kipaza sauti karibu.
+clip-hum = Kuna mvumo wa umeme. Chomoa chaja, na kaa mbali na nyaya na mashine.
+clip-room = Chumba kinatoa mwangwi. Rekodi katika chumba kidogo chenye nguo, mikeka au godoro, na sogeza kipaza sauti karibu.
+clip-quiet = Sauti ni ndogo kuliko katika rekodi nyingine. Kaa umbali uleule kutoka kwenye kipaza sauti kila mara.
+clip-loud = Sauti ni kubwa kuliko katika rekodi nyingine. Kaa umbali uleule kutoka kwenye kipaza sauti kila mara.
+clip-fast = Imesemwa haraka kuliko rekodi nyingine. Sema kwa kasi yako ya kawaida.
+clip-slow = Imesemwa polepole kuliko rekodi nyingine. Sema kwa kasi yako ya kawaida.
+clip-offset = Kifaa kimesogeza sauti kidogo. Huhitaji kufanya lolote: itarekebishwa yenyewe.
+clip-broken = Rekodi haifunguki. Rekodi tena.
+clip-stale = Maneno yamebadilika. Yarekodi kama yalivyo sasa: “{ $words }”
+clip-unused = Hakuna ujumbe unaotumia maneno haya tena.

@@ -22,7 +22,10 @@ pub use crate::finding::{Finding, Severity};
 pub use crate::plan::season::Risk;
 pub use crate::plan::{Plan, Quantity, Step, Topic};
 pub use crate::sheet::Paper;
-pub use clips::{RecordingScript, ScriptRequest, script};
+pub use crate::voice::record::quality::{Fault, Found, Verdict};
+pub use clips::{
+    CheckRequest, ClipChecked, ClipsChecked, Outcome, RecordingScript, ScriptRequest, check_clips, script,
+};
 pub use demo::demo;
 pub use language::{SaidNumber, say};
 pub use outline::{Outline, OutlinePart, outline};

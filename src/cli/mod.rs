@@ -202,6 +202,6 @@ fn call(data: &dyn Data, root: Option<&Path>, command: Command) -> Result<(), Er
             speak::run(data, (&case, instead.into()), language.as_deref(), voice.as_deref(), &topics, &out)
         }
         Command::Language(command) => language::run(data, root, command),
-        Command::Clips(command) => clips::run(data, command),
+        Command::Clips(command) => clips::run(data, root, command),
     }
 }

@@ -27,6 +27,7 @@ use std::collections::{BTreeMap, BTreeSet, HashMap};
 use std::fmt;
 
 use super::decode::Decoder;
+use super::repair::repaired;
 use super::spelling::{key, tokens};
 use crate::data::Data;
 use crate::finding::Finding;
@@ -207,7 +208,7 @@ impl<'d> Bank<'d> {
                     .file(path)
                     .hint("check the file and its rights"));
             };
-            let decoded = self.decoder.borrow_mut().decode(&bytes);
+            let decoded = self.decoder.borrow_mut().decode(&bytes).map(repaired);
             decoded.map_err(|problem| Finding::error(problem.to_string()).file(path).hint(problem.hint()))
         });
         sound.as_deref().map_err(Clone::clone)

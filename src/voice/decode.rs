@@ -67,19 +67,7 @@ pub(super) struct Decoder {
 impl Decoder {
     /// The clip in mono at [`SAMPLE_RATE`].
     pub(super) fn decode(&mut self, bytes: &[u8]) -> Result<Vec<f32>, Problem> {
-        if bytes.is_empty() {
-            return Err(Problem::Empty);
-        }
-        if bytes.len() > MOST_BYTES {
-            return Err(Problem::TooLarge);
-        }
-        let (rate, samples) = unpack(bytes)?;
-        if !samples.iter().all(|sample| sample.is_finite()) {
-            return Err(Problem::NotFinite);
-        }
-        if samples.iter().all(|sample| sample.abs() < SILENCE) {
-            return Err(if samples.is_empty() { Problem::Empty } else { Problem::Silent });
-        }
+        let (rate, samples) = stored(bytes)?;
         if rate == SAMPLE_RATE { Ok(samples) } else { self.resample(rate, &samples) }
     }
 
@@ -98,7 +86,24 @@ impl Decoder {
     }
 }
 
-/// The samples as stored, at their own rate; two channels are averaged.
+/// The clip in mono as it is stored, at its own rate; two channels are averaged.
+pub(super) fn stored(bytes: &[u8]) -> Result<(u32, Vec<f32>), Problem> {
+    if bytes.is_empty() {
+        return Err(Problem::Empty);
+    }
+    if bytes.len() > MOST_BYTES {
+        return Err(Problem::TooLarge);
+    }
+    let (rate, samples) = unpack(bytes)?;
+    if !samples.iter().all(|sample| sample.is_finite()) {
+        return Err(Problem::NotFinite);
+    }
+    if samples.iter().all(|sample| sample.abs() < SILENCE) {
+        return Err(if samples.is_empty() { Problem::Empty } else { Problem::Silent });
+    }
+    Ok((rate, samples))
+}
+
 fn unpack(bytes: &[u8]) -> Result<(u32, Vec<f32>), Problem> {
     let broken = |error: Error| Problem::Broken(error.to_string());
     let stream = MediaSourceStream::new(Box::new(Cursor::new(bytes)), MediaSourceStreamOptions::default());

@@ -15,10 +15,13 @@
 pub mod bank;
 pub mod choose;
 mod decode;
+mod hum;
 pub mod join;
 pub mod level;
 mod noise;
 pub mod record;
+pub mod repair;
+mod spectrum;
 mod spelling;
 pub mod write;
 
@@ -30,6 +33,7 @@ use crate::finding::Finding;
 use crate::language::{Intonation, Pause, Phrase, Piece};
 
 pub use bank::{Bank, Clip, ClipState, Status, VoiceInfo};
+pub use hum::Hum;
 pub use join::JoinOptions;
 pub use level::{LevelError, LevelOptions, Loudness};
 

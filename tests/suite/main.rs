@@ -13,6 +13,7 @@ mod layering;
 mod numerals;
 mod numerals_cldr;
 mod outside;
+mod outside_quality;
 mod pack_numbers;
 mod pictures;
 mod plan;
@@ -32,6 +33,7 @@ mod voice_choose;
 mod voice_join;
 mod voice_level;
 mod voice_messages;
+mod voice_quality;
 mod voice_write;
 
 use std::path::PathBuf;

@@ -1,6 +1,9 @@
 //! `kabla clips`: one file for each of its commands.
 
+mod check;
 mod script;
+
+use std::path::Path;
 
 use clap::Subcommand;
 
@@ -10,10 +13,13 @@ use crate::app::{Data, Error};
 pub(super) enum Clips {
     /// Every phrase of a language that speech may need.
     Script(script::Arguments),
+    /// How well a voice is recorded, and what is to be recorded again.
+    Check(check::Arguments),
 }
 
-pub(super) fn run(data: &dyn Data, command: Clips) -> Result<(), Error> {
+pub(super) fn run(data: &dyn Data, root: Option<&Path>, command: Clips) -> Result<(), Error> {
     match command {
         Clips::Script(arguments) => script::run(data, &arguments),
+        Clips::Check(arguments) => check::run(data, root, &arguments),
     }
 }

@@ -1,12 +1,16 @@
-//! A recording session.
+//! A recording session: what a speaker reads, and how good the clips are.
 //!
 //! ```text
-//! phrases, clips there are, messages   -> script   what a speaker reads, in which order
+//! phrases, clips there are, messages   -> script    what a speaker reads, in which order
+//! clips                                -> quality   what is wrong with each, and its verdict
 //! ```
 
 mod carrier;
 mod pace;
+pub mod picture;
+pub mod quality;
 pub mod script;
+pub mod words;
 
 pub use carrier::{Carrier, Carriers};
 pub use pace::Pace;

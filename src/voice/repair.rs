@@ -1,0 +1,111 @@
+//! Gentle repair of a clip before it is joined; the recording itself stays as it is.
+//!
+//! Only what a clip's measures ask for is done, so that a clean clip passes
+//! sample for sample.
+
+use std::f64::consts::{FRAC_1_SQRT_2, PI};
+
+use super::SAMPLE_RATE;
+use super::hum::Hum;
+use super::record::quality::{Measures, measure};
+
+/// Below the lowest voice of a man, in Hz.
+const HIGH_PASS_HZ: f64 = 75.0;
+/// Rumble this far below speech, in dB, is not heard. Common practice, no source.
+const RUMBLE_DB: f64 = 40.0;
+/// An offset below this makes no click. Common practice, no source.
+const DC: f64 = 1e-3;
+/// Hum this far below speech, in dB, is not heard. Common practice, no source.
+const HUM_DB: f64 = 50.0;
+/// Noise is taken out where speech stands less than this above it, in dB. Common practice, no source.
+#[cfg(feature = "denoise")]
+const NOISE_DB: f64 = 30.0;
+
+/// What a clip needs.
+#[derive(Debug, Clone, Default, PartialEq)]
+pub struct Needs {
+    /// Take out the offset and what lies below a voice.
+    pub high_pass: bool,
+    /// Take out this hum.
+    pub hum: Option<Hum>,
+    /// Take out noise, where the program was built for it (feature `denoise`).
+    pub denoise: bool,
+}
+
+impl Needs {
+    /// What measures ask for.
+    pub fn of(measures: &Measures) -> Needs {
+        let rumbles = measures.rumble_dbfs > measures.level_dbfs - RUMBLE_DB;
+        let hums = measures.speech_to_hum_db().is_some_and(|db| db < HUM_DB);
+        Needs {
+            high_pass: rumbles || measures.dc.abs() > DC,
+            hum: measures.hum.clone().filter(|_| hums),
+            #[cfg(feature = "denoise")]
+            denoise: measures.speech_to_noise_db().is_some_and(|db| db < NOISE_DB),
+            #[cfg(not(feature = "denoise"))]
+            denoise: false,
+        }
+    }
+}
+
+/// A clip at [`SAMPLE_RATE`] with what it needs done to it.
+pub(super) fn repaired(mut samples: Vec<f32>) -> Vec<f32> {
+    let needs = Needs::of(&measure(SAMPLE_RATE, &samples));
+    repair(&mut samples, &needs);
+    samples
+}
+
+/// Repairs a clip at [`SAMPLE_RATE`]; its length stays.
+pub fn repair(samples: &mut Vec<f32>, needs: &Needs) {
+    if let Some(hum) = &needs.hum {
+        hum.take_out(SAMPLE_RATE, samples);
+    }
+    if needs.high_pass {
+        high_pass(samples);
+    }
+    #[cfg(feature = "denoise")]
+    if needs.denoise {
+        denoise(samples);
+    }
+}
+
+/// A Butterworth high-pass of second order, by the bilinear transform. The
+/// mean goes first, so that the filter has nothing to settle from.
+fn high_pass(samples: &mut [f32]) {
+    let mean = samples.iter().map(|sample| f64::from(*sample)).sum::<f64>() / samples.len().max(1) as f64;
+    let tan = (PI * HIGH_PASS_HZ / f64::from(SAMPLE_RATE)).tan();
+    let scale = 1.0 / (1.0 + tan / FRAC_1_SQRT_2 + tan * tan);
+    let (back, further) = (2.0 * scale * (tan * tan - 1.0), scale * (1.0 - tan / FRAC_1_SQRT_2 + tan * tan));
+    let (mut first, mut second) = (0.0, 0.0);
+    for sample in samples {
+        let input = f64::from(*sample) - mean;
+        let output = scale * input + first;
+        first = second - 2.0 * scale * input - back * output;
+        second = scale * input - further * output;
+        *sample = output as f32;
+    }
+}
+
+/// Takes noise out with a small neural network. It answers a frame late, which is made good.
+#[cfg(feature = "denoise")]
+fn denoise(samples: &mut Vec<f32>) {
+    use nnnoiseless::DenoiseState;
+    const FRAME: usize = DenoiseState::FRAME_SIZE;
+    /// The network knows samples of 16 bits.
+    const FULL: f32 = 32_768.0;
+    let length = samples.len();
+    let mut state = DenoiseState::new();
+    let mut cleaned = Vec::with_capacity(length + 2 * FRAME);
+    let (mut input, mut output) = ([0f32; FRAME], [0f32; FRAME]);
+    let frames = length.div_ceil(FRAME) + 1;
+    for frame in 0..frames {
+        input.fill(0.0);
+        let rest = samples.get(frame * FRAME..).unwrap_or_default();
+        input.iter_mut().zip(rest).for_each(|(input, sample)| *input = sample * FULL);
+        state.process_frame(&mut output, &input);
+        cleaned.extend(output.iter().map(|sample| sample / FULL));
+    }
+    cleaned.drain(..FRAME);
+    cleaned.truncate(length);
+    *samples = cleaned;
+}
