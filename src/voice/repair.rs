@@ -56,7 +56,7 @@ pub(super) fn repaired(mut samples: Vec<f32>) -> Vec<f32> {
 }
 
 /// Repairs a clip at [`SAMPLE_RATE`]; its length stays.
-pub fn repair(samples: &mut Vec<f32>, needs: &Needs) {
+pub fn repair(samples: &mut [f32], needs: &Needs) {
     if let Some(hum) = &needs.hum {
         hum.take_out(SAMPLE_RATE, samples);
     }
@@ -88,7 +88,7 @@ fn high_pass(samples: &mut [f32]) {
 
 /// Takes noise out with a small neural network. It answers a frame late, which is made good.
 #[cfg(feature = "denoise")]
-fn denoise(samples: &mut Vec<f32>) {
+fn denoise(samples: &mut [f32]) {
     use nnnoiseless::DenoiseState;
     const FRAME: usize = DenoiseState::FRAME_SIZE;
     /// The network knows samples of 16 bits.
@@ -105,7 +105,7 @@ fn denoise(samples: &mut Vec<f32>) {
         state.process_frame(&mut output, &input);
         cleaned.extend(output.iter().map(|sample| sample / FULL));
     }
-    cleaned.drain(..FRAME);
-    cleaned.truncate(length);
-    *samples = cleaned;
+    for (sample, cleaned) in samples.iter_mut().zip(cleaned.into_iter().skip(FRAME)) {
+        *sample = cleaned;
+    }
 }

@@ -126,6 +126,9 @@ fn libraries_stay_in_their_rooms() {
         ("hound::", "voice"),
         ("ebur128::", "voice"),
         ("symphonia::", "voice"),
+        ("realfft::", "voice"),
+        ("png::", "voice"),
+        ("nnnoiseless::", "voice"),
         ("clap::", "cli"),
     ];
     for path in sources(&root) {

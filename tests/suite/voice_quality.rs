@@ -350,7 +350,7 @@ fn pictures_show_time_and_frequency() {
     assert_eq!((info.width as usize, info.height as usize), (COLUMNS, ROWS));
     let shade = |column: usize, row: usize| {
         let pair = pixels[row * info.line_size + column / 2];
-        if column % 2 == 0 { pair >> 4 } else { pair & 15 }
+        if column.is_multiple_of(2) { pair >> 4 } else { pair & 15 }
     };
     let darkest = (0..ROWS).min_by_key(|row| shade(200, *row)).unwrap();
     assert!(darkest.abs_diff(ROWS - ROWS / 4) <= 1, "row {darkest}");
