@@ -434,3 +434,32 @@ clip-offset = መቅጃው ድምፁን ትንሽ አዛብቶታል። ምን�
 clip-broken = ቅጂው አይከፈትም። እንደገና ይቅዱት።
 clip-stale = ቃላቱ ተቀይረዋል። አሁን እንዳሉት ይቅዱ፦ “{ $words }”
 clip-unused = እነዚህን ቃላት የሚጠቀም መልእክት የለም።
+## Radio segments: script for the presenter, plan of the season
+
+# doubt: "ዝግጅት" for a segment; "ክፍል" would do as well.
+segment-title = የሬዲዮ ዝግጅት
+segment-season = የወቅቱ የሬዲዮ ዝግጅቶች
+segment-week = ሳምንት
+segment-topics = የሚነገረው
+segment-nothing = በዚህ ሳምንት የሚነገር የለም
+segment-due = በዚህ ሳምንት
+segment-past = አሁንም ያስታውሱ
+segment-soon = በቅርቡ
+segment-opening = የመክፈቻ ዜማ
+segment-closing = የመዝጊያ ዜማ
+segment-bed = ከድምፁ ሥር ያለ ሙዚቃ
+# doubt: "ዲቢ" for dB.
+segment-bed-value = ከድምፁ በ{ $decibels } ዲቢ ዝቅ ያለ
+segment-said = የሚሰማው
+segment-read-before = ከእሱ በፊት በቀጥታ ይነበብ
+segment-read-after = ከእሱ በኋላ በቀጥታ ይነበብ
+# doubt: the prefix በ joins the place's name as it stands.
+segment-intro = በ{ $place } ስኳር ድንች ለምታመርቱ ሁሉ ጤና ይስጥልን። አሁን ከ{ DAY($first) } እስከ { DAY($last) } የሚሠሩ ሥራዎችን አድምጡ።
+segment-outro = ከ{ DAY($first) } እስከ { DAY($last) } የሚሠሩ ሥራዎች እነዚህ ነበሩ። ያልገባችሁ ነገር ካለ የግብርና ባለሙያችሁን ጠይቁ።
+segment-reading-time = የማንበቢያ ጊዜ፣ ግምት
+segment-read-live = ጮክ ብሎ ይነበብ። ጊዜው በሰከንድ { $rate } ክፍለ ቃል ተብሎ ተገምቷል።
+segment-pauses = አንድ መስመር (/) አጭር ማረፊያ ነው፣ ሁለት መስመር (//) ረዘም ያለ ማረፊያ ነው። በክፍሎች መካከል ከዚያም ትንሽ በላይ ይቆዩ።
+segment-no-sound = ድምፅ አልተሠራም፦ አንዳንድ ሐረጎች አልተቀዱም። ከታች ተዘርዝረዋል።
+segment-no-voice = ድምፅ አልተሠራም፦ ይህ ቋንቋ ገና የተቀዳ ድምፅ የለውም።
+segment-left-out = ጊዜ ያልበቃው
+segment-missing = ያልተቀዱ ሐረጎች

@@ -456,3 +456,31 @@ clip-offset = L’appareil a un peu décalé le son. Vous n’avez rien à faire
 clip-broken = L’enregistrement ne peut pas être ouvert. Enregistrez-le de nouveau.
 clip-stale = Les mots ont changé. Enregistrez-les comme ils sont maintenant : « { $words } »
 clip-unused = Aucun message n’emploie plus ces mots.
+## Radio segments: script for the presenter, plan of the season
+
+# doubt: "séquence" for a segment of a programme.
+segment-title = Séquence radio
+segment-season = Séquences radio de la saison
+segment-week = Semaine
+segment-topics = Ce qui est dit
+segment-nothing = Rien à dire cette semaine
+segment-due = Cette semaine
+segment-past = Toujours valable
+segment-soon = Bientôt
+segment-opening = Indicatif d’ouverture
+segment-closing = Indicatif de fin
+segment-bed = Musique sous la voix
+segment-bed-value = { $decibels } dB sous la voix
+segment-said = Ce qu’on entend
+segment-read-before = À lire en direct avant
+segment-read-after = À lire en direct après
+# doubt: "à" before a region may have to be "dans".
+segment-intro = Bonjour à tous ceux qui cultivent la patate douce à { $place }. Écoutez maintenant les travaux du { DAY($first) } au { DAY($last) }.
+segment-outro = C’étaient les travaux du { DAY($first) } au { DAY($last) }. Si quelque chose n’est pas clair, demandez à votre agent d’agriculture.
+segment-reading-time = Temps de lecture, estimé
+segment-read-live = À lire à haute voix. Les temps sont estimés, à { $rate } syllabes par seconde.
+segment-pauses = Une barre (/) est une pause courte, deux barres (//) une pause plus longue. Entre les parties, attendez encore un peu plus.
+segment-no-sound = Aucun son n’a été fait{"\u00A0"}: des phrases n’ont pas d’enregistrement. Elles sont listées plus bas.
+segment-no-voice = Aucun son n’a été fait{"\u00A0"}: cette langue n’a pas encore de voix enregistrée.
+segment-left-out = Pas eu le temps pour
+segment-missing = Phrases sans enregistrement

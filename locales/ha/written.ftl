@@ -437,3 +437,31 @@ clip-offset = Na’urar ta ɗan karkatar da sauti. Ba sai ka yi komai ba: zai gy
 clip-broken = Ba a iya buɗe rikodin ba. A sake ɗauka.
 clip-stale = Kalmomin sun canja. Ɗauke su yadda suke yanzu: “{ $words }”
 clip-unused = Babu saƙon da yake amfani da waɗannan kalmomi kuma.
+## Radio segments: script for the presenter, plan of the season
+
+# doubt: "shiri" for a segment of a programme.
+segment-title = Shirin rediyo
+segment-season = Shirye-shiryen rediyo na kakar
+segment-week = Mako
+segment-topics = Abin da za a faɗa
+segment-nothing = Babu abin faɗa a wannan mako
+segment-due = Wannan mako
+segment-past = A ci gaba da tunawa
+segment-soon = Nan ba da daɗewa ba
+segment-opening = Kiɗan buɗewa
+segment-closing = Kiɗan rufewa
+segment-bed = Kiɗa a ƙarƙashin murya
+segment-bed-value = dB { $decibels } ƙasa da murya
+segment-said = Abin da ake ji
+segment-read-before = A karanta kai tsaye kafin shi
+segment-read-after = A karanta kai tsaye bayan shi
+segment-intro = Barkanku dukan masu noman dankalin Hausa a { $place }. Yanzu ku saurari aikin da za a yi daga { DAY($first) } zuwa { DAY($last) }.
+segment-outro = Wannan shi ne aikin da za a yi daga { DAY($first) } zuwa { DAY($last) }. Idan akwai abin da ba ku gane ba, ku tambayi malamin gona.
+segment-reading-time = Lokacin karantawa, kimanin
+# doubt: "gaɓa" for a syllable.
+segment-read-live = A karanta da murya. An kimanta lokaci da gaɓa { $rate } a kowace daƙiƙa.
+segment-pauses = Layi ɗaya (/) ɗan tsayawa ne, layi biyu (//) tsayawa mai tsawo ne. Tsakanin sassa, a ƙara jira kaɗan.
+segment-no-sound = Ba a yi sauti ba: ba a ɗauki wasu jimloli ba. An jera su a ƙasa.
+segment-no-voice = Ba a yi sauti ba: har yanzu babu muryar da aka ɗauka a wannan harshe.
+segment-left-out = Lokaci bai isa ba don
+segment-missing = Jimlolin da ba a ɗauka ba

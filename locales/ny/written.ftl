@@ -499,3 +499,33 @@ clip-offset = Chojambulira chasuntha mawu pang'ono. Palibe choti muchite: zimako
 clip-broken = Zojambulazi sizikutseguka. Jambulaninso.
 clip-stale = Mawu asintha. Jambulani monga alili tsopano: “{ $words }”
 clip-unused = Palibe uthenga umene ukugwiritsanso ntchito mawu awa.
+## Radio segments: script for the presenter, plan of the season
+
+# doubt: "kagawo" for a segment of a programme.
+segment-title = Kagawo ka pa wailesi
+segment-season = Tigawo ta pa wailesi ta nyengo yonse
+segment-week = Mlungu
+segment-topics = Zonenedwa
+segment-nothing = Palibe chonena mlungu uno
+segment-due = Mlungu uno
+segment-past = Kumbukiranibe
+segment-soon = Posachedwa
+segment-opening = Nyimbo yotsegulira
+segment-closing = Nyimbo yotsekera
+segment-bed = Nyimbo pansi pa liwu
+segment-bed-value = dB { $decibels } pansi pa liwu
+segment-said = Zomveka
+# doubt: "pompopompo" for live.
+segment-read-before = Werengani pompopompo kagawoka kasanayambe
+segment-read-after = Werengani pompopompo kagawoka katatha
+segment-intro = Moni nonse olima mbatata ku { $place }. Mverani tsopano za ntchito zoyambira { DAY($first) } mpaka { DAY($last) }.
+segment-outro = Zimenezi ndi ntchito zoyambira { DAY($first) } mpaka { DAY($last) }. Ngati china sichinamveke bwino, funsani mlangizi wanu wa zaulimi.
+segment-reading-time = Nthawi yowerenga, moyerekeza
+# doubt: "masilabo" for syllables.
+segment-read-live = Awerengedwe mokweza. Nthawi ndi yoyerekeza, masilabo { $rate } pa sekondi.
+segment-pauses = Mzere umodzi (/) ndi kupuma pang'ono, mizere iwiri (//) ndi kupuma kotalikirapo. Pakati pa zigawo, dikirani pang'ono powonjezera.
+# doubt: "mawu" for sound made.
+segment-no-sound = Palibe mawu amene apangidwa: mawu ena sanajambulidwe. Ali m'munsimu.
+segment-no-voice = Palibe mawu amene apangidwa: chilankhulochi chilibebe liwu lojambulidwa.
+segment-left-out = Nthawi sinakwane ya
+segment-missing = Mawu osajambulidwa

@@ -471,3 +471,31 @@ clip-offset = O gravador desviou um pouco o som. Não precisa de fazer nada: iss
 clip-broken = A gravação não se consegue abrir. Grave de novo.
 clip-stale = As palavras mudaram. Grave-as como são agora: “{ $words }”
 clip-unused = Nenhuma mensagem usa já estas palavras.
+## Radio segments: script for the presenter, plan of the season
+
+segment-title = Programa de rádio
+# doubt: "campanha" for the farming season.
+segment-season = Programas de rádio da campanha
+segment-week = Semana
+segment-topics = O que se diz
+segment-nothing = Nada a dizer nesta semana
+segment-due = Esta semana
+segment-past = Continua a valer
+segment-soon = Em breve
+# doubt: "indicativo" for a station's signature tune.
+segment-opening = Indicativo de abertura
+segment-closing = Indicativo de fecho
+segment-bed = Música por baixo da voz
+segment-bed-value = { $decibels } dB abaixo da voz
+segment-said = O que se ouve
+segment-read-before = Ler em directo antes
+segment-read-after = Ler em directo depois
+segment-intro = Bom dia a todos os que cultivam batata-doce em { $place }. Ouçam agora os trabalhos de { DAY($first) } a { DAY($last) }.
+segment-outro = Foram estes os trabalhos de { DAY($first) } a { DAY($last) }. Se algo não ficou claro, perguntem ao extensionista.
+segment-reading-time = Tempo de leitura, estimado
+segment-read-live = Para ler em voz alta. Os tempos são estimados, a { $rate } sílabas por segundo.
+segment-pauses = Um traço (/) é uma pausa curta, dois traços (//) uma pausa mais longa. Entre as partes, espere ainda um pouco mais.
+segment-no-sound = Não foi feito nenhum som: algumas frases não têm gravação. Estão na lista abaixo.
+segment-no-voice = Não foi feito nenhum som: esta língua ainda não tem voz gravada.
+segment-left-out = Não houve tempo para
+segment-missing = Frases sem gravação

@@ -421,3 +421,31 @@ clip-offset = Kifaa kimesogeza sauti kidogo. Huhitaji kufanya lolote: itarekebis
 clip-broken = Rekodi haifunguki. Rekodi tena.
 clip-stale = Maneno yamebadilika. Yarekodi kama yalivyo sasa: “{ $words }”
 clip-unused = Hakuna ujumbe unaotumia maneno haya tena.
+## Radio segments: script for the presenter, plan of the season
+
+segment-title = Kipindi cha redio
+segment-season = Vipindi vya redio vya msimu
+segment-week = Wiki
+segment-topics = Yatakayosemwa
+segment-nothing = Hakuna la kusema wiki hii
+segment-due = Wiki hii
+segment-past = Bado kumbuka
+segment-soon = Karibuni
+# doubt: "kiashiria" for a station's signature tune.
+segment-opening = Kiashiria cha kufungua
+segment-closing = Kiashiria cha kufunga
+segment-bed = Muziki chini ya sauti
+segment-bed-value = dB { $decibels } chini ya sauti
+segment-said = Kinachosikika
+segment-read-before = Soma moja kwa moja kabla yake
+segment-read-after = Soma moja kwa moja baada yake
+segment-intro = Habari kwa wote wanaolima viazi vitamu huko { $place }. Sikilizeni sasa kazi za kuanzia { DAY($first) } hadi { DAY($last) }.
+segment-outro = Hizo zilikuwa kazi za kuanzia { DAY($first) } hadi { DAY($last) }. Kama kuna jambo hamkulielewa, muulizeni afisa ugani wenu.
+segment-reading-time = Muda wa kusoma, makadirio
+segment-read-live = Isomwe kwa sauti. Muda umekadiriwa, silabi { $rate } kwa sekunde.
+# doubt: "mkwaju" for a stroke (/).
+segment-pauses = Mkwaju mmoja (/) ni kituo kifupi, mikwaju miwili (//) ni kituo kirefu zaidi. Kati ya sehemu, subiri kidogo zaidi.
+segment-no-sound = Hakuna sauti iliyotengenezwa: baadhi ya maneno hayajarekodiwa. Yameorodheshwa hapa chini.
+segment-no-voice = Hakuna sauti iliyotengenezwa: lugha hii bado haina sauti iliyorekodiwa.
+segment-left-out = Hapakuwa na muda kwa
+segment-missing = Maneno ambayo hayajarekodiwa

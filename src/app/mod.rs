@@ -6,6 +6,7 @@ mod language;
 mod outline;
 mod output;
 mod rains;
+mod segment;
 mod sheets;
 mod speaking;
 mod translating;
@@ -32,6 +33,7 @@ pub use outline::{Outline, OutlinePart, outline};
 pub use rains::{
     Chances, DateLayout, EndRule, MonthDay, OnsetRule, Rains, RainsRequest, TradeRow, Window, rains,
 };
+pub use segment::{MusicFiles, Segment, SegmentRequest, SegmentTime, season, segment};
 pub use sheets::{BookletRequest, SheetFormat, SheetRequest, booklet, sheet};
 pub use speaking::{SpeakRequest, speak};
 pub use translating::{

@@ -8,7 +8,7 @@ use super::{Data, Error, Finding, Length, Made, Overrides, Progress, ReadCase, T
 use crate::guidance::{Statement, for_topic};
 use crate::language::{Pack, Piece, WordingError};
 use crate::voice::write::{CueLabels, CueOptions, VttOptions, WavOptions, cue_sheet, wav, webvtt};
-use crate::voice::{self, Bank, MissingPhrase, SpeakOptions, Spoken, Status, VoiceError};
+use crate::voice::{self, Bank, MissingPhrase, SpeakOptions, Spoken, Status, Timed, VoiceError};
 
 /// What messages are asked for.
 #[derive(Debug, Clone, Copy)]
@@ -110,12 +110,14 @@ pub(super) fn make(
             continue;
         }
         let paths = Paths { out: request.out, stem: format!("{}-{}", pack.tag(), message.topic.name()) };
-        write(&pack, read, message, &spoken, &paths, output)?;
+        let length = Length::Seconds(spoken.length().seconds());
+        let title = format!("{} ({})", message.title, read.case.name);
+        write(&pack, &title, spoken, Vec::new(), &paths, output)?;
         made.push(Made {
             path: paths.with("wav"),
             what: format!("radio message, with cue sheet (.cue.txt) and captions (.vtt), {}", pack.name()),
             audience: "radio producer",
-            length: Length::Seconds(spoken.length().seconds()),
+            length,
             remarks: remarks.clone(),
         });
     }
@@ -128,22 +130,23 @@ pub(super) fn make(
 }
 
 /// Where the files of a message go.
-struct Paths<'a> {
-    out: &'a Path,
-    stem: String,
+pub(super) struct Paths<'a> {
+    pub(super) out: &'a Path,
+    pub(super) stem: String,
 }
 
 impl Paths<'_> {
-    fn with(&self, ending: &str) -> PathBuf {
+    pub(super) fn with(&self, ending: &str) -> PathBuf {
         self.out.join(format!("{}.{ending}", self.stem))
     }
 }
 
-fn write(
+/// Writes a message as sound for radio, with cue sheet and captions. `music` is heard beside the words: in the cue sheet alone.
+pub(super) fn write(
     pack: &Pack,
-    read: &ReadCase,
-    message: &Message,
-    spoken: &Spoken,
+    title: &str,
+    mut spoken: Spoken,
+    music: Vec<Timed>,
     paths: &Paths<'_>,
     output: &mut Output,
 ) -> Result<(), Error> {
@@ -168,12 +171,14 @@ fn write(
     };
     let captions = VttOptions { stand_in_remark: labels.stand_in_remark.clone(), ..VttOptions::default() };
     let cues = CueOptions {
-        title: format!("{} ({})", message.title, read.case.name),
+        title: title.to_owned(),
         language: format!("{}. {}", pack.name(), label(pack.status().label())?),
         labels,
     };
     output
         .add(&paths.with("wav"), &wav(&spoken.samples, &WavOptions::default()).map_err(VoiceError::from)?)?;
-    output.add(&paths.with("cue.txt"), cue_sheet(spoken, &cues).as_bytes())?;
-    output.add(&paths.with("vtt"), webvtt(spoken, &captions).as_bytes())
+    output.add(&paths.with("vtt"), webvtt(&spoken, &captions).as_bytes())?;
+    spoken.lines.extend(music);
+    spoken.lines.sort_by_key(|line| line.from);
+    output.add(&paths.with("cue.txt"), cue_sheet(&spoken, &cues).as_bytes())
 }

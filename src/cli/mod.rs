@@ -8,6 +8,7 @@ mod language;
 mod plan;
 mod progress;
 mod rains;
+mod segment;
 mod sheet;
 mod speak;
 
@@ -82,6 +83,8 @@ enum Command {
         #[arg(long, value_name = "DIR")]
         out: PathBuf,
     },
+    /// A radio segment of exact length for a week, or the season's plan of segments.
+    Segment(segment::Arguments),
     /// What a speaker records.
     #[command(subcommand)]
     Clips(clips::Clips),
@@ -201,6 +204,7 @@ fn call(data: &dyn Data, root: Option<&Path>, command: Command) -> Result<(), Er
         Command::Speak { case, language, instead, channel: Channel::Radio, voice, topics, out } => {
             speak::run(data, (&case, instead.into()), language.as_deref(), voice.as_deref(), &topics, &out)
         }
+        Command::Segment(arguments) => segment::run(data, arguments),
         Command::Language(command) => language::run(data, root, command),
         Command::Clips(command) => clips::run(data, root, command),
     }

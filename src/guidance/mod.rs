@@ -7,14 +7,14 @@
 mod select;
 pub mod shapes;
 
-pub use select::for_topic;
+pub use select::{Item, Timing, for_topic, for_week, in_order, week_of};
 
 use chrono::NaiveDate;
 
 use crate::plan::field::Spacing;
-use crate::plan::{Assumptions, Case, DateSpan, Event, Kind, Plan, Quantity, SquareMetres, Step};
+use crate::plan::{Assumptions, Case, Event, Kind, Plan, Quantity, SquareMetres, Step};
 
-pub use crate::plan::Topic;
+pub use crate::plan::{DateSpan, Topic};
 
 /// What must be known so that nobody gets hurt and no harvest is lost.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]

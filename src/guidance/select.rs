@@ -1,6 +1,8 @@
 //! Which statements a channel takes.
 
-use super::{Statement, Subject, Topic};
+use chrono::{Days, NaiveDate};
+
+use super::{Caution, DateSpan, Priority, Statement, Subject, Topic};
 
 /// The statements of a message about one topic: opening, the step, the
 /// cautions that belong to it, closing; empty where the plan has no such step.
@@ -15,4 +17,139 @@ pub fn for_topic(statements: &[Statement], topic: Topic) -> Vec<&Statement> {
         return Vec::new();
     }
     statements.iter().filter(belongs).collect()
+}
+
+/// How something to tell stands to a week. What comes first here goes first when not all fits.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Timing {
+    /// It is done in the week.
+    Due,
+    /// It begins in the two weeks after it.
+    Soon,
+    /// A caution of work that lies up to two weeks back: it still holds.
+    Past,
+    /// It begins up to six weeks later, or is a caution that holds for all work: told where there is time to fill.
+    Ahead,
+}
+
+/// Days before a step on which it is told as coming soon, or just as a view ahead.
+const SOON_DAYS: u64 = 14;
+const AHEAD_DAYS: u64 = 42;
+/// Days for which the cautions of finished work are told again.
+const PAST_DAYS: u64 = 14;
+/// More cannot be weighed against each other one by one, and no week has so many that matter.
+const MOST_ITEMS: usize = 16;
+
+/// Something to tell in a week: a step with the cautions that are never left out beside it, or a caution alone.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Item<'s> {
+    /// The step, or the caution.
+    pub statement: &'s Statement,
+    /// The cautions that belong to the step.
+    pub cautions: Vec<&'s Statement>,
+    /// How it stands to the week.
+    pub timing: Timing,
+    /// The first day of the step's time that counts here.
+    pub day: NaiveDate,
+}
+
+impl Item<'_> {
+    /// How much it matters in the week; less is more. Of the same class none goes before another.
+    pub fn class(&self) -> (Timing, Priority) {
+        (self.timing, self.statement.priority)
+    }
+}
+
+/// The Monday to Sunday around a day.
+pub fn week_of(day: NaiveDate) -> DateSpan {
+    let week = day.week(chrono::Weekday::Mon);
+    let first = week.checked_first_day().unwrap_or(day);
+    DateSpan::new(first, week.checked_last_day().unwrap_or(day))
+}
+
+/// What matters in a week, the most important first, of the same class the earlier.
+pub fn for_week(statements: &[Statement], week: DateSpan) -> Vec<Item<'_>> {
+    let mut items: Vec<Item<'_>> = Vec::new();
+    let mut past: Vec<(NaiveDate, Topic)> = Vec::new();
+    for statement in statements {
+        let Subject::Step(topic) = statement.subject else { continue };
+        let timed = statement.when.iter().filter_map(|span| Some((timing(*span, week)?, span.from)));
+        match timed.min() {
+            Some((Timing::Past, day)) => past.push((day, topic)),
+            Some((timing, day)) => {
+                items.push(Item {
+                    statement,
+                    cautions: cautions_of(statements, topic).collect(),
+                    timing,
+                    day,
+                });
+            }
+            None => {}
+        }
+    }
+    let told = |items: &[Item<'_>], caution: &Statement| {
+        items.iter().any(|item| {
+            item.statement == caution || item.timing != Timing::Ahead && item.cautions.contains(&caution)
+        })
+    };
+    for (day, topic) in past {
+        for caution in cautions_of(statements, topic) {
+            if !told(&items, caution) {
+                items.push(Item { statement: caution, cautions: Vec::new(), timing: Timing::Past, day });
+            }
+        }
+    }
+    let end = week.to.checked_add_days(Days::new(AHEAD_DAYS)).unwrap_or(week.to);
+    for statement in statements {
+        if matches!(statement.subject, Subject::Caution(Caution::Forecast | Caution::TryFirst))
+            && !told(&items, statement)
+        {
+            items.push(Item { statement, cautions: Vec::new(), timing: Timing::Ahead, day: end });
+        }
+    }
+    items.sort_by_key(|item| (item.class(), item.day, item.statement.subject));
+    items.truncate(MOST_ITEMS);
+    items
+}
+
+fn cautions_of(statements: &[Statement], topic: Topic) -> impl Iterator<Item = &Statement> {
+    statements.iter().filter(move |statement| match statement.subject {
+        Subject::Caution(caution) => caution.topics().contains(&topic),
+        _ => false,
+    })
+}
+
+fn timing(span: DateSpan, week: DateSpan) -> Option<Timing> {
+    let within = |day: NaiveDate, days: u64, of: NaiveDate| {
+        day.checked_add_days(Days::new(days)).is_none_or(|last| of <= last)
+    };
+    if span.to < week.from {
+        within(span.to, PAST_DAYS, week.from).then_some(Timing::Past)
+    } else if span.from <= week.to {
+        Some(Timing::Due)
+    } else if within(week.to, SOON_DAYS, span.from) {
+        Some(Timing::Soon)
+    } else {
+        within(week.to, AHEAD_DAYS, span.from).then_some(Timing::Ahead)
+    }
+}
+
+/// The statements of a week's segment in the order in which they are heard: the opening, this week's work, what
+/// still holds of the last weeks', what comes next, the closing. Each step has its cautions behind it; each caution is heard once.
+pub fn in_order<'s>(statements: &'s [Statement], chosen: &[&Item<'s>]) -> Vec<&'s Statement> {
+    let mut items = chosen.to_vec();
+    let turn =
+        |timing| [Timing::Due, Timing::Past, Timing::Soon, Timing::Ahead].iter().position(|at| *at == timing);
+    items.sort_by_key(|item| (turn(item.timing), item.day, item.statement.subject));
+    let only = |subject| statements.iter().filter(move |statement| statement.subject == subject);
+    let mut ordered: Vec<&Statement> = only(Subject::Opening).collect();
+    for item in items {
+        for statement in [item.statement].into_iter().chain(item.cautions.iter().copied()) {
+            if !ordered.contains(&statement) {
+                ordered.push(statement);
+            }
+        }
+    }
+    ordered.extend(only(Subject::Closing));
+    ordered
 }

@@ -66,6 +66,8 @@ pub(super) const VALUES: &[(&str, &str, &str)] = &[
     ("first_line", "its first line", "58"),
     ("last_line", "its last line", "97"),
     ("form", "form of numbers in the language, from 1", "2"),
+    ("decibels", "how far music lies below the voice", "20"),
+    ("rate", "syllables that a presenter reads in a second", "4"),
     ("day", "day of the month", "24"),
     ("month", "month, 1 to 12", "5"),
     ("year", "year", "2027"),

@@ -57,7 +57,7 @@ pub fn ics(pack: &Pack, statements: &[Statement]) -> Result<Vec<u8>, WordingErro
     Ok(calendar.to_string().into_bytes())
 }
 
-fn in_language(key: &str, text: &str, pack: &Pack) -> Property {
+pub(super) fn in_language(key: &str, text: &str, pack: &Pack) -> Property {
     let mut property = Property::new(key, text);
     property.add_parameter("LANGUAGE", &pack.tag());
     property
@@ -70,6 +70,6 @@ fn season(statements: &[Statement]) -> i32 {
 }
 
 /// A stamp that does not depend on the clock: a plan is the same whenever it is made.
-fn stamp(day: NaiveDate) -> chrono::DateTime<chrono::Utc> {
+pub(super) fn stamp(day: NaiveDate) -> chrono::DateTime<chrono::Utc> {
     day.and_time(NaiveTime::MIN).and_utc()
 }

@@ -4,18 +4,22 @@
 //! from anybody's text, so a farm called `#panic()` or `<script>` prints as
 //! itself.
 
+mod airings;
 mod drawing;
 mod facts;
 mod html;
 mod ics;
 mod pdf;
+mod script;
 mod sms;
 
+pub use airings::{Airing, AiringLabels, Airings, Told, airings_calendar, airings_table};
 pub use drawing::{Drawing, drawings};
 pub use facts::{Bars, Entry, Facts, Labels, Month, Row, TableFacts};
 pub use html::{html, render, text};
 pub use ics::ics;
 pub use pdf::{Paper, Pdf, Printer};
+pub use script::{Listed, Passage, Script, ScriptLabels};
 pub use sms::{Alphabet, Cost, SmsOptions, TextMessage, cost, sms, sms_table};
 
 use crate::language::WordingError;

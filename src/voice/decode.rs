@@ -38,8 +38,8 @@ pub(super) enum Problem {
     Channels(usize),
     #[error("has {0} samples a second")]
     Rate(u32),
-    #[error("is longer than {MOST_SECONDS} seconds")]
-    TooLong,
+    #[error("is longer than {0} seconds")]
+    TooLong(u64),
     #[error("has samples that are no numbers")]
     NotFinite,
     #[error("is silent")]
@@ -50,7 +50,7 @@ impl Problem {
     pub(super) fn hint(&self) -> &'static str {
         match self {
             Problem::Empty | Problem::Silent => "record it again",
-            Problem::TooLarge | Problem::TooLong => "cut the recording to the phrase",
+            Problem::TooLarge | Problem::TooLong(_) => "cut the recording to the phrase",
             Problem::Broken(_) | Problem::NotFinite => "export it again as FLAC or 16-bit WAV",
             Problem::Channels(_) => "export it in mono",
             Problem::Rate(_) => "export it at 48000 samples a second",
@@ -67,7 +67,12 @@ pub(super) struct Decoder {
 impl Decoder {
     /// The clip in mono at [`SAMPLE_RATE`].
     pub(super) fn decode(&mut self, bytes: &[u8]) -> Result<Vec<f32>, Problem> {
-        let (rate, samples) = stored(bytes)?;
+        self.decode_up_to(bytes, MOST_SECONDS)
+    }
+
+    /// The same for a sound of at most so many seconds.
+    pub(super) fn decode_up_to(&mut self, bytes: &[u8], most_seconds: u64) -> Result<Vec<f32>, Problem> {
+        let (rate, samples) = stored_up_to(bytes, most_seconds)?;
         if rate == SAMPLE_RATE { Ok(samples) } else { self.resample(rate, &samples) }
     }
 
@@ -88,13 +93,17 @@ impl Decoder {
 
 /// The clip in mono as it is stored, at its own rate; two channels are averaged.
 pub(super) fn stored(bytes: &[u8]) -> Result<(u32, Vec<f32>), Problem> {
+    stored_up_to(bytes, MOST_SECONDS)
+}
+
+fn stored_up_to(bytes: &[u8], most_seconds: u64) -> Result<(u32, Vec<f32>), Problem> {
     if bytes.is_empty() {
         return Err(Problem::Empty);
     }
     if bytes.len() > MOST_BYTES {
         return Err(Problem::TooLarge);
     }
-    let (rate, samples) = unpack(bytes)?;
+    let (rate, samples) = unpack(bytes, most_seconds)?;
     if !samples.iter().all(|sample| sample.is_finite()) {
         return Err(Problem::NotFinite);
     }
@@ -104,13 +113,13 @@ pub(super) fn stored(bytes: &[u8]) -> Result<(u32, Vec<f32>), Problem> {
     Ok((rate, samples))
 }
 
-fn unpack(bytes: &[u8]) -> Result<(u32, Vec<f32>), Problem> {
+fn unpack(bytes: &[u8], most_seconds: u64) -> Result<(u32, Vec<f32>), Problem> {
     let broken = |error: Error| Problem::Broken(error.to_string());
     let stream = MediaSourceStream::new(Box::new(Cursor::new(bytes)), MediaSourceStreamOptions::default());
     let probe = symphonia::default::get_probe();
     let mut format = probe
         .probe(&Hint::new(), stream, FormatOptions::default(), MetadataOptions::default())
-        .map_err(|_| Problem::Broken("neither FLAC nor WAV".to_owned()))?;
+        .map_err(|_| Problem::Broken("no kind of sound file that is known".to_owned()))?;
     let track = format.default_track(TrackType::Audio).ok_or(Problem::Empty)?;
     let (id, promised) = (track.id, track.num_frames);
     let parameters = track.codec_params.as_ref().and_then(|parameters| parameters.audio());
@@ -120,7 +129,7 @@ fn unpack(bytes: &[u8]) -> Result<(u32, Vec<f32>), Problem> {
     if !RATES.contains(&rate) {
         return Err(Problem::Rate(rate));
     }
-    let most = MOST_SECONDS * u64::from(rate);
+    let most = most_seconds * u64::from(rate);
     let options = AudioDecoderOptions::default().verify(true);
     let mut decoder =
         symphonia::default::get_codecs().make_audio_decoder(parameters, &options).map_err(broken)?;
@@ -143,7 +152,7 @@ fn unpack(bytes: &[u8]) -> Result<(u32, Vec<f32>), Problem> {
             channels => return Err(Problem::Channels(channels)),
         }
         if samples.len() as u64 > most {
-            return Err(Problem::TooLong);
+            return Err(Problem::TooLong(most_seconds));
         }
     }
     if promised.is_some_and(|promised| (samples.len() as u64) < promised) {

@@ -22,6 +22,7 @@ mod noise;
 pub mod record;
 pub mod repair;
 mod spectrum;
+pub mod segment;
 mod spelling;
 pub mod write;
 

@@ -1,0 +1,115 @@
+//! The season's plan: which segment airs in which week.
+
+use chrono::{Days, NaiveDate};
+
+use super::script::text_of;
+use super::{SegmentRequest, season_path, stem};
+use crate::app::output::Output;
+use crate::app::{Data, Error, Finding, Length, Made, ReadCase, remarks_on};
+use crate::guidance::{Statement, Subject, Timing, Topic, Values, for_week, week_of};
+use crate::language::{Direction, Pack, WordingError};
+use crate::plan::DateSpan;
+use crate::sheet::{
+    Airing, AiringLabels, Airings, Printer, SheetError, Told, airings_calendar, airings_table,
+};
+
+/// Makes the plan of a season's segments, from the preparations of the harvest to the planting: to print,
+/// as a table and as a calendar.
+///
+/// # Errors
+/// Problems of the case, the pack or the templates; nothing is written then.
+pub fn season(data: &dyn Data, request: SegmentRequest<'_>) -> Result<Vec<Made>, Error> {
+    let read = ReadCase::from_disk(request.case)?.with(request.overrides)?;
+    let pack = read.pack(data, request.language)?;
+    let statements = read.statements()?;
+    let Some(airings) = airings(&pack, &statements)? else {
+        let finding = Finding::error("the plan has no steps to tell of").file(&read.name);
+        return Err(Error::Input(vec![finding.hint("`kabla plan` shows what it has")]));
+    };
+    let pdf = Printer::new(data)?.set("airings.typ", &airings, std::collections::BTreeMap::new())?;
+    if let Some(overflow) = pdf.overflows.first() {
+        let message = format!("the plan does not fit on its paper: {overflow}");
+        return Err(SheetError::Template { file: "templates/airings.typ".to_owned(), message }.into());
+    }
+    let mut output = Output::default();
+    let mut made = Vec::new();
+    for (ending, bytes, what, length) in [
+        ("pdf", pdf.bytes, "plan of the season's segments to print", Length::Pages(pdf.pages)),
+        ("csv", airings_table(&airings), "the same as a table", Length::Unmeasured),
+        ("ics", airings_calendar(&airings, &pack), "the same as a calendar", Length::Unmeasured),
+    ] {
+        let path = season_path(request.out, &pack, ending);
+        output.add(&path, &bytes)?;
+        let what = format!("{what}, {}", pack.name());
+        made.push(Made { path, what, audience: "radio producer", length, remarks: remarks_on(&pack) });
+    }
+    output.commit()?;
+    Ok(made)
+}
+
+/// Every week from the first preparation to the last planting; none where there is no step.
+fn airings(pack: &Pack, statements: &[Statement]) -> Result<Option<Airings>, WordingError> {
+    let opening = statements.iter().find(|statement| statement.subject == Subject::Opening);
+    let values: Values = opening.map(|statement| statement.values.clone()).unwrap_or_default();
+    let label = |id: &str| pack.label(id, &values);
+    let Some(season) = season_of(statements) else { return Ok(None) };
+    let weeks = weeks_of(season).map(|week| airing(pack, statements, week)).collect::<Result<_, _>>()?;
+    Ok(Some(Airings {
+        language: pack.tag(),
+        direction: match pack.direction() {
+            Direction::LeftToRight => "ltr",
+            Direction::RightToLeft => "rtl",
+        },
+        title: label("segment-season")?,
+        name: text_of(&values, "name"),
+        place: text_of(&values, "place"),
+        labels: AiringLabels {
+            week: label("segment-week")?,
+            topics: label("segment-topics")?,
+            nothing: label("segment-nothing")?,
+            page: label("sheet-page")?,
+            colon: label("colon")?,
+        },
+        weeks,
+        closing: label("closing")?,
+        status: label(pack.status().label())?,
+    }))
+}
+
+/// From the first day of the preparations to the last of the planting.
+fn season_of(statements: &[Statement]) -> Option<DateSpan> {
+    let of_season = |statement: &&Statement| match statement.subject {
+        Subject::Step(topic) => topic != Topic::FirstHarvest,
+        _ => false,
+    };
+    let spans = || statements.iter().filter(of_season).flat_map(|statement| &statement.when);
+    let first = spans().map(|span| span.from).min()?;
+    Some(DateSpan::new(first, spans().map(|span| span.to).max()?))
+}
+
+fn weeks_of(season: DateSpan) -> impl Iterator<Item = DateSpan> {
+    let next = |week: &DateSpan| -> Option<NaiveDate> { week.to.checked_add_days(Days::new(1)) };
+    let first = week_of(season.from);
+    std::iter::successors(Some(first), move |week| next(week).map(week_of))
+        .take_while(move |week| week.from <= season.to)
+}
+
+fn airing(pack: &Pack, statements: &[Statement], week: DateSpan) -> Result<Airing, WordingError> {
+    let items = for_week(statements, week);
+    let mut told = Vec::new();
+    for (timing, name, id) in [
+        (Timing::Due, "due", "segment-due"),
+        (Timing::Past, "past", "segment-past"),
+        (Timing::Soon, "soon", "segment-soon"),
+    ] {
+        let of_timing = items.iter().filter(|item| item.timing == timing);
+        let topics: Vec<_> = of_timing
+            .map(|item| Ok((item.statement.subject.name(), pack.write(item.statement)?.title)))
+            .collect::<Result<_, WordingError>>()?;
+        if !topics.is_empty() {
+            told.push(Told { timing: name, label: pack.label(id, &[])?, topics });
+        }
+    }
+    let segment = if told.is_empty() { String::new() } else { stem(pack, week) };
+    Ok(Airing { days: week, week: pack.write_span(week)?, segment, told })
+}
