@@ -25,6 +25,7 @@ mod rain_record;
 mod record_script;
 mod season;
 mod seedbed;
+mod segment;
 mod sheet;
 mod store;
 mod translating;

@@ -112,7 +112,7 @@ fn head(pack: &Pack, values: &Values, week: DateSpan, facts: &Facts<'_>) -> Resu
     if facts.bed_below.is_some() {
         rows.push(("segment-bed", label("segment-bed-value")?));
     }
-    rows.into_iter().map(|(id, value)| Ok(Row { label: label(id)?, value })).collect()
+    rows.into_iter().map(|(id, value)| Ok(Row { name: id, label: label(id)?, value })).collect()
 }
 
 fn notices(
