@@ -166,9 +166,7 @@ fn every_week_has_its_work_its_cautions_and_its_end() {
                 for item in chosen {
                     let at = said.iter().position(|of| *of == item.statement).unwrap();
                     let heard = |caution: &&kabla::guidance::Statement| {
-                        said.iter()
-                            .position(|of| of == caution)
-                            .is_some_and(|caution| caution < at + 4)
+                        said.iter().position(|of| of == caution).is_some_and(|caution| caution < at + 4)
                     };
                     assert!(item.cautions.iter().all(heard), "{name} {week:?}");
                 }
