@@ -30,6 +30,19 @@ fn swahili() -> tempfile::TempDir {
     folder
 }
 
+/// How many texts the printed messages have, counted by their lines.
+fn texts() -> usize {
+    let file = Path::new(env!("CARGO_MANIFEST_DIR")).join("locales/sw/written.ftl");
+    let begins = |line: &&str| match line.strip_prefix("    .") {
+        Some(attribute) => attribute.split_once(" =").is_some_and(|(name, _)| !name.contains(' ')),
+        None => {
+            line.starts_with(|c: char| c.is_ascii_lowercase())
+                && line.split_once(" =").is_some_and(|(name, _)| !name.contains(' '))
+        }
+    };
+    fs::read_to_string(file).unwrap().lines().filter(begins).count()
+}
+
 fn change(folder: &Path, file: &str, from: &str, to: &str) {
     let path = folder.join("locales/sw").join(file);
     let text = fs::read_to_string(&path).unwrap();
