@@ -21,8 +21,8 @@ pub mod level;
 mod noise;
 pub mod record;
 pub mod repair;
-mod spectrum;
 pub mod segment;
+mod spectrum;
 mod spelling;
 pub mod write;
 

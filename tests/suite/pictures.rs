@@ -6,7 +6,7 @@ use kabla::data::{Data, Embedded};
 use kabla::guidance::{Caution, tell};
 use kabla::language::Pack;
 use kabla::plan::{Topic, make};
-use kabla::sheet::{Facts, Printer};
+use kabla::sheet::{Facts, Paper, Printer};
 
 use crate::examples;
 
@@ -144,7 +144,7 @@ fn all_pictures_can_be_set() {
             step
         })
         .collect();
-    let pdf = Printer::new(&Embedded).unwrap().print(&facts).unwrap();
+    let pdf = Printer::new(&Embedded).unwrap().print(Paper::Farm, &facts).unwrap();
     assert_eq!(pdf.overflows, Vec::<String>::new());
 }
 

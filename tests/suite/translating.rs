@@ -84,14 +84,6 @@ fn a_new_pack_has_every_text_with_its_help_and_is_not_begun_twice() {
     assert!(err(&wrong).contains("pt-MZ"), "{}", err(&wrong));
 }
 
-/// How many written texts a pack wants, as a check of the program's own pack says.
-fn texts() -> usize {
-    let checked = out(&kabla(Path::new("."), &["language", "check", "sw"]));
-    let line = checked.lines().find(|line| line.contains("written.ftl ")).unwrap();
-    let (before, _) = line.split_once(" translated").unwrap();
-    before.rsplit(' ').next().unwrap().parse().unwrap()
-}
-
 /// Months and weekdays of a new pack are there already where CLDR has them, in both calendars; elsewhere they are to be
 /// translated like any other text. Either way there is no name of another language.
 #[test]
