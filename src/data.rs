@@ -3,6 +3,7 @@
 //! Paths are relative, with forward slashes: `locales/sw/pack.toml`.
 
 use std::borrow::Cow;
+use std::io::Write as _;
 use std::path::{Component, Path, PathBuf};
 
 use include_dir::{Dir, include_dir};
@@ -21,6 +22,79 @@ pub trait Data: Send + Sync {
     /// How a path is told to people: where the file lies, if it lies on disk.
     fn shown(&self, path: &str) -> String {
         path.to_owned()
+    }
+
+    /// Where what was made of these files may be kept, where there is such a place.
+    fn store(&self) -> Option<&dyn Store> {
+        None
+    }
+}
+
+/// A place for what can be made anew at any time. Nothing tells whether it was
+/// kept: what cannot be written or read is just made again.
+pub trait Store: Send + Sync {
+    /// What was put under a name, where it is still there.
+    fn get(&self, name: &str) -> Option<Vec<u8>>;
+
+    /// Keeps bytes under a name, whole or not at all.
+    fn put(&self, name: &str, bytes: &[u8]);
+}
+
+/// A [`Store`] in a folder on disk; made when it is first written to.
+#[derive(Debug, Clone)]
+pub struct CacheFolder(pub PathBuf);
+
+impl Store for CacheFolder {
+    fn get(&self, name: &str) -> Option<Vec<u8>> {
+        std::fs::read(self.0.join(name)).ok()
+    }
+
+    fn put(&self, name: &str, bytes: &[u8]) {
+        // Another process may write the same: the last one to rename wins, and both are whole.
+        let written = std::fs::create_dir_all(&self.0).and_then(|()| {
+            let mut file = tempfile::NamedTempFile::new_in(&self.0)?;
+            file.write_all(bytes)?;
+            file.persist(self.0.join(name)).map_err(std::io::Error::from)
+        });
+        drop(written);
+    }
+}
+
+impl CacheFolder {
+    /// The user's own (XDG): below `KABLA_CACHE` or `XDG_CACHE_HOME` or
+    /// `HOME`, whose values `variable` tells; none where all are empty.
+    pub fn of_user(variable: impl Fn(&str) -> Option<PathBuf>) -> Option<CacheFolder> {
+        let given = |name| variable(name).filter(|path| !path.as_os_str().is_empty());
+        // A relative XDG path is to be ignored.
+        let shared = given("XDG_CACHE_HOME").filter(|path| path.is_absolute());
+        let shared = shared.or_else(|| Some(given("HOME")?.join(".cache")));
+        given("KABLA_CACHE").or_else(|| Some(shared?.join("kabla"))).map(CacheFolder)
+    }
+}
+
+/// Data with a place to keep what is made of them.
+pub struct Cached<'d> {
+    /// The files.
+    pub data: &'d dyn Data,
+    /// The place.
+    pub folder: CacheFolder,
+}
+
+impl Data for Cached<'_> {
+    fn read(&self, path: &str) -> Option<Cow<'_, [u8]>> {
+        self.data.read(path)
+    }
+
+    fn list(&self, folder: &str) -> Vec<String> {
+        self.data.list(folder)
+    }
+
+    fn shown(&self, path: &str) -> String {
+        self.data.shown(path)
+    }
+
+    fn store(&self) -> Option<&dyn Store> {
+        Some(&self.folder)
     }
 }
 

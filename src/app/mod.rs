@@ -17,7 +17,7 @@ use std::path::{Path, PathBuf};
 
 use chrono::NaiveDate;
 
-pub use crate::data::{Data, Embedded, Folder, Templates};
+pub use crate::data::{CacheFolder, Cached, Data, Embedded, Folder, Templates};
 pub use crate::error::Error;
 pub use crate::finding::{Finding, Severity};
 pub use crate::plan::season::Risk;

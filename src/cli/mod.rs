@@ -19,7 +19,9 @@ use std::process::ExitCode;
 use chrono::NaiveDate;
 use clap::{Args, Parser, Subcommand, ValueEnum};
 
-use crate::app::{Data, Embedded, Error, Folder, Overrides, Risk, Templates, Topic};
+use crate::app::{
+    CacheFolder, Cached, Data, Embedded, Error, Folder, Overrides, Risk, Templates, Topic,
+};
 
 /// Counts a sweet potato season back from the rains, and says it on paper and
 /// aloud in the farmer's language.
@@ -32,6 +34,9 @@ struct Arguments {
     /// Take templates and pictures from this folder where it has them, e.g. header.typ.
     #[arg(long, global = true, value_name = "DIR")]
     templates: Option<PathBuf>,
+    /// Keep prepared clips in this folder; without it in $KABLA_CACHE, or the user's cache folder.
+    #[arg(long, global = true, value_name = "DIR")]
+    cache: Option<PathBuf>,
     #[command(subcommand)]
     command: Command,
 }
@@ -165,6 +170,10 @@ pub fn run() -> ExitCode {
         Err(finding) => return fail(&Error::Input(vec![finding])),
     };
     let data = templates.as_ref().map_or(data, |templates| templates as &dyn Data);
+    let cache = arguments.cache.map(CacheFolder);
+    let cache = cache.or_else(|| CacheFolder::of_user(|name| std::env::var_os(name).map(PathBuf::from)));
+    let cached = cache.map(|folder| Cached { data, folder });
+    let data = cached.as_ref().map_or(data, |cached| cached as &dyn Data);
     match call(data, root.as_deref(), arguments.command) {
         Ok(()) => ExitCode::SUCCESS,
         Err(error) => fail(&error),

@@ -17,7 +17,11 @@
 //! words = "Choose your mother plants"
 //! intonation = "medial"   # or "final"
 //! id = "mark-plants#1"    # where the words stood when recorded; may be left out
+//! take = 2                # tells recordings of the same words apart; 1 where left out
 //! ```
+//!
+//! `room_tone = "room.wav"`, beside `note`, names a recording of the room
+//! without a voice, to be heard in pauses; without it a synthetic one is.
 //!
 //! A clip is bound to its exact words: only case, spaces and the marks at the
 //! end may differ from what a message says.
@@ -26,7 +30,10 @@ use std::cell::{OnceCell, RefCell};
 use std::collections::{BTreeMap, BTreeSet, HashMap};
 use std::fmt;
 
+use super::cache::{self, Prepared};
 use super::decode::Decoder;
+use super::edge::Meeting;
+use super::join::{JoinOptions, edges};
 use super::repair::repaired;
 use super::spelling::{key, tokens};
 use crate::data::Data;
@@ -86,6 +93,8 @@ pub struct Clip {
     pub intonation: Intonation,
     /// Where the words stood in the language pack when they were recorded.
     pub id: Option<String>,
+    /// Tells recordings of the same words apart, from 1.
+    pub take: u32,
 }
 
 /// Whether a phrase can be spoken.
@@ -112,7 +121,8 @@ pub struct Bank<'d> {
     clips: Vec<Clip>,
     by_words: HashMap<String, Vec<usize>>,
     longest: usize,
-    sounds: Vec<OnceCell<Result<Vec<f32>, Finding>>>,
+    sounds: Vec<OnceCell<Result<Prepared, Finding>>>,
+    room_tone: Option<String>,
     decoder: RefCell<Decoder>,
 }
 
@@ -156,10 +166,12 @@ impl<'d> Bank<'d> {
         };
         let (made, findings) = table::read(&path, text, |_, root| {
             let info = header(root, language, voice);
-            let clips = Shelf::new(data, &folder).read(root);
-            info.map(|info| (info, clips))
+            let mut shelf = Shelf::new(data, &folder);
+            let room_tone = root.text("room_tone").inspect(|file| shelf.check_file(root, "room_tone", file));
+            let clips = shelf.read(root);
+            info.map(|info| (info, clips, room_tone))
         });
-        let (voice, clips) = made.filter(|_| findings.is_empty()).ok_or(findings)?;
+        let (voice, clips, room_tone) = made.filter(|_| findings.is_empty()).ok_or(findings)?;
         let mut by_words: HashMap<String, Vec<usize>> = HashMap::new();
         let mut longest = 0;
         for (index, clip) in clips.iter().enumerate() {
@@ -167,7 +179,8 @@ impl<'d> Bank<'d> {
             longest = longest.max(tokens(&clip.words).len());
         }
         let sounds = clips.iter().map(|_| OnceCell::new()).collect();
-        Ok(Bank { data, folder, voice, clips, by_words, longest, sounds, decoder: RefCell::default() })
+        let decoder = RefCell::default();
+        Ok(Bank { data, folder, voice, clips, by_words, longest, sounds, room_tone, decoder })
     }
 
     /// Who speaks.
@@ -200,18 +213,53 @@ impl<'d> Bank<'d> {
     /// What is wrong with the file.
     pub fn sound(&self, clip: usize) -> Result<&[f32], Finding> {
         let unknown = || Finding::error(format!("the voice has no clip number {clip}"));
-        let (cell, clip) = self.sounds.get(clip).zip(self.clips.get(clip)).ok_or_else(unknown)?;
-        let sound = cell.get_or_init(|| {
-            let path = format!("{}/{}", self.folder, clip.file);
-            let Some(bytes) = self.data.read(&path) else {
-                return Err(Finding::error("cannot be read")
-                    .file(path)
-                    .hint("check the file and its rights"));
-            };
-            let decoded = self.decoder.borrow_mut().decode(&bytes).map(repaired);
-            decoded.map_err(|problem| Finding::error(problem.to_string()).file(path).hint(problem.hint()))
-        });
-        sound.as_deref().map_err(Clone::clone)
+        self.prepared(clip).ok_or_else(unknown)?.map(|clip| clip.samples.as_slice()).map_err(Clone::clone)
+    }
+
+    /// The recording of the room without a voice, where the bank has one.
+    ///
+    /// # Errors
+    /// What is wrong with the file.
+    pub fn room_tone(&self) -> Result<Option<Vec<f32>>, Finding> {
+        let tone = self.room_tone.as_deref().map(|file| self.prepare(file));
+        tone.transpose().map(|tone| tone.map(|tone| tone.samples))
+    }
+
+    /// How the end of one clip meets the start of another; none where one of
+    /// them cannot be decoded.
+    pub(super) fn meeting(&self, before: usize, after: usize) -> Option<Meeting> {
+        let (before, after) = (self.prepared(before)?.ok()?, self.prepared(after)?.ok()?);
+        Some(Meeting::of(&before.edges, &after.edges))
+    }
+
+    fn prepared(&self, clip: usize) -> Option<Result<&Prepared, &Finding>> {
+        let (cell, clip) = self.sounds.get(clip).zip(self.clips.get(clip))?;
+        Some(cell.get_or_init(|| self.prepare(&clip.file)).as_ref())
+    }
+
+    /// A file decoded and measured, or read from the store.
+    fn prepare(&self, file: &str) -> Result<Prepared, Finding> {
+        let path = format!("{}/{file}", self.folder);
+        let Some(bytes) = self.data.read(&path) else {
+            return Err(Finding::error("cannot be read").file(path).hint("check the file and its rights"));
+        };
+        let kept = self.data.store().map(|store| (store, cache::name(&bytes)));
+        let found = kept.as_ref().and_then(|(store, name)| cache::unpack(&store.get(name)?));
+        if let Some(found) = found {
+            return Ok(found);
+        }
+        let samples = self
+            .decoder
+            .borrow_mut()
+            .decode(&bytes)
+            .map(repaired)
+            .map_err(|problem| Finding::error(problem.to_string()).file(path).hint(problem.hint()))?;
+        let edges = edges(&samples, &JoinOptions::default());
+        let prepared = Prepared { samples, edges };
+        if let Some((store, name)) = kept {
+            store.put(&name, &cache::pack(&prepared));
+        }
+        Ok(prepared)
     }
 
     /// The clips that say just these words, by [`key`].
@@ -265,6 +313,8 @@ impl Stale {
     }
 }
 
+/// What recordings of the same words may be numbered.
+const TAKES: std::ops::RangeInclusive<u32> = 1..=99;
 const INTONATIONS: &[(&str, Intonation)] = &[("medial", Intonation::Medial), ("final", Intonation::Final)];
 
 /// An intonation in one word, as in `bank.toml`.
@@ -328,7 +378,7 @@ struct Shelf<'a> {
     folder: &'a str,
     /// Names in each folder asked for.
     names: BTreeMap<String, BTreeSet<String>>,
-    by_words: BTreeMap<(String, Intonation), String>,
+    by_words: BTreeMap<(String, Intonation, u32), String>,
     by_file: BTreeMap<String, String>,
 }
 
@@ -337,7 +387,7 @@ impl<'a> Shelf<'a> {
         Shelf { data, folder, names: BTreeMap::new(), by_words: BTreeMap::new(), by_file: BTreeMap::new() }
     }
 
-    fn read(mut self, root: &Table<'_>) -> Vec<Clip> {
+    fn read(&mut self, root: &Table<'_>) -> Vec<Clip> {
         let tables = root.tables("clip");
         tables.into_iter().filter_map(|table| self.clip(table)).collect()
     }
@@ -352,21 +402,22 @@ impl<'a> Shelf<'a> {
             "write \"medial\" or \"final\"",
         );
         let id = table.text("id");
+        let take = if table.has("take") { table.whole("take", TAKES) } else { Some(1) };
         if let Some(file) = &file {
-            self.check_file(&table, file);
+            self.check_file(&table, "file", file);
         }
         if let Some(words) = &words {
-            self.check_words(&table, words, intonation, file.as_deref());
+            self.check_words(&table, words, intonation.zip(take), file.as_deref());
         }
         table.finish();
-        Some(Clip { file: file?, words: words?, intonation: intonation?, id })
+        Some(Clip { file: file?, words: words?, intonation: intonation?, id, take: take? })
     }
 
-    fn check_file(&mut self, table: &Table<'_>, file: &str) {
+    fn check_file(&mut self, table: &Table<'_>, field: &'static str, file: &str) {
         let plain = |part: &str| !matches!(part, "" | "." | "..") && !part.contains(['\\', ':']);
         if !file.split('/').all(plain) {
             table.problem(
-                "file",
+                field,
                 format!("{file} lies outside the bank's folder"),
                 "name a file in the bank's folder, with / between folders",
             );
@@ -375,7 +426,7 @@ impl<'a> Shelf<'a> {
         let extension = file.rsplit_once('.').map(|(_, extension)| extension.to_ascii_lowercase());
         if !matches!(extension.as_deref(), Some("flac" | "wav")) {
             table.problem(
-                "file",
+                field,
                 format!("{file} is neither .flac nor .wav"),
                 "export the clip as FLAC or WAV",
             );
@@ -388,7 +439,7 @@ impl<'a> Shelf<'a> {
             .or_insert_with(|| self.data.list(folder).into_iter().collect());
         if !names.contains(name) {
             table.problem(
-                "file",
+                field,
                 format!("there is no file {file}"),
                 "record the clip, or take the entry out",
             );
@@ -399,7 +450,7 @@ impl<'a> Shelf<'a> {
         &mut self,
         table: &Table<'_>,
         words: &str,
-        intonation: Option<Intonation>,
+        spoken: Option<(Intonation, u32)>,
         file: Option<&str>,
     ) {
         let key = key(words);
@@ -408,14 +459,14 @@ impl<'a> Shelf<'a> {
             return;
         }
         let file = file.unwrap_or("another clip");
-        if let Some(intonation) = intonation {
-            match self.by_words.get(&(key.clone(), intonation)) {
+        if let Some((intonation, take)) = spoken {
+            match self.by_words.get(&(key.clone(), intonation, take)) {
                 Some(first) => {
                     let message = format!("{first} says the same words with the same intonation");
-                    table.problem("words", message, "keep the better of the two");
+                    table.problem("words", message, "keep the better of the two, or number them: take = 2");
                 }
                 None => {
-                    self.by_words.insert((key.clone(), intonation), file.to_owned());
+                    self.by_words.insert((key.clone(), intonation, take), file.to_owned());
                 }
             }
         }

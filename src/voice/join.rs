@@ -8,6 +8,7 @@
 use std::f64::consts::PI;
 use std::ops::Range;
 
+use super::edge::Edges;
 use super::noise::Noise;
 use super::{Frames, SAMPLE_RATE};
 use crate::language::Pause;
@@ -36,8 +37,11 @@ pub struct JoinOptions {
     /// The level that the median clip is brought to, in dBFS RMS. Near the
     /// final loudness, so that the room tone ends up near its own level.
     pub speech_dbfs: f64,
-    /// The level of the room tone, in dBFS RMS.
+    /// The level of the synthetic room tone, in dBFS RMS.
     pub room_tone_dbfs: f64,
+    /// The room as recorded with the clips, to be heard in place of the
+    /// synthetic tone; it is raised or lowered as the median clip is.
+    pub room_tone: Option<Vec<f32>>,
 }
 
 impl Default for JoinOptions {
@@ -54,6 +58,7 @@ impl Default for JoinOptions {
             evening_db: 6.0,
             speech_dbfs: -23.0,
             room_tone_dbfs: -75.0,
+            room_tone: None,
         }
     }
 }
@@ -107,6 +112,8 @@ const ABOVE_NOISE: f64 = 4.0;
 const MOST_EDGE: f64 = 3.2e-3;
 /// Frames of room tone before it repeats: 2.7 s, too long to be heard as a pattern.
 const TONE: usize = 1 << 17;
+/// Frames over which a recorded room fades into itself: 50 ms.
+const SEAM: usize = SAMPLE_RATE as usize / 20;
 /// What the low-pass of the room tone, near 1200 Hz, lets in of each new value.
 const TONE_PASS: f64 = 0.15;
 
@@ -125,7 +132,12 @@ pub fn join(parts: &[Part<'_>], options: &JoinOptions) -> Joined {
         let target = samples.get_mut(place.start.len()..).unwrap_or_default();
         mix(target, clip, gain as f32, place.fade_in, place.fade_out);
     }
-    let tone = room_tone(options.room_tone_dbfs);
+    let tone = match &options.room_tone {
+        Some(recorded) if !recorded.is_empty() => {
+            looped(recorded, 10f64.powf((options.speech_dbfs - median) / 20.0) as f32)
+        }
+        _ => room_tone(options.room_tone_dbfs),
+    };
     for (sample, noise) in samples.iter_mut().zip(tone.iter().cycle()) {
         *sample += noise;
     }
@@ -162,6 +174,12 @@ impl Shape {
     fn len(&self) -> Frames {
         Frames::of(self.range.len())
     }
+}
+
+/// The edges of a clip's sounding part.
+pub(super) fn edges(samples: &[f32], options: &JoinOptions) -> Edges {
+    let shape = Shape::of(samples, options);
+    Edges::of(samples.get(shape.range).unwrap_or_default(), shape.level_db)
 }
 
 fn power(samples: &[f32]) -> f64 {
@@ -250,6 +268,20 @@ fn mix(target: &mut [f32], clip: &[f32], gain: f32, fade_in: usize, fade_out: us
 /// Rises from 0 to 1; with its mirror image it sums to 1.
 fn raised_cosine(index: usize, length: usize) -> f32 {
     (0.5 - 0.5 * (PI * (index as f64 + 0.5) / length as f64).cos()) as f32
+}
+
+/// A recorded room that repeats without a seam: its end is faded into its beginning.
+fn looped(recorded: &[f32], gain: f32) -> Vec<f32> {
+    let seam = (recorded.len() / 4).min(SEAM);
+    let (body, end) = recorded.split_at(recorded.len() - seam);
+    let fading = end.iter().enumerate().map(|(index, sample)| {
+        // Two stretches of noise are not alike: their powers are to sum to one, not their values.
+        let rising = PI / 2.0 * (index as f64 + 0.5) / seam as f64;
+        (rising.sin() as f32, rising.cos() as f32 * sample)
+    });
+    let start = body.iter().zip(fading).map(|(sample, (rising, ending))| gain * (rising * sample + ending));
+    let rest = body.iter().skip(seam).map(|sample| gain * sample);
+    start.collect::<Vec<_>>().into_iter().chain(rest).collect()
 }
 
 /// Noise as of a quiet room, that repeats without a seam.

@@ -7,7 +7,7 @@ use std::collections::VecDeque;
 
 use ebur128::{EbuR128, Mode};
 
-use super::SAMPLE_RATE;
+use super::{SAMPLE_RATE, meter};
 
 /// How loud a sound is.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -99,7 +99,11 @@ fn to_db(gain: f64) -> f64 {
 /// # Errors
 /// It is too short, too quiet or not made of numbers.
 pub fn measure(samples: &[f32]) -> Result<Loudness, LevelError> {
-    measure_interleaved(samples, 1, SAMPLE_RATE)
+    check(samples, 1, SAMPLE_RATE)?;
+    Ok(Loudness {
+        integrated_lufs: meter::loudness(samples).ok_or(LevelError::TooQuiet)?,
+        true_peak_dbtp: to_db(meter::true_peak(samples)),
+    })
 }
 
 /// Measures interleaved channels (left and right first) at a rate in Hz.
@@ -117,7 +121,7 @@ pub fn measure_interleaved(samples: &[f32], channels: u32, rate: u32) -> Result<
     Ok(Loudness { integrated_lufs: integrated(&meter)?, true_peak_dbtp: to_db(peak) })
 }
 
-fn meter(samples: &[f32], channels: u32, rate: u32, mode: Mode) -> Result<EbuR128, LevelError> {
+fn check(samples: &[f32], channels: u32, rate: u32) -> Result<(), LevelError> {
     if channels == 0 || !samples.len().is_multiple_of(channels as usize) {
         return Err(LevelError::BadShape);
     }
@@ -128,6 +132,11 @@ fn meter(samples: &[f32], channels: u32, rate: u32, mode: Mode) -> Result<EbuR12
     if !samples.iter().all(|sample| sample.is_finite()) {
         return Err(LevelError::NotFinite);
     }
+    Ok(())
+}
+
+fn meter(samples: &[f32], channels: u32, rate: u32, mode: Mode) -> Result<EbuR128, LevelError> {
+    check(samples, channels, rate)?;
     EbuR128::new(channels, rate, mode).map_err(|_| LevelError::BadShape)
 }
 

@@ -13,11 +13,14 @@
 //! bank make the same bytes.
 
 pub mod bank;
+mod cache;
 pub mod choose;
 mod decode;
+mod edge;
 mod hum;
 pub mod join;
 pub mod level;
+mod meter;
 mod noise;
 pub mod record;
 pub mod repair;
@@ -35,6 +38,7 @@ use crate::language::{Intonation, Pause, Phrase, Piece};
 
 pub use bank::{Bank, Clip, ClipState, Status, VoiceInfo};
 pub use hum::Hum;
+pub use edge::Meeting;
 pub use join::JoinOptions;
 pub use level::{LevelError, LevelOptions, Loudness};
 
@@ -234,10 +238,17 @@ pub fn speak(pieces: &[Piece], bank: &Bank<'_>, options: &SpeakOptions) -> Resul
             Err(_) => {}
         }
     }
+    let room_tone = bank.room_tone().unwrap_or_else(|finding| {
+        broken.push(finding);
+        None
+    });
     if !broken.is_empty() {
         return Err(VoiceError::Bank(broken));
     }
-    let joined = join(&parts, &options.join);
+    let joined = match room_tone {
+        Some(tone) => join(&parts, &JoinOptions { room_tone: Some(tone), ..options.join.clone() }),
+        None => join(&parts, &options.join),
+    };
     let levelled = to_target(joined.samples, &options.level)?;
     let lines = joined.spans.iter().zip(chosen).map(|(span, choice)| Timed {
         from: span.from,

@@ -30,6 +30,7 @@ mod sheet;
 mod store;
 mod translating;
 mod voice_bank;
+mod voice_cache;
 mod voice_choose;
 mod voice_join;
 mod voice_level;
