@@ -19,9 +19,7 @@ use std::process::ExitCode;
 use chrono::NaiveDate;
 use clap::{Args, Parser, Subcommand, ValueEnum};
 
-use crate::app::{
-    CacheFolder, Cached, Data, Embedded, Error, Folder, Overrides, Risk, Templates, Topic,
-};
+use crate::app::{CacheFolder, Cached, Data, Embedded, Error, Folder, Overrides, Risk, Templates, Topic};
 
 /// Counts a sweet potato season back from the rains, and says it on paper and
 /// aloud in the farmer's language.

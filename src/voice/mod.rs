@@ -37,8 +37,8 @@ use crate::finding::Finding;
 use crate::language::{Intonation, Pause, Phrase, Piece};
 
 pub use bank::{Bank, Clip, ClipState, Status, VoiceInfo};
-pub use hum::Hum;
 pub use edge::Meeting;
+pub use hum::Hum;
 pub use join::JoinOptions;
 pub use level::{LevelError, LevelOptions, Loudness};
 

@@ -305,7 +305,13 @@ fn noise_is_taken_out_and_the_voice_stays_in_its_place() {
 }
 
 fn clip(words: &str, id: &str) -> Clip {
-    Clip { file: "a.wav".into(), words: words.into(), intonation: Intonation::Final, id: Some(id.into()) }
+    Clip {
+        file: "a.wav".into(),
+        words: words.into(),
+        intonation: Intonation::Final,
+        id: Some(id.into()),
+        take: 1,
+    }
 }
 
 #[test]
