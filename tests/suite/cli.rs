@@ -411,7 +411,10 @@ fn the_script_lists_every_phrase() {
         let lines: Vec<serde_json::Value> =
             out(&output).lines().map(|line| serde_json::from_str(line).unwrap()).collect();
         let pack = kabla::language::Pack::load(&Embedded, tag).unwrap();
-        assert_eq!(lines.len(), pack.phrases().unwrap().len());
+        // Words that differ in case alone are recorded once.
+        let phrases = pack.phrases().unwrap();
+        let distinct = phrases.iter().map(|phrase| (phrase.words.to_lowercase(), phrase.ending));
+        assert_eq!(lines.len(), distinct.collect::<std::collections::BTreeSet<_>>().len());
         assert!(lines.iter().all(|line| line["words"].is_string() && line["intonation"].is_string()));
     }
 }

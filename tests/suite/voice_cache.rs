@@ -160,11 +160,11 @@ fn recordings_of_the_same_words_need_numbers() {
 
 #[test]
 fn a_recorded_room_is_heard_in_pauses() {
-    let room: Vec<f32> = sine(48_000, 300.0, 0.01, 1.3).collect();
+    let room: Vec<f32> = sine(48_000, 310.0, 0.01, 1.3).collect();
     let text = HEADER.to_owned()
         + "room_tone = \"room.wav\"\n[[clip]]\nfile = \"0.wav\"\nwords = \"dig gently\"\nintonation = \"final\"\n";
     let files = Files::default()
-        .with("audio/en/v/0.wav", wav_of(48_000, 1, sine(48_000, 200.0, 0.1, 0.6)))
+        .with("audio/en/v/0.wav", wav_of(48_000, 1, sine(48_000, 233.0, 0.1, 0.6)))
         .with("audio/en/v/room.wav", wav_of(48_000, 1, room.into_iter()))
         .with("audio/en/v/bank.toml", text);
     let bank = Bank::load(&files, "en", "v").unwrap();

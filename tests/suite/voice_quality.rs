@@ -384,7 +384,10 @@ fn the_stand_in_voices_raise_no_alarm() {
         let found: Vec<_> =
             clips.iter().flat_map(|(measures, letters)| judge(measures, *letters, &norms)).collect();
         // Lone words are spoken faster by their script; those with many letters for their syllables show it.
-        assert!(found.iter().all(|found| found.fault == Fault::Fast && found.verdict == Verdict::Usable));
+        assert!(
+            found.iter().all(|found| found.fault == Fault::Fast && found.verdict == Verdict::Usable),
+            "{found:?}"
+        );
         assert!(found.len() * 50 < clips.len(), "{found:?}");
         let phrases = Pack::load(&Embedded, tag).unwrap().phrases().unwrap();
         assert!(uses(bank.clips(), &phrases).iter().all(|used| *used == Use::Wanted));

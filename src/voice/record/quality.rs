@@ -210,7 +210,10 @@ fn noise(powers: &[f64], speech: f64) -> Option<f64> {
         let least = stretch.iter().copied().fold(f64::INFINITY, f64::min);
         most <= STEADY * least.max(1e-12)
     };
-    let quiet = powers.windows(QUIET_WINDOWS).filter(steady).map(mean).min_by(f64::total_cmp)?;
+    // Where a program has put silence in, no edge is left to tell noise from a sound that is held.
+    let put_in = powers.iter().any(|power| *power <= NOTHING);
+    let windows = if put_in { 4 * QUIET_WINDOWS } else { QUIET_WINDOWS };
+    let quiet = powers.windows(windows).filter(steady).map(mean).min_by(f64::total_cmp)?;
     // Noise is everywhere: where it is quieter still, this was speech. Silence put in by a program tells nothing.
     let quietest = powers.iter().copied().filter(|power| *power > NOTHING).min_by(f64::total_cmp)?;
     (quiet * BELOW_SPEECH < speech && quiet < STEADY * quietest).then_some(quiet)
