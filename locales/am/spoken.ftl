@@ -130,3 +130,21 @@ caution-water-children = ለልጆች ይጠንቀቁ። ውሃ፣ የውሃ ጉ
 caution-store-dry = ያስቀመጡትን ስኳር ድንች በፍጹም ውሃ አያጠጡ። አሸዋው ከመጀመሪያው ቀን እስከ መጨረሻው ቀን ደረቅ መሆን አለበት።
 caution-forecast = እነዚህ ቀኖች ያለፉት ዓመታት አማካይ ናቸው እንጂ የዚህ ዓመት ትንበያ አይደሉም። ዝናቡ ሊቀድም ወይም ሊዘገይ ይችላል። አፈሩ እርጥብ ሲሆን ብቻ ይትከሉ።
 caution-try-first = ይህ ለእርስዎ አዲስ ከሆነ በጥቂት ስኳር ድንች ይጀምሩ። ከሐረግዎም የተወሰነውን በለመዱት መንገድ ያቆዩ።
+
+## Questions for a meeting, each after its step
+
+# doubt: "አቆጥቁጧል" for has sprouted; the steps say "ቡቃያ" for the sprout.
+ask-mark-plants = በማሳዎ ላይ የትኞቹ ተክሎች ጠንካራ ናቸው?
+ask-gather-sand = በአቅራቢያ ደረቅ አሸዋ ያለው ማን ነው? በደኅና እንዴት እንቆፍረዋለን?
+ask-check-plants = በዚህ አካባቢ የታመመ ተክል ምን ይመስላል?
+ask-cut-vines = ግንዱን በጣም ካሳጠሩት ምን ይሆናል?
+ask-harvest = ስኳር ድንቹን ሳያቆስሉ እንዴት ይቆፍራሉ?
+ask-fill-container = በቤትዎ ቀዝቃዛና ደረቅ ቦታ የት ነው?
+ask-monthly-check = ስኳር ድንች ሲበላሽ ምን ያያሉ? የት ይቀብሩታል?
+ask-prepare-bed = ውሃ የት አለ? ልጆችን ማን ይጠብቃል?
+ask-last-check = ከስኳር ድንችዎ ስንቱ አቆጥቁጧል?
+ask-plant-bed = በጊዜው እንዳይተክሉ ምን ሊያግድዎት ይችላል?
+ask-water-bed = እርስዎ ከሌሉ ውሃ ማን ያጠጣል?
+ask-cut-for-planting = ዝናቡ በእርግጥ መጀመሩን እንዴት ያውቃሉ?
+ask-plant-field = ከማሳው የትኛውን ክፍል መጀመሪያ ይተክላሉ?
+ask-first-harvest = ለሚቀጥለው ወቅት የትኛውን ሐረግ ያቆያሉ?

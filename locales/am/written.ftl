@@ -463,3 +463,26 @@ segment-no-sound = ድምፅ አልተሠራም፦ አንዳንድ ሐረጎች 
 segment-no-voice = ድምፅ አልተሠራም፦ ይህ ቋንቋ ገና የተቀዳ ድምፅ የለውም።
 segment-left-out = ጊዜ ያልበቃው
 segment-missing = ያልተቀዱ ሐረጎች
+## Questions for a meeting, as they are spoken
+
+ask-mark-plants = በማሳዎ ላይ የትኞቹ ተክሎች ጠንካራ ናቸው?
+ask-gather-sand = በአቅራቢያ ደረቅ አሸዋ ያለው ማን ነው? በደኅና እንዴት እንቆፍረዋለን?
+ask-check-plants = በዚህ አካባቢ የታመመ ተክል ምን ይመስላል?
+ask-cut-vines = ግንዱን በጣም ካሳጠሩት ምን ይሆናል?
+ask-harvest = ስኳር ድንቹን ሳያቆስሉ እንዴት ይቆፍራሉ?
+ask-fill-container = በቤትዎ ቀዝቃዛና ደረቅ ቦታ የት ነው?
+ask-monthly-check = ስኳር ድንች ሲበላሽ ምን ያያሉ? የት ይቀብሩታል?
+ask-prepare-bed = ውሃ የት አለ? ልጆችን ማን ይጠብቃል?
+ask-last-check = ከስኳር ድንችዎ ስንቱ አቆጥቁጧል?
+ask-plant-bed = በጊዜው እንዳይተክሉ ምን ሊያግድዎት ይችላል?
+ask-water-bed = እርስዎ ከሌሉ ውሃ ማን ያጠጣል?
+ask-cut-for-planting = ዝናቡ በእርግጥ መጀመሩን እንዴት ያውቃሉ?
+ask-plant-field = ከማሳው የትኛውን ክፍል መጀመሪያ ይተክላሉ?
+ask-first-harvest = ለሚቀጥለው ወቅት የትኛውን ሐረግ ያቆያሉ?
+
+## Channels: cue sheets for phones and meetings
+
+# doubt: the term for active speech level, a figure for sound technicians.
+cue-active-level = የንግግር ድምፅ መጠን
+cue-chapter = ክፍል
+cue-talk = የውይይት ጊዜ፣ { $seconds } ሰከንድ

@@ -102,3 +102,20 @@ caution-water-children = Take care of children. Do not let them play near water,
 caution-store-dry = Never water the store. The sand must stay dry from the first day to the last.
 caution-forecast = These dates are averages of past years, not a forecast for this one. Rains may come earlier or later. Plant only when the soil is moist.
 caution-try-first = If this is new to you, begin with a few roots, and keep some of your vines in the old way as well.
+
+## Questions for a meeting, each after its step
+
+ask-mark-plants = Which plants in your field are the strongest?
+ask-gather-sand = Who has dry sand nearby, and how do we dig it safely?
+ask-check-plants = What do sick plants look like here?
+ask-cut-vines = What could go wrong if you cut too short?
+ask-harvest = How will you keep the roots from being wounded?
+ask-fill-container = Where in your home is it cool, dry and out of reach?
+ask-monthly-check = What do you see when roots go bad, and where do you bury them?
+ask-prepare-bed = Where is there water, and who keeps the children safe?
+ask-last-check = How many of your roots have sprouted?
+ask-plant-bed = What could keep you from planting in time?
+ask-water-bed = Who will water when you are away?
+ask-cut-for-planting = How do you know that the rains have come?
+ask-plant-field = Which part of the field will you plant first?
+ask-first-harvest = Which vines will you keep for the next season?

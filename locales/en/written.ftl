@@ -427,3 +427,25 @@ segment-no-sound = No sound was made: some phrases have no recording. They are l
 segment-no-voice = No sound was made: this language has no recorded voice yet.
 segment-left-out = No time was left for
 segment-missing = Phrases without a recording
+## Questions for a meeting, as they are spoken
+
+ask-mark-plants = Which plants in your field are the strongest?
+ask-gather-sand = Who has dry sand nearby, and how do we dig it safely?
+ask-check-plants = What do sick plants look like here?
+ask-cut-vines = What could go wrong if you cut too short?
+ask-harvest = How will you keep the roots from being wounded?
+ask-fill-container = Where in your home is it cool, dry and out of reach?
+ask-monthly-check = What do you see when roots go bad, and where do you bury them?
+ask-prepare-bed = Where is there water, and who keeps the children safe?
+ask-last-check = How many of your roots have sprouted?
+ask-plant-bed = What could keep you from planting in time?
+ask-water-bed = Who will water when you are away?
+ask-cut-for-planting = How do you know that the rains have come?
+ask-plant-field = Which part of the field will you plant first?
+ask-first-harvest = Which vines will you keep for the next season?
+
+## Channels: cue sheets for phones and meetings
+
+cue-active-level = Active speech level
+cue-chapter = Chapter
+cue-talk = time to talk, { $seconds } s

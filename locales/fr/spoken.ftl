@@ -141,3 +141,21 @@ caution-water-children = Attention aux enfants. Ne les laissez pas jouer près d
 caution-store-dry = N’arrosez jamais la réserve. Le sable doit rester sec du premier jour au dernier.
 caution-forecast = Ces dates sont des moyennes des années passées, pas une prévision pour cette année. Les pluies peuvent venir plus tôt ou plus tard. Plantez seulement quand la terre est humide.
 caution-try-first = Si c’est nouveau pour vous, commencez avec quelques patates. Gardez aussi une partie de vos tiges comme avant.
+
+## Questions for a meeting, each after its step
+
+# doubt: whether the questions sound natural at a meeting; "pieds" and "plants" are both used for plants.
+ask-mark-plants = Quels sont les pieds les plus forts de votre champ ?
+ask-gather-sand = Qui a du sable sec près d’ici, et comment le prendre sans danger ?
+ask-check-plants = Ici, à quoi ressemblent les plants malades ?
+ask-cut-vines = Que se passe-t-il si on coupe trop court ?
+ask-harvest = Comment allez-vous récolter sans blesser les patates ?
+ask-fill-container = Chez vous, où fait-il frais et sec ?
+ask-monthly-check = Que voyez-vous quand les patates se gâtent, et où les enterrez-vous ?
+ask-prepare-bed = Où y a-t-il de l’eau, et qui surveille les enfants ?
+ask-last-check = Combien de vos patates ont germé ?
+ask-plant-bed = Qu’est-ce qui peut vous retarder pour planter ?
+ask-water-bed = En votre absence, qui va arroser ?
+ask-cut-for-planting = Comment savez-vous que les pluies sont vraiment là ?
+ask-plant-field = Quelle partie du champ allez-vous planter en premier ?
+ask-first-harvest = Quelles tiges gardez-vous pour la saison prochaine ?

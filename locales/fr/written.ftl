@@ -484,3 +484,26 @@ segment-no-sound = Aucun son n’a été fait{"\u00A0"}: des phrases n’ont pas
 segment-no-voice = Aucun son n’a été fait{"\u00A0"}: cette langue n’a pas encore de voix enregistrée.
 segment-left-out = Pas eu le temps pour
 segment-missing = Phrases sans enregistrement
+## Questions for a meeting, as they are spoken
+
+ask-mark-plants = Quels sont les pieds les plus forts de votre champ ?
+ask-gather-sand = Qui a du sable sec près d’ici, et comment le prendre sans danger ?
+ask-check-plants = Ici, à quoi ressemblent les plants malades ?
+ask-cut-vines = Que se passe-t-il si on coupe trop court ?
+ask-harvest = Comment allez-vous récolter sans blesser les patates ?
+ask-fill-container = Chez vous, où fait-il frais et sec ?
+ask-monthly-check = Que voyez-vous quand les patates se gâtent, et où les enterrez-vous ?
+ask-prepare-bed = Où y a-t-il de l’eau, et qui surveille les enfants ?
+ask-last-check = Combien de vos patates ont germé ?
+ask-plant-bed = Qu’est-ce qui peut vous retarder pour planter ?
+ask-water-bed = En votre absence, qui va arroser ?
+ask-cut-for-planting = Comment savez-vous que les pluies sont vraiment là ?
+ask-plant-field = Quelle partie du champ allez-vous planter en premier ?
+ask-first-harvest = Quelles tiges gardez-vous pour la saison prochaine ?
+
+## Channels: cue sheets for phones and meetings
+
+# doubt: "niveau de la parole" for active speech level, a figure for sound technicians.
+cue-active-level = Niveau de la parole
+cue-chapter = Chapitre
+cue-talk = temps pour parler, { $seconds } s

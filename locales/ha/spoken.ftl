@@ -92,3 +92,21 @@ caution-water-children = Ku kula da yara. Kada ku bar su su yi wasa kusa da ruwa
 caution-store-dry = Kada ku taɓa zuba ruwa a ajiyar. Dole yashi ya kasance a bushe daga ranar farko har ta ƙarshe.
 caution-forecast = Waɗannan ranaku matsakaici ne na shekarun baya, ba hasashen wannan shekara ba. Damina tana iya zuwa da wuri ko ta makara. Kada ku shuka sai idan ƙasa tana da danshi.
 caution-try-first = Idan wannan sabon abu ne a gare ku, ku fara da dankali kaɗan. Ku kuma adana wani ɓangare na yaɗonku ta tsohuwar hanya.
+
+## Questions for a meeting, each after its step
+
+# doubt: "yi tsiro" for to sprout; and whether the questions sound natural at a meeting.
+ask-mark-plants = Wace shuka ce ta fi ƙarfi a gonarku?
+ask-gather-sand = Wa yake da busasshen yashi a kusa? Ta yaya za mu tona shi lafiya?
+ask-check-plants = A nan, yaya shuka mai cuta take?
+ask-cut-vines = Idan kuka yanke gindin gajere sosai, me zai faru?
+ask-harvest = Ta yaya za ku tona dankali ba tare da rauni ba?
+ask-fill-container = A gidanku, ina ne mai sanyi, busasshe?
+ask-monthly-check = Me kuke gani idan dankali ya lalace? A ina za ku binne shi?
+ask-prepare-bed = Ina ruwa yake? Wa zai kula da yara?
+ask-last-check = Dankalinku nawa ne suka yi tsiro?
+ask-plant-bed = Me zai iya hana ku shuka a kan lokaci?
+ask-water-bed = Idan ba ku nan, wa zai ba da ruwa?
+ask-cut-for-planting = Ta yaya kuke sanin damina ta sauka da gaske?
+ask-plant-field = Wane ɓangaren gona za ku fara shukawa?
+ask-first-harvest = Wane yaɗo za ku ajiye don damina mai zuwa?

@@ -465,3 +465,26 @@ segment-no-sound = Ba a yi sauti ba: ba a ɗauki wasu jimloli ba. An jera su a �
 segment-no-voice = Ba a yi sauti ba: har yanzu babu muryar da aka ɗauka a wannan harshe.
 segment-left-out = Lokaci bai isa ba don
 segment-missing = Jimlolin da ba a ɗauka ba
+## Questions for a meeting, as they are spoken
+
+ask-mark-plants = Wace shuka ce ta fi ƙarfi a gonarku?
+ask-gather-sand = Wa yake da busasshen yashi a kusa? Ta yaya za mu tona shi lafiya?
+ask-check-plants = A nan, yaya shuka mai cuta take?
+ask-cut-vines = Idan kuka yanke gindin gajere sosai, me zai faru?
+ask-harvest = Ta yaya za ku tona dankali ba tare da rauni ba?
+ask-fill-container = A gidanku, ina ne mai sanyi, busasshe?
+ask-monthly-check = Me kuke gani idan dankali ya lalace? A ina za ku binne shi?
+ask-prepare-bed = Ina ruwa yake? Wa zai kula da yara?
+ask-last-check = Dankalinku nawa ne suka yi tsiro?
+ask-plant-bed = Me zai iya hana ku shuka a kan lokaci?
+ask-water-bed = Idan ba ku nan, wa zai ba da ruwa?
+ask-cut-for-planting = Ta yaya kuke sanin damina ta sauka da gaske?
+ask-plant-field = Wane ɓangaren gona za ku fara shukawa?
+ask-first-harvest = Wane yaɗo za ku ajiye don damina mai zuwa?
+
+## Channels: cue sheets for phones and meetings
+
+# doubt: the term for active speech level, a figure for sound technicians.
+cue-active-level = Ƙarfin sautin magana
+cue-chapter = Babi
+cue-talk = lokacin tattaunawa, daƙiƙa { $seconds }

@@ -147,3 +147,21 @@ caution-store-dry = Musathire madzi konse pa mbatata zosungidwa. Mchenga uyenera
 # doubt: "apakatikati" for averages, "kulosera" for a forecast.
 caution-forecast = Masikuwa ndi apakatikati pa zaka zapitazo, si kulosera kwa chaka chino. Mvula ikhoza kubwera msanga kapena mochedwa. Bzalani m'nthaka yachinyontho mokha.
 caution-try-first = Ngati njirayi ndi yachilendo kwa inu, yambani ndi mbatata zochepa. Sunganinso nthambi zanu zina mwa njira yakale.
+
+## Questions for a meeting, each after its step
+
+# doubt: "zaphukira" for have sprouted; and whether the questions sound natural at a meeting.
+ask-mark-plants = M'munda mwanu, zomera zamphamvu kwambiri ndi ziti?
+ask-gather-sand = Ndani ali ndi mchenga wouma pafupi? Tingaukumbe bwanji mosamala?
+ask-check-plants = Kuno, chomera chodwala chimaoneka bwanji?
+ask-cut-vines = Mukadula tsinde lalifupi kwambiri, chingachitike ndi chiyani?
+ask-harvest = Mudzakumba bwanji osavulaza mbatata?
+ask-fill-container = Kunyumba kwanu, malo ozizira ndi ouma ali kuti?
+ask-monthly-check = Mbatata zikaonongeka mumaona chiyani? Mudzazikwirira kuti?
+ask-prepare-bed = Madzi ali kuti? Ndani aziyang'anira ana?
+ask-last-check = Mbatata zanu zingati zaphukira?
+ask-plant-bed = N'chiyani chingakuchedwetseni kubzala?
+ask-water-bed = Mukachokapo, ndani adzathirire?
+ask-cut-for-planting = Mumadziwa bwanji kuti mvula yayambadi?
+ask-plant-field = Mudzayambira kubzala mbali iti ya munda?
+ask-first-harvest = Mudzasunga nthambi ziti za nyengo ya mawa?

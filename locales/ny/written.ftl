@@ -529,3 +529,26 @@ segment-no-sound = Palibe mawu amene apangidwa: mawu ena sanajambulidwe. Ali m'm
 segment-no-voice = Palibe mawu amene apangidwa: chilankhulochi chilibebe liwu lojambulidwa.
 segment-left-out = Nthawi sinakwane ya
 segment-missing = Mawu osajambulidwa
+## Questions for a meeting, as they are spoken
+
+ask-mark-plants = M'munda mwanu, zomera zamphamvu kwambiri ndi ziti?
+ask-gather-sand = Ndani ali ndi mchenga wouma pafupi? Tingaukumbe bwanji mosamala?
+ask-check-plants = Kuno, chomera chodwala chimaoneka bwanji?
+ask-cut-vines = Mukadula tsinde lalifupi kwambiri, chingachitike ndi chiyani?
+ask-harvest = Mudzakumba bwanji osavulaza mbatata?
+ask-fill-container = Kunyumba kwanu, malo ozizira ndi ouma ali kuti?
+ask-monthly-check = Mbatata zikaonongeka mumaona chiyani? Mudzazikwirira kuti?
+ask-prepare-bed = Madzi ali kuti? Ndani aziyang'anira ana?
+ask-last-check = Mbatata zanu zingati zaphukira?
+ask-plant-bed = N'chiyani chingakuchedwetseni kubzala?
+ask-water-bed = Mukachokapo, ndani adzathirire?
+ask-cut-for-planting = Mumadziwa bwanji kuti mvula yayambadi?
+ask-plant-field = Mudzayambira kubzala mbali iti ya munda?
+ask-first-harvest = Mudzasunga nthambi ziti za nyengo ya mawa?
+
+## Channels: cue sheets for phones and meetings
+
+# doubt: the term for active speech level, a figure for sound technicians.
+cue-active-level = Mphamvu ya mawu oyankhulidwa
+cue-chapter = Mutu
+cue-talk = nthawi yokambirana, masekondi { $seconds }

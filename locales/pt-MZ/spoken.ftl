@@ -148,3 +148,21 @@ caution-water-children = Tome conta das crianças. Não as deixe brincar perto d
 caution-store-dry = Nunca regue as batatas guardadas. A areia tem de ficar seca do primeiro ao último dia.
 caution-forecast = Estas datas são médias de anos passados, não são uma previsão para este ano. As chuvas podem vir mais cedo ou mais tarde. Plante só quando a terra estiver húmida.
 caution-try-first = Se isto é novo para si, comece com poucas batatas. Guarde também algumas ramas à maneira antiga.
+
+## Questions for a meeting, each after its step
+
+# doubt: whether the questions, without o senhor or a senhora, sound polite enough at a meeting.
+ask-mark-plants = Quais são as plantas mais fortes da sua machamba?
+ask-gather-sand = Quem tem areia seca aqui perto, e como a tiramos sem perigo?
+ask-check-plants = Aqui, como são as plantas doentes?
+ask-cut-vines = O que acontece se cortar a rama curta demais?
+ask-harvest = Como vai cavar sem ferir as batatas?
+ask-fill-container = Em sua casa, onde há um lugar fresco e seco?
+ask-monthly-check = O que vê quando as batatas se estragam, e onde as enterra?
+ask-prepare-bed = Onde há água, e quem toma conta das crianças?
+ask-last-check = Quantas das suas batatas têm rebentos?
+ask-plant-bed = O que pode atrasar a plantação?
+ask-water-bed = Quando não está, quem rega?
+ask-cut-for-planting = Como sabe que as chuvas chegaram mesmo?
+ask-plant-field = Que parte da machamba planta primeiro?
+ask-first-harvest = Que ramas vai guardar para a próxima época?

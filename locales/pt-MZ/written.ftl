@@ -499,3 +499,26 @@ segment-no-sound = Não foi feito nenhum som: algumas frases não têm gravaçã
 segment-no-voice = Não foi feito nenhum som: esta língua ainda não tem voz gravada.
 segment-left-out = Não houve tempo para
 segment-missing = Frases sem gravação
+## Questions for a meeting, as they are spoken
+
+ask-mark-plants = Quais são as plantas mais fortes da sua machamba?
+ask-gather-sand = Quem tem areia seca aqui perto, e como a tiramos sem perigo?
+ask-check-plants = Aqui, como são as plantas doentes?
+ask-cut-vines = O que acontece se cortar a rama curta demais?
+ask-harvest = Como vai cavar sem ferir as batatas?
+ask-fill-container = Em sua casa, onde há um lugar fresco e seco?
+ask-monthly-check = O que vê quando as batatas se estragam, e onde as enterra?
+ask-prepare-bed = Onde há água, e quem toma conta das crianças?
+ask-last-check = Quantas das suas batatas têm rebentos?
+ask-plant-bed = O que pode atrasar a plantação?
+ask-water-bed = Quando não está, quem rega?
+ask-cut-for-planting = Como sabe que as chuvas chegaram mesmo?
+ask-plant-field = Que parte da machamba planta primeiro?
+ask-first-harvest = Que ramas vai guardar para a próxima época?
+
+## Channels: cue sheets for phones and meetings
+
+# doubt: "nível da fala" for active speech level, a figure for sound technicians.
+cue-active-level = Nível da fala
+cue-chapter = Capítulo
+cue-talk = tempo para conversar, { $seconds } s

@@ -116,3 +116,21 @@ caution-water-children = Walinde watoto. Usiwaache wacheze karibu na maji, visim
 caution-store-dry = Usivimwagie maji kamwe viazi vilivyohifadhiwa. Mchanga lazima ubaki mkavu kuanzia siku ya kwanza hadi siku ya mwisho.
 caution-forecast = Tarehe hizi ni wastani wa miaka iliyopita, si utabiri wa mwaka huu. Mvua zinaweza kuja mapema au kuchelewa. Panda kwenye udongo wenye unyevu tu.
 caution-try-first = Kama njia hii ni mpya kwako, anza na viazi vichache. Pia tunza baadhi ya marando yako kwa njia uliyozoea.
+
+## Questions for a meeting, each after its step
+
+# doubt: whether the short open questions sound natural at a village meeting, and not like an examination.
+ask-mark-plants = Mimea ipi ina nguvu zaidi?
+ask-gather-sand = Nani ana mchanga mkavu, na tutauchimba vipi salama?
+ask-check-plants = Mimea yenye ugonjwa inaonekanaje?
+ask-cut-vines = Ukikata fupi mno, nini kitatokea?
+ask-harvest = Utachimbaje bila kuumiza viazi?
+ask-fill-container = Nyumbani, wapi ni pakavu na penye ubaridi?
+ask-monthly-check = Ukiona viazi vibovu, utavifukia wapi?
+ask-prepare-bed = Nani atawalinda watoto penye maji?
+ask-last-check = Viazi vyako vingapi vimechipua?
+ask-plant-bed = Nini kinaweza kukuchelewesha?
+ask-water-bed = Usipokuwepo, nani atamwagilia?
+ask-cut-for-planting = Unajuaje kuwa mvua zimeanza kweli?
+ask-plant-field = Utaanza kupanda sehemu ipi?
+ask-first-harvest = Utatunza marando yapi?

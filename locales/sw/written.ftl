@@ -449,3 +449,26 @@ segment-no-sound = Hakuna sauti iliyotengenezwa: baadhi ya maneno hayajarekodiwa
 segment-no-voice = Hakuna sauti iliyotengenezwa: lugha hii bado haina sauti iliyorekodiwa.
 segment-left-out = Hapakuwa na muda kwa
 segment-missing = Maneno ambayo hayajarekodiwa
+## Questions for a meeting, as they are spoken
+
+ask-mark-plants = Mimea ipi ina nguvu zaidi?
+ask-gather-sand = Nani ana mchanga mkavu, na tutauchimba vipi salama?
+ask-check-plants = Mimea yenye ugonjwa inaonekanaje?
+ask-cut-vines = Ukikata fupi mno, nini kitatokea?
+ask-harvest = Utachimbaje bila kuumiza viazi?
+ask-fill-container = Nyumbani, wapi ni pakavu na penye ubaridi?
+ask-monthly-check = Ukiona viazi vibovu, utavifukia wapi?
+ask-prepare-bed = Nani atawalinda watoto penye maji?
+ask-last-check = Viazi vyako vingapi vimechipua?
+ask-plant-bed = Nini kinaweza kukuchelewesha?
+ask-water-bed = Usipokuwepo, nani atamwagilia?
+ask-cut-for-planting = Unajuaje kuwa mvua zimeanza kweli?
+ask-plant-field = Utaanza kupanda sehemu ipi?
+ask-first-harvest = Utatunza marando yapi?
+
+## Channels: cue sheets for phones and meetings
+
+# doubt: "kiwango cha sauti ya maneno" for active speech level (a figure for sound technicians); "sura" for a chapter of a recording.
+cue-active-level = Kiwango cha sauti ya maneno
+cue-chapter = Sura
+cue-talk = muda wa mazungumzo, sekunde { $seconds }

@@ -4,8 +4,8 @@ use std::path::Path;
 
 use super::output::Output;
 use super::{
-    Data, Error, Length, Made, MusicFiles, Overrides, Paper, Progress, ReadCase, SegmentRequest, SegmentTime,
-    SheetFormat, SpeakRequest, Topic, segment, sheets, speaking,
+    Channel, Data, Error, Length, Made, MusicFiles, Overrides, Paper, Progress, ReadCase, SegmentRequest,
+    SegmentTime, SheetFormat, SpeakRequest, Topic, segment, sheets, speaking,
 };
 use crate::voice::segment::MixOptions;
 
@@ -48,6 +48,7 @@ pub fn demo(data: &dyn Data, out: &Path, progress: Progress<'_>) -> Result<Vec<M
             language: Some(tag),
             voice: None,
             topics: &TOPICS,
+            channel: Channel::Radio { mp3: false },
             out,
         };
         let messages = speaking::make(data, &read, &request, &mut output, &mut |done, _, what| {

@@ -1,6 +1,7 @@
 //! One function for each thing a user asks for.
 
 mod clips;
+mod delivery;
 mod demo;
 mod language;
 mod outline;
@@ -27,6 +28,8 @@ pub use crate::voice::record::quality::{Fault, Found, Verdict};
 pub use clips::{
     CheckRequest, ClipChecked, ClipsChecked, Outcome, RecordingScript, ScriptRequest, check_clips, script,
 };
+pub use crate::voice::write::Law;
+pub use delivery::Channel;
 pub use demo::demo;
 pub use language::{SaidNumber, say};
 pub use outline::{Outline, OutlinePart, outline};

@@ -1,14 +1,15 @@
 //! A case spoken.
 
 use std::collections::BTreeSet;
-use std::path::{Path, PathBuf};
+use std::path::Path;
 
+use super::delivery::{Channel, Desk};
 use super::output::Output;
-use super::{Data, Error, Finding, Length, Made, Overrides, Progress, ReadCase, Topic};
-use crate::guidance::{Statement, for_topic};
+use super::{Data, Error, Finding, Made, Overrides, Progress, ReadCase, Topic};
+use crate::guidance::{Statement, Subject, chapter, for_topic};
 use crate::language::{Pack, Piece, WordingError};
-use crate::voice::write::{CueLabels, CueOptions, VttOptions, WavOptions, cue_sheet, wav, webvtt};
-use crate::voice::{self, Bank, MissingPhrase, SpeakOptions, Spoken, Status, Timed, VoiceError};
+use crate::voice::write::MP3_BUILT_IN;
+use crate::voice::{self, Bank, MissingPhrase, SpeakOptions, Spoken, VoiceError};
 
 /// What messages are asked for.
 #[derive(Debug, Clone, Copy)]
@@ -23,16 +24,24 @@ pub struct SpeakRequest<'a> {
     pub voice: Option<&'a str>,
     /// Their topics; every topic of the plan where none is named.
     pub topics: &'a [Topic],
+    /// What they are for.
+    pub channel: Channel,
     /// The folder they go to.
     pub out: &'a Path,
 }
 
-/// Makes radio messages, each with cue sheet and captions, and writes them.
+/// Makes messages for a channel, each with cue sheet and captions, and writes them.
 ///
 /// # Errors
 /// Problems of the case, the pack or the bank, and every phrase without a
 /// fresh recording; nothing is written then.
 pub fn speak(data: &dyn Data, request: SpeakRequest<'_>, progress: Progress<'_>) -> Result<Vec<Made>, Error> {
+    request.channel.check().map_err(|finding| Error::Input(vec![finding]))?;
+    if matches!(request.channel, Channel::Radio { mp3: true }) && !MP3_BUILT_IN {
+        let finding = Finding::error("this program was built without MP3, whose encoder is under the LGPL");
+        let hint = "build it with cargo build --release --features mp3, or leave --mp3 out";
+        return Err(Error::Input(vec![finding.field("--mp3").hint(hint)]));
+    }
     let read = ReadCase::from_disk(request.case)?.with(request.overrides)?;
     let mut output = Output::default();
     let made = make(data, &read, &request, &mut output, progress)?;
@@ -41,23 +50,27 @@ pub fn speak(data: &dyn Data, request: SpeakRequest<'_>, progress: Progress<'_>)
 }
 
 /// A message put into pieces, before it is voiced.
-struct Message {
-    topic: Topic,
-    title: String,
+pub(super) struct Message {
+    /// What tells it from others in file names: its topic.
+    pub(super) name: &'static str,
+    pub(super) title: String,
     pieces: Vec<Piece>,
 }
 
 impl Message {
-    fn of(pack: &Pack, statements: &[Statement], topic: Topic) -> Result<Option<Message>, WordingError> {
-        let mut message = Message { topic, title: String::new(), pieces: Vec::new() };
-        let chosen = for_topic(statements, topic);
-        for statement in &chosen {
+    fn of(
+        pack: &Pack,
+        name: &'static str,
+        statements: &[&Statement],
+    ) -> Result<Option<Message>, WordingError> {
+        let mut message = Message { name, title: String::new(), pieces: Vec::new() };
+        for statement in statements {
             message.pieces.extend(pack.say(statement)?);
-            if statement.subject.name() == topic.name() {
+            if statement.subject.name() == name {
                 message.title = pack.write(statement)?.title;
             }
         }
-        Ok((!chosen.is_empty()).then_some(message))
+        Ok((!statements.is_empty()).then_some(message))
     }
 }
 
@@ -73,112 +86,86 @@ pub(super) fn make(
     let voice = request.voice.unwrap_or(pack.voice());
     let bank = Bank::load(data, &pack.tag(), voice).map_err(Error::Input)?;
     let statements = read.statements()?;
-    let topics = if request.topics.is_empty() { &Topic::ALL[..] } else { request.topics };
-    let mut messages = Vec::new();
-    for topic in topics {
-        messages.extend(Message::of(&pack, &statements, *topic)?);
-    }
-    if let Some(absent) =
-        request.topics.iter().find(|topic| !messages.iter().any(|message| message.topic == **topic))
-    {
+    let topics = topics(read, request, &statements)?;
+    let messages = match request.channel {
+        Channel::Meeting { .. } => agenda(&pack, &statements, &topics)?,
+        _ => apart(&pack, &statements, &topics)?,
+    };
+    let spoken = voiced(&pack, &bank, messages, progress)?;
+    Desk { pack: &pack, read, bank: &bank, out: request.out, output }.deliver(request.channel, &spoken)
+}
+
+/// The topics asked for that the plan has, or all it has.
+fn topics(
+    read: &ReadCase,
+    request: &SpeakRequest<'_>,
+    statements: &[Statement],
+) -> Result<Vec<Topic>, Error> {
+    let has = |topic: &Topic| statements.iter().any(|statement| statement.subject == Subject::Step(*topic));
+    if let Some(absent) = request.topics.iter().find(|topic| !has(topic)) {
         let finding =
             Finding::error(format!("the plan has no step {}", absent.name())).file(&read.name).field("topic");
         return Err(Error::Input(vec![
             finding.hint("the dry season of this case is too short for it; choose another topic"),
         ]));
     }
-    let mut remarks = super::remarks_on(&pack);
-    if bank.voice().status == Status::StandIn {
-        remarks
-            .push(format!("{}: a stand-in voice made by a machine, to be replaced by a person", pack.name()));
+    let wanted = if request.topics.is_empty() { &Topic::ALL[..] } else { request.topics };
+    let mut seen = BTreeSet::new();
+    Ok(wanted.iter().copied().filter(|topic| has(topic) && seen.insert(*topic)).collect())
+}
+
+/// A message for each topic, each with opening and closing.
+fn apart(pack: &Pack, statements: &[Statement], topics: &[Topic]) -> Result<Vec<Message>, WordingError> {
+    let mut messages = Vec::new();
+    for topic in topics {
+        messages.extend(Message::of(pack, topic.name(), &for_topic(statements, *topic))?);
     }
+    Ok(messages)
+}
+
+/// A meeting's parts: the opening, a chapter for each topic, the closing.
+fn agenda(pack: &Pack, statements: &[Statement], topics: &[Topic]) -> Result<Vec<Message>, WordingError> {
+    let framing = |subject: Subject| -> Vec<&Statement> {
+        statements.iter().filter(|statement| statement.subject == subject).collect()
+    };
+    let mut messages = Vec::new();
+    let opening = Message::of(pack, Subject::Opening.name(), &framing(Subject::Opening))?;
+    let title = pack.label("sheet-title", &[])?;
+    messages.extend(opening.map(|opening| Message { title, ..opening }));
+    for topic in topics {
+        let statements = chapter(statements, *topic);
+        messages.extend(Message::of(pack, topic.name(), &statements.iter().collect::<Vec<_>>())?);
+    }
+    // It goes on with the last chapter.
+    let closing = Message::of(pack, Subject::Closing.name(), &framing(Subject::Closing))?;
+    messages.extend(closing.map(|closing| Message { title: String::new(), ..closing }));
+    Ok(messages)
+}
+
+/// The messages as sound, or one list of every phrase that any of them lacks.
+fn voiced(
+    pack: &Pack,
+    bank: &Bank<'_>,
+    messages: Vec<Message>,
+    progress: Progress<'_>,
+) -> Result<Vec<(Message, Spoken)>, Error> {
     let options = SpeakOptions { phrases: pack.phrases().map_err(Error::Input)?, ..SpeakOptions::default() };
     let mut missing: Vec<MissingPhrase> = Vec::new();
-    let mut made = Vec::new();
-    for (done, message) in messages.iter().enumerate() {
-        progress(done, messages.len(), &message.title);
-        let spoken = match voice::speak(&message.pieces, &bank, &options) {
-            Ok(spoken) => spoken,
-            // A speaker gets one list for all messages.
-            Err(VoiceError::Missing { phrases, .. }) => {
-                missing.extend(phrases);
-                continue;
-            }
+    let mut spoken = Vec::new();
+    let count = messages.len();
+    for (done, message) in messages.into_iter().enumerate() {
+        progress(done, count, &message.title);
+        match voice::speak(&message.pieces, bank, &options) {
+            Ok(sound) => spoken.push((message, sound)),
+            Err(VoiceError::Missing { phrases, .. }) => missing.extend(phrases),
             Err(error) => return Err(error.into()),
-        };
-        if !missing.is_empty() {
-            continue;
         }
-        let paths = Paths { out: request.out, stem: format!("{}-{}", pack.tag(), message.topic.name()) };
-        let length = Length::Seconds(spoken.length().seconds());
-        let title = format!("{} ({})", message.title, read.case.name);
-        write(&pack, &title, spoken, Vec::new(), &paths, output)?;
-        made.push(Made {
-            path: paths.with("wav"),
-            what: format!("radio message, with cue sheet (.cue.txt) and captions (.vtt), {}", pack.name()),
-            audience: "radio producer",
-            length,
-            remarks: remarks.clone(),
-        });
     }
     if missing.is_empty() {
-        return Ok(made);
+        return Ok(spoken);
     }
     let mut seen = BTreeSet::new();
     missing.retain(|phrase| seen.insert(phrase.to_string()));
-    Err(VoiceError::Missing { language: pack.tag(), voice: voice.to_owned(), phrases: missing }.into())
-}
-
-/// Where the files of a message go.
-pub(super) struct Paths<'a> {
-    pub(super) out: &'a Path,
-    pub(super) stem: String,
-}
-
-impl Paths<'_> {
-    pub(super) fn with(&self, ending: &str) -> PathBuf {
-        self.out.join(format!("{}.{ending}", self.stem))
-    }
-}
-
-/// Writes a message as sound for radio, with cue sheet and captions. `music` is heard beside the words: in the cue sheet alone.
-pub(super) fn write(
-    pack: &Pack,
-    title: &str,
-    mut spoken: Spoken,
-    music: Vec<Timed>,
-    paths: &Paths<'_>,
-    output: &mut Output,
-) -> Result<(), Error> {
-    let label = |id: &str| pack.label(id, &[]);
-    let labels = CueLabels {
-        title: label("cue-title")?,
-        language: label("cue-language")?,
-        voice: label("cue-voice")?,
-        rights: label("cue-rights")?,
-        status: label("cue-status")?,
-        status_stand_in: label("voice-stand-in")?,
-        status_draft: label("voice-draft")?,
-        status_approved: label("voice-approved")?,
-        stand_in_remark: label("voice-stand-in-remark")?,
-        length: label("cue-length")?,
-        loudness: label("cue-loudness")?,
-        true_peak: label("cue-true-peak")?,
-        from: label("cue-from")?,
-        to: label("cue-to")?,
-        words: label("cue-words")?,
-        clip: label("cue-clip")?,
-    };
-    let captions = VttOptions { stand_in_remark: labels.stand_in_remark.clone(), ..VttOptions::default() };
-    let cues = CueOptions {
-        title: title.to_owned(),
-        language: format!("{}. {}", pack.name(), label(pack.status().label())?),
-        labels,
-    };
-    output
-        .add(&paths.with("wav"), &wav(&spoken.samples, &WavOptions::default()).map_err(VoiceError::from)?)?;
-    output.add(&paths.with("vtt"), webvtt(&spoken, &captions).as_bytes())?;
-    spoken.lines.extend(music);
-    spoken.lines.sort_by_key(|line| line.from);
-    output.add(&paths.with("cue.txt"), cue_sheet(&spoken, &cues).as_bytes())
+    let voice = bank.voice().voice.clone();
+    Err(VoiceError::Missing { language: pack.tag(), voice, phrases: missing }.into())
 }

@@ -17,7 +17,7 @@ use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
 use chrono::NaiveDate;
-use clap::{Args, Parser, Subcommand, ValueEnum};
+use clap::{Args, Parser, Subcommand};
 
 use crate::app::{CacheFolder, Cached, Data, Embedded, Error, Folder, Overrides, Risk, Templates, Topic};
 
@@ -65,27 +65,7 @@ enum Command {
     /// Sheets of a case: to print, for phones, as text or as a calendar file.
     Sheet(sheet::Arguments),
     /// Spoken messages of a case, stitched from recorded clips.
-    Speak {
-        /// The case, a TOML file.
-        case: PathBuf,
-        /// Language tag, e.g. sw; the case's own where none is given.
-        #[arg(long, value_name = "TAG")]
-        language: Option<String>,
-        #[command(flatten)]
-        instead: Instead,
-        /// What the sound is for.
-        #[arg(long = "for", value_enum)]
-        channel: Channel,
-        /// The recorded voice; the pack's own where none is given.
-        #[arg(long, value_name = "NAME")]
-        voice: Option<String>,
-        /// Only this topic, e.g. mark-plants; may be given again. Without it, every topic.
-        #[arg(long = "topic", value_name = "TOPIC", value_parser = topic)]
-        topics: Vec<Topic>,
-        /// Folder for the messages, their cue sheets and captions.
-        #[arg(long, value_name = "DIR")]
-        out: PathBuf,
-    },
+    Speak(speak::Arguments),
     /// A radio segment of exact length for a week, or the season's plan of segments.
     Segment(segment::Arguments),
     /// What a speaker records.
@@ -117,12 +97,6 @@ impl From<Instead> for Overrides {
     fn from(of: Instead) -> Overrides {
         Overrides { today: of.today, done: of.done, risk: of.risk, sure_percent: of.sure }
     }
-}
-
-#[derive(Debug, Clone, Copy, ValueEnum)]
-enum Channel {
-    /// 48 kHz WAV at -23 LUFS.
-    Radio,
 }
 
 fn topic(name: &str) -> Result<Topic, String> {
@@ -208,9 +182,7 @@ fn call(data: &dyn Data, root: Option<&Path>, command: Command) -> Result<(), Er
         }
         Command::Rains(arguments) => rains::run(&arguments),
         Command::Sheet(arguments) => sheet::run(data, &arguments),
-        Command::Speak { case, language, instead, channel: Channel::Radio, voice, topics, out } => {
-            speak::run(data, (&case, instead.into()), language.as_deref(), voice.as_deref(), &topics, &out)
-        }
+        Command::Speak(arguments) => speak::run(data, arguments),
         Command::Segment(arguments) => segment::run(data, arguments),
         Command::Language(command) => language::run(data, root, command),
         Command::Clips(command) => clips::run(data, root, command),

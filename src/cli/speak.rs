@@ -1,20 +1,115 @@
 //! `kabla speak`
 
-use std::path::Path;
+use std::path::PathBuf;
+
+use clap::{Args, ValueEnum};
 
 use super::progress::Bar;
-use crate::app::{self, Data, Error, Overrides, SpeakRequest, Topic};
+use super::{Instead, topic};
+use crate::app::{self, Channel, Data, Error, Finding, Law, SpeakRequest, Topic};
 
-pub(super) fn run(
-    data: &dyn Data,
-    (case, overrides): (&Path, Overrides),
-    language: Option<&str>,
-    voice: Option<&str>,
-    topics: &[Topic],
-    out: &Path,
-) -> Result<(), Error> {
+#[derive(Debug, Args)]
+pub(super) struct Arguments {
+    /// The case, a TOML file.
+    case: PathBuf,
+    /// Language tag, e.g. sw; the case's own where none is given.
+    #[arg(long, value_name = "TAG")]
+    language: Option<String>,
+    #[command(flatten)]
+    instead: Instead,
+    /// What the sound is for.
+    #[arg(long = "for", value_enum)]
+    channel: For,
+    /// The recorded voice; the pack's own where none is given.
+    #[arg(long, value_name = "NAME")]
+    voice: Option<String>,
+    /// Only this topic, e.g. mark-plants; may be given again. Without it, every topic.
+    #[arg(long = "topic", value_name = "TOPIC", value_parser = topic)]
+    topics: Vec<Topic>,
+    /// For the radio: MP3 besides (in programs built with it).
+    #[arg(long)]
+    mp3: bool,
+    /// For phones: how the telephone network compands, a in most countries; mu in North America and Japan.
+    #[arg(long, value_enum)]
+    law: Option<LawName>,
+    /// For chat and meetings: thousands of bits a second, 16 to 24; 20 where none is given, 24 for meetings.
+    #[arg(long, value_name = "KBIT")]
+    kbit: Option<u32>,
+    /// For meetings: seconds to talk after each chapter; 20 where none is given.
+    #[arg(long, value_name = "SECONDS")]
+    talk: Option<u32>,
+    /// Folder for the messages, their cue sheets and captions.
+    #[arg(long, value_name = "DIR")]
+    out: PathBuf,
+}
+
+#[derive(Debug, Clone, Copy, PartialEq, ValueEnum)]
+enum For {
+    /// 48 kHz WAV at -23 LUFS, with what stations read beside the sound.
+    Radio,
+    /// 8 kHz G.711 and 16-bit WAV, VoiceXML and playlists with their clips.
+    Phone,
+    /// Voice notes (Ogg Opus), small enough for poor data.
+    Chat,
+    /// One file with chapters, questions and time to talk (Ogg Opus and WAV).
+    Meeting,
+}
+
+#[derive(Debug, Clone, Copy, ValueEnum)]
+enum LawName {
+    /// A-law.
+    A,
+    /// µ-law.
+    Mu,
+}
+
+impl Arguments {
+    /// The channel with its settings.
+    fn channel(&self) -> Result<Channel, Error> {
+        let given = [
+            ("--mp3", self.mp3, &[For::Radio][..]),
+            ("--law", self.law.is_some(), &[For::Phone]),
+            ("--kbit", self.kbit.is_some(), &[For::Chat, For::Meeting]),
+            ("--talk", self.talk.is_some(), &[For::Meeting]),
+        ];
+        let stray = given.iter().filter(|(_, given, channels)| *given && !channels.contains(&self.channel));
+        let finding = |(option, ..): &(&str, bool, &[For])| {
+            Finding::error("does nothing for this channel").field(*option).hint("leave it out; see --help")
+        };
+        let findings: Vec<Finding> = stray.map(finding).collect();
+        if !findings.is_empty() {
+            return Err(Error::Input(findings));
+        }
+        Ok(match self.channel {
+            For::Radio => Channel::Radio { mp3: self.mp3 },
+            For::Phone => Channel::Phone { law: self.law.map_or(Law::A, Law::from) },
+            For::Chat => Channel::Chat { kbit: self.kbit.unwrap_or(20) },
+            For::Meeting => Channel::Meeting { kbit: self.kbit.unwrap_or(24), talk: self.talk.unwrap_or(20) },
+        })
+    }
+}
+
+impl From<LawName> for Law {
+    fn from(name: LawName) -> Law {
+        match name {
+            LawName::A => Law::A,
+            LawName::Mu => Law::Mu,
+        }
+    }
+}
+
+pub(super) fn run(data: &dyn Data, arguments: Arguments) -> Result<(), Error> {
+    let channel = arguments.channel()?;
     let mut bar = Bar::new();
-    let request = SpeakRequest { case, overrides, language, voice, topics, out };
+    let request = SpeakRequest {
+        case: &arguments.case,
+        overrides: arguments.instead.into(),
+        language: arguments.language.as_deref(),
+        voice: arguments.voice.as_deref(),
+        topics: &arguments.topics,
+        channel,
+        out: &arguments.out,
+    };
     let made = app::speak(data, request, &mut bar.callback())?;
     drop(bar);
     super::demo::table(&made)

@@ -7,7 +7,7 @@
 mod select;
 pub mod shapes;
 
-pub use select::{Item, Timing, for_topic, for_week, in_order, week_of};
+pub use select::{Item, Timing, chapter, for_topic, for_week, in_order, week_of};
 
 use chrono::NaiveDate;
 
@@ -160,6 +160,8 @@ pub enum Subject {
     Table(Table),
     /// A caution.
     Caution(Caution),
+    /// An open question about a step, for a meeting.
+    Question(Topic),
     /// Local advice comes first.
     Closing,
 }
@@ -170,7 +172,9 @@ impl Subject {
         let steps = Topic::ALL.into_iter().map(Subject::Step);
         let tables = Table::ALL.into_iter().map(Subject::Table);
         let cautions = Caution::ALL.into_iter().map(Subject::Caution);
-        [Subject::Opening].into_iter().chain(steps).chain(tables).chain(cautions).chain([Subject::Closing])
+        let questions = Topic::ALL.into_iter().map(Subject::Question);
+        let opening = [Subject::Opening].into_iter();
+        opening.chain(steps).chain(tables).chain(cautions).chain(questions).chain([Subject::Closing])
     }
 
     /// Whether it is spoken; tables are only read.
@@ -185,8 +189,28 @@ impl Subject {
             Subject::Step(topic) => topic.name(),
             Subject::Table(table) => table.name(),
             Subject::Caution(caution) => caution.name(),
+            Subject::Question(topic) => question_name(topic),
             Subject::Closing => "closing",
         }
+    }
+}
+
+fn question_name(topic: Topic) -> &'static str {
+    match topic {
+        Topic::MarkPlants => "ask-mark-plants",
+        Topic::GatherSand => "ask-gather-sand",
+        Topic::CheckPlants => "ask-check-plants",
+        Topic::CutVines => "ask-cut-vines",
+        Topic::Harvest => "ask-harvest",
+        Topic::FillContainer => "ask-fill-container",
+        Topic::MonthlyCheck => "ask-monthly-check",
+        Topic::PrepareBed => "ask-prepare-bed",
+        Topic::LastCheck => "ask-last-check",
+        Topic::PlantBed => "ask-plant-bed",
+        Topic::WaterBed => "ask-water-bed",
+        Topic::CutForPlanting => "ask-cut-for-planting",
+        Topic::PlantField => "ask-plant-field",
+        Topic::FirstHarvest => "ask-first-harvest",
     }
 }
 

@@ -9,7 +9,7 @@ use super::{Caution, DateSpan, Priority, Statement, Subject, Topic};
 pub fn for_topic(statements: &[Statement], topic: Topic) -> Vec<&Statement> {
     let belongs = |statement: &&Statement| match statement.subject {
         Subject::Opening | Subject::Closing => true,
-        Subject::Table(_) => false,
+        Subject::Table(_) | Subject::Question(_) => false,
         Subject::Step(of) => of == topic,
         Subject::Caution(caution) => caution.topics().contains(&topic),
     };
@@ -152,4 +152,15 @@ pub fn in_order<'s>(statements: &'s [Statement], chosen: &[&Item<'s>]) -> Vec<&'
     }
     ordered.extend(only(Subject::Closing));
     ordered
+}
+
+/// The statements of a meeting's chapter about one topic: the step, its cautions and its question; empty where
+/// the plan has no such step. Opening and closing frame the whole meeting.
+pub fn chapter(statements: &[Statement], topic: Topic) -> Vec<Statement> {
+    let framing = |statement: &&Statement| matches!(statement.subject, Subject::Opening | Subject::Closing);
+    let mut chosen: Vec<Statement> =
+        for_topic(statements, topic).into_iter().filter(|statement| !framing(statement)).cloned().collect();
+    let step = chosen.iter().find(|statement| statement.subject == Subject::Step(topic)).cloned();
+    chosen.extend(step.map(|step| Statement { subject: Subject::Question(topic), ..step }));
+    chosen
 }

@@ -250,6 +250,9 @@ pub const LABELS: &[&str] = &[
     "segment-no-voice",
     "segment-left-out",
     "segment-missing",
+    "cue-active-level",
+    "cue-chapter",
+    "cue-talk",
 ];
 
 /// Messages of both files through which dates, spans and measures are said.

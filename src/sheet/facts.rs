@@ -189,6 +189,8 @@ impl Facts {
                 Subject::Step(_) => facts.steps.push(entry(facts.steps.len() + 1, written)),
                 Subject::Table(table) => facts.tables.push(table_of(pack, table, statement, written)?),
                 Subject::Caution(_) => facts.cautions.push(entry(facts.cautions.len() + 1, written)),
+                // Asked aloud at a meeting.
+                Subject::Question(_) => {}
             }
         }
         facts.months = months(pack, statements)?;

@@ -64,7 +64,8 @@ impl Default for JoinOptions {
 }
 
 impl JoinOptions {
-    fn pause(&self, pause: Pause) -> Frames {
+    /// The length of a pause.
+    pub fn pause(&self, pause: Pause) -> Frames {
         match pause {
             Pause::Comma => self.comma,
             Pause::Sentence => self.sentence,

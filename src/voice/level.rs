@@ -86,7 +86,7 @@ const ROUNDS: usize = 8;
 /// How far the limiter looks ahead and back, in frames: 5 ms.
 const LOOK: usize = SAMPLE_RATE as usize / 200;
 
-fn to_gain(db: f64) -> f64 {
+pub(super) fn to_gain(db: f64) -> f64 {
     10f64.powf(db / 20.0)
 }
 
@@ -119,6 +119,48 @@ pub fn measure_interleaved(samples: &[f32], channels: u32, rate: u32) -> Result<
         peak = peak.max(meter.true_peak(channel).map_err(|_| LevelError::BadShape)?);
     }
     Ok(Loudness { integrated_lufs: integrated(&meter)?, true_peak_dbtp: to_db(peak) })
+}
+
+/// All that a broadcaster's file says of its loudness; what the sound is too short for is `None`.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Programme {
+    /// Integrated loudness and true peak.
+    pub loudness: Loudness,
+    /// Loudness range in LU.
+    pub range_lu: Option<f64>,
+    /// The highest momentary loudness (400 ms), in LUFS.
+    pub momentary_lufs: Option<f64>,
+    /// The highest short-term loudness (3 s), in LUFS.
+    pub short_term_lufs: Option<f64>,
+}
+
+/// Measures all of a mono sound at [`SAMPLE_RATE`].
+///
+/// # Errors
+/// It is too short, too quiet or not made of numbers.
+pub fn measure_programme(samples: &[f32]) -> Result<Programme, LevelError> {
+    let loudness = measure(samples)?;
+    let mut meter = meter(samples, 1, SAMPLE_RATE, Mode::I | Mode::LRA | Mode::S)?;
+    let (mut momentary, mut short_term) = (f64::NEG_INFINITY, f64::NEG_INFINITY);
+    let step = SAMPLE_RATE as usize / 10;
+    for (index, block) in samples.chunks(step).enumerate() {
+        meter.add_frames_f32(block).map_err(|_| LevelError::BadShape)?;
+        // A window is only full after as many steps.
+        if index >= 3 {
+            momentary = momentary.max(meter.loudness_momentary().map_err(|_| LevelError::BadShape)?);
+        }
+        if index >= 29 {
+            short_term = short_term.max(meter.loudness_shortterm().map_err(|_| LevelError::BadShape)?);
+        }
+    }
+    let known = |value: f64| value.is_finite().then_some(value);
+    let range = meter.loudness_range().map_err(|_| LevelError::BadShape)?;
+    Ok(Programme {
+        loudness,
+        range_lu: known(range).filter(|_| samples.len() >= 30 * step),
+        momentary_lufs: known(momentary),
+        short_term_lufs: known(short_term),
+    })
 }
 
 fn check(samples: &[f32], channels: u32, rate: u32) -> Result<(), LevelError> {
@@ -190,7 +232,7 @@ fn limit_to_target(samples: &[f32], gain_db: f64, highest: f64, target: f64) -> 
 ///
 /// The gain that each sample needs is held for `LOOK` frames before and after
 /// it, then averaged over as many: no average rises above what is needed.
-fn limit(samples: &[f32], gain: f64, threshold: f64) -> Vec<f32> {
+pub(super) fn limit(samples: &[f32], gain: f64, threshold: f64) -> Vec<f32> {
     let needed = samples.iter().map(|sample| {
         let level = f64::from(sample.abs()) * gain;
         if level > threshold { threshold / level } else { 1.0 }

@@ -5,18 +5,22 @@
 //!   -> choose   which recorded clips say the words: the fewest, best matching ones
 //!   -> join     clips one after the other, trimmed, evened, cross-faded, with pauses
 //!   -> level    loudness and true peak as broadcasters want them
-//!   -> write    WAV, cue sheet, captions
+//!   -> channel  what phones, voice notes and meetings want otherwise
+//!   -> write    WAV, Opus, cue sheet, captions, …
 //! ```
 //!
 //! Sound is mono at [`SAMPLE_RATE`], in samples from -1 to 1 (full scale).
 //! Nothing here depends on clock, disk or chance: the same pieces and the same
 //! bank make the same bytes.
 
+pub mod active;
 pub mod bank;
 mod cache;
+pub mod channel;
 pub mod choose;
 mod decode;
 mod edge;
+mod filter;
 mod hum;
 pub mod join;
 pub mod level;

@@ -9,7 +9,7 @@ use std::path::{Path, PathBuf};
 use chrono::NaiveDate;
 
 use super::output::Output;
-use super::speaking::{self, Paths};
+use super::delivery::Desk;
 use super::{Data, Error, Finding, Length, Made, Overrides, Progress, ReadCase};
 use crate::guidance::{Item, Statement, Timing, in_order, week_of};
 use crate::language::{Pack, Pause, Piece};
@@ -212,8 +212,8 @@ enum What<'s> {
 }
 
 impl<'s> Job<'_, 's> {
-    fn paths(&self) -> Paths<'_> {
-        Paths { out: self.out, stem: stem(self.pack, self.week) }
+    fn path(&self, ending: &str) -> PathBuf {
+        self.out.join(format!("{}.{ending}", stem(self.pack, self.week)))
     }
 
     fn sound(
@@ -266,13 +266,13 @@ impl<'s> Job<'_, 's> {
             remarks
                 .push(format!("{seconds:.1} s is the length nearest to the {:.1} s asked for", time.seconds));
         }
-        let title = format!("{} ({})", self.pack.label("segment-title", &[])?, self.read.case.name);
-        let paths = self.paths();
-        speaking::write(self.pack, &title, mixed.spoken, music_lines, &paths, output)?;
+        let title = self.pack.label("segment-title", &[])?;
+        let desk = Desk { pack: self.pack, read: self.read, bank, out: self.out, output };
+        desk.segment(&stem(self.pack, self.week), &title, &mixed.spoken, music_lines)?;
         let mut made = vec![Made {
-            path: paths.with("wav"),
+            path: self.path("wav"),
             what: format!(
-                "radio segment (mono), with cue sheet (.cue.txt) and captions (.vtt), {}",
+                "radio segment (mono), with cue sheet (.cue.txt) and captions (.vtt, .srt), {}",
                 self.pack.name()
             ),
             audience: "radio producer",
@@ -420,11 +420,10 @@ impl<'s> Job<'_, 's> {
             return Err(SheetError::Template { file: "templates/segment.typ".to_owned(), message }.into());
         }
         let text = crate::sheet::render("segment.txt", &script, self.data)?;
-        let paths = self.paths();
-        output.add(&paths.with("pdf"), &pdf.bytes)?;
-        output.add(&paths.with("txt"), &text)?;
+        output.add(&self.path("pdf"), &pdf.bytes)?;
+        output.add(&self.path("txt"), &text)?;
         let made = |ending, what: &str, length| Made {
-            path: paths.with(ending),
+            path: self.path(ending),
             what: format!("{what}, {}", self.pack.name()),
             audience: "presenter",
             length,

@@ -3,7 +3,7 @@
 use crate::voice::{Frames, Spoken, Status};
 
 /// How a cue sheet is written.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct CueOptions {
     /// The message's title.
     pub title: String,
@@ -11,6 +11,21 @@ pub struct CueOptions {
     pub language: String,
     /// The words of the sheet itself.
     pub labels: CueLabels,
+    /// The level of active speech in dBov, where it counts in place of loudness and true peak.
+    pub active_dbov: Option<f64>,
+    /// What else happens: chapters, times to talk.
+    pub marks: Vec<Mark>,
+}
+
+/// Something in a message that is no clip.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Mark {
+    /// Where it begins.
+    pub from: Frames,
+    /// Where it ends.
+    pub to: Frames,
+    /// What it is.
+    pub words: String,
 }
 
 /// The words of a cue sheet, in the language of those who read it.
@@ -40,6 +55,8 @@ pub struct CueLabels {
     pub loudness: String,
     /// Before the true peak.
     pub true_peak: String,
+    /// Before the level of active speech.
+    pub active_level: String,
     /// Over the column of starts.
     pub from: String,
     /// Over the column of ends.
@@ -63,7 +80,7 @@ impl CueLabels {
 /// The cue sheet of a message: a head, then a table with a row for each clip;
 /// times as minutes, seconds and milliseconds from the message's start.
 pub fn cue_sheet(spoken: &Spoken, options: &CueOptions) -> String {
-    let CueOptions { title, language, labels } = options;
+    let CueOptions { title, language, labels, active_dbov, marks } = options;
     let voice = &spoken.voice;
     let mut lines = vec![
         format!("{}: {}", labels.title, one_line(title)),
@@ -76,14 +93,21 @@ pub fn cue_sheet(spoken: &Spoken, options: &CueOptions) -> String {
         lines.push(labels.stand_in_remark.clone());
     }
     lines.push(format!("{}: {}", labels.length, clock(spoken.length())));
-    lines.push(format!("{}: {:.1} LUFS", labels.loudness, spoken.loudness.integrated_lufs));
-    lines.push(format!("{}: {:.1} dBTP", labels.true_peak, spoken.loudness.true_peak_dbtp));
+    match active_dbov {
+        Some(dbov) => lines.push(format!("{}: {dbov:.1} dBov", labels.active_level)),
+        None => {
+            lines.push(format!("{}: {:.1} LUFS", labels.loudness, spoken.loudness.integrated_lufs));
+            lines.push(format!("{}: {:.1} dBTP", labels.true_peak, spoken.loudness.true_peak_dbtp));
+        }
+    }
     lines.push(String::new());
     let row = |from: &str, to: &str, words: &str, clip: &str| [from, to, words, clip].map(one_line);
     let mut rows = vec![row(&labels.from, &labels.to, &labels.words, &labels.clip)];
-    rows.extend(
-        spoken.lines.iter().map(|line| row(&clock(line.from), &clock(line.to), &line.words, &line.clip)),
-    );
+    let marks = marks.iter().map(|mark| (mark.from, mark.to, mark.words.as_str(), ""));
+    let said = spoken.lines.iter().map(|line| (line.from, line.to, line.words.as_str(), line.clip.as_str()));
+    let mut heard: Vec<_> = marks.chain(said).collect();
+    heard.sort_by_key(|(from, ..)| *from);
+    rows.extend(heard.iter().map(|(from, to, words, clip)| row(&clock(*from), &clock(*to), words, clip)));
     let mut widths = [0; 4];
     for row in &rows {
         for (width, cell) in widths.iter_mut().zip(row) {

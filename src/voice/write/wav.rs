@@ -54,7 +54,7 @@ pub fn wav(samples: &[f32], options: &WavOptions) -> Result<Vec<u8>, WriteError>
 
 /// The nearest step; ties go up. Without `round`, which is a slow call where
 /// the processor's own rounding may not be used.
-fn nearest(value: f32) -> i16 {
+pub(super) fn nearest(value: f32) -> i16 {
     // Above zero, cutting off the fraction of a half more is rounding.
     ((value.clamp(-STEPS, STEPS - 1.0) + (STEPS + 0.5)) as i32 - STEPS as i32) as i16
 }

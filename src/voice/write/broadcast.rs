@@ -1,0 +1,106 @@
+//! Broadcast Wave: what a station's system reads beside the sound (EBU Tech
+//! 3285, version 2 of `bext`), and markers with labels (`cue `, `LIST adtl`).
+
+use chrono::NaiveDate;
+
+use super::riff::{Chunk, chunks, wave};
+use super::{WavOptions, WriteError, wav};
+use crate::voice::level::Programme;
+use crate::voice::{Frames, SAMPLE_RATE};
+
+/// What goes with the sound.
+#[derive(Debug, Clone, PartialEq)]
+pub struct BroadcastOptions {
+    /// What it is; letters beyond ASCII become `?`, as the chunk knows no others.
+    pub description: String,
+    /// The day it was made for; zeros where it is not known.
+    pub date: Option<NaiveDate>,
+    /// Names the sound, for systems that ask for a name that no other has.
+    pub reference: String,
+    /// Its loudness.
+    pub programme: Programme,
+    /// How it was made, for the last line of the coding history.
+    pub tool: String,
+    /// Places in the sound, with a label each.
+    pub markers: Vec<(Frames, String)>,
+    /// How samples become 16 bits.
+    pub wav: WavOptions,
+}
+
+/// A 16-bit WAVE file with `bext`, cue points and their labels.
+///
+/// # Errors
+/// The samples are too many for the format.
+pub fn broadcast_wav(samples: &[f32], options: &BroadcastOptions) -> Result<Vec<u8>, WriteError> {
+    let mut all: Vec<Chunk> = vec![(*b"bext", bext(options))];
+    all.extend(chunks(&wav(samples, &options.wav)?));
+    all.extend(markers(&options.markers));
+    wave(&all)
+}
+
+/// A value of the chunk that is not known.
+const UNKNOWN: i16 = 0x7FFF;
+
+fn bext(options: &BroadcastOptions) -> Vec<u8> {
+    let BroadcastOptions { programme, tool, .. } = options;
+    let mut chunk = text(&options.description, 256);
+    chunk.extend(text("Kabla", 32));
+    chunk.extend(text(&options.reference, 32));
+    chunk.extend(text(&options.date.map(|day| day.format("%Y-%m-%d").to_string()).unwrap_or_default(), 10));
+    chunk.extend(text(options.date.map_or("", |_| "00:00:00"), 8));
+    // The sound starts at midnight, for want of a place on a tape.
+    chunk.extend(0u64.to_le_bytes());
+    chunk.extend(2u16.to_le_bytes());
+    chunk.extend([0; 64]);
+    let hundredths = |value: Option<f64>| value.map_or(UNKNOWN, |value| (value * 100.0).round() as i16);
+    for value in [
+        Some(programme.loudness.integrated_lufs),
+        programme.range_lu,
+        Some(programme.loudness.true_peak_dbtp),
+        programme.momentary_lufs,
+        programme.short_term_lufs,
+    ] {
+        chunk.extend(hundredths(value).to_le_bytes());
+    }
+    chunk.extend([0; 180]);
+    chunk.extend(ascii(&format!("A=PCM,F={SAMPLE_RATE},W=16,M=mono,T={tool}")));
+    chunk.extend(b"\r\n");
+    // Some readers forget the byte that follows a chunk of odd length.
+    chunk.extend(std::iter::repeat_n(0, chunk.len() % 2));
+    chunk
+}
+
+/// A text in a field of fixed length, filled up with zeros.
+fn text(text: &str, length: usize) -> Vec<u8> {
+    let mut field = ascii(text);
+    field.resize(length, 0);
+    field
+}
+
+fn ascii(text: &str) -> Vec<u8> {
+    text.chars().map(|c| if c.is_ascii() && !c.is_ascii_control() { c as u8 } else { b'?' }).collect()
+}
+
+/// Cue points, and a label for each in UTF-8.
+fn markers(markers: &[(Frames, String)]) -> Vec<Chunk> {
+    if markers.is_empty() {
+        return Vec::new();
+    }
+    let mut cue = (markers.len() as u32).to_le_bytes().to_vec();
+    let mut labels = b"adtl".to_vec();
+    for (id, (at, label)) in (1u32..).zip(markers) {
+        let at = u32::try_from(at.0).unwrap_or(u32::MAX).to_le_bytes();
+        cue.extend(id.to_le_bytes());
+        cue.extend(at);
+        cue.extend(b"data");
+        cue.extend([0; 8]);
+        cue.extend(at);
+        labels.extend(b"labl");
+        labels.extend((label.len() as u32 + 5).to_le_bytes());
+        labels.extend(id.to_le_bytes());
+        labels.extend(label.as_bytes());
+        // An end, and a byte more where the length with it is odd.
+        labels.extend(std::iter::repeat_n(0, 1 + (label.len() + 5) % 2));
+    }
+    vec![(*b"cue ", cue), (*b"LIST", labels)]
+}

@@ -1,0 +1,71 @@
+//! Telephone WAV: 8 kHz, by a companding law of ITU-T G.711 or in 16 bits.
+
+use audio_codec_algorithms::{encode_alaw, encode_ulaw};
+
+use super::WriteError;
+use super::riff::wave;
+use crate::voice::channel::PHONE_RATE;
+
+/// A companding law of ITU-T G.711.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Law {
+    /// As telephones in Africa and Europe use it.
+    A,
+    /// As in North America and Japan.
+    Mu,
+}
+
+impl Law {
+    /// The format's number in WAV files.
+    fn tag(self) -> u16 {
+        match self {
+            Law::A => 6,
+            Law::Mu => 7,
+        }
+    }
+
+    fn encode(self, step: i16) -> u8 {
+        match self {
+            Law::A => encode_alaw(step),
+            Law::Mu => encode_ulaw(step),
+        }
+    }
+}
+
+/// Mono samples at [`PHONE_RATE`] in 8 bits each. What passes full scale is cut off.
+///
+/// # Errors
+/// The samples are too many for the format.
+pub fn telephone_wav(samples: &[f32], law: Law) -> Result<Vec<u8>, WriteError> {
+    let data = samples.iter().map(|sample| law.encode(step(*sample))).collect();
+    let fact = (samples.len() as u32).to_le_bytes().to_vec();
+    wave(&[(*b"fmt ", format(law.tag(), 1)), (*b"fact", fact), (*b"data", data)])
+}
+
+/// Mono samples at [`PHONE_RATE`] in 16 bits each, for systems that compand themselves.
+///
+/// # Errors
+/// The samples are too many for the format.
+pub fn telephone_pcm(samples: &[f32]) -> Result<Vec<u8>, WriteError> {
+    let data = samples.iter().flat_map(|sample| step(*sample).to_le_bytes()).collect();
+    let mut format = format(1, 2);
+    format.truncate(16);
+    wave(&[(*b"fmt ", format), (*b"data", data)])
+}
+
+fn step(sample: f32) -> i16 {
+    (sample * 32_768.0).round().clamp(-32_768.0, 32_767.0) as i16
+}
+
+/// One channel; formats other than PCM say how many bytes more they have: none.
+fn format(tag: u16, bytes: u16) -> Vec<u8> {
+    let mut chunk = Vec::new();
+    chunk.extend(tag.to_le_bytes());
+    chunk.extend(1u16.to_le_bytes());
+    chunk.extend(PHONE_RATE.to_le_bytes());
+    chunk.extend((PHONE_RATE * u32::from(bytes)).to_le_bytes());
+    chunk.extend(bytes.to_le_bytes());
+    chunk.extend((bytes * 8).to_le_bytes());
+    chunk.extend(0u16.to_le_bytes());
+    chunk
+}
