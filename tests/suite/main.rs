@@ -3,6 +3,7 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing)]
 
 mod case;
+mod channels;
 mod cli;
 mod expected;
 mod guidance;
@@ -14,6 +15,7 @@ mod numerals;
 mod numerals_cldr;
 mod outside;
 mod outside_quality;
+mod outside_channels;
 mod pack_numbers;
 mod pictures;
 mod plan;

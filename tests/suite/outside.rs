@@ -35,7 +35,7 @@ pub(crate) fn program(name: &str) -> Option<&str> {
 }
 
 /// A Python that has a module, or `None` after saying why the test is skipped. Debian's own has Debian's modules.
-fn python_with(module: &str) -> Option<&'static str> {
+pub(crate) fn python_with(module: &str) -> Option<&'static str> {
     let has = |python: &&str| {
         let tried = Command::new(python).args(["-c", &format!("import {module}")]).output();
         tried.is_ok_and(|output| output.status.success())
@@ -70,7 +70,7 @@ fn demo_files(ending: &str) -> Vec<PathBuf> {
     files
 }
 
-fn number_after(text: &str, label: &str) -> f64 {
+pub(crate) fn number_after(text: &str, label: &str) -> f64 {
     let at = text.rfind(label).unwrap_or_else(|| panic!("no {label} in {text}"));
     text[at + label.len()..].split_whitespace().next().unwrap().parse().unwrap()
 }

@@ -100,12 +100,22 @@ fn the_cue_sheet_adds_up_to_the_length() {
         length: label("Muda"),
         loudness: label("Ukubwa"),
         true_peak: label("Kilele"),
+        active_level: label("Maneno"),
         from: label("Kuanzia"),
         to: label("Hadi"),
         words: label("Maneno"),
         clip: label("Faili"),
     };
-    let sheet = cue_sheet(&spoken, &CueOptions { title: "A\nB".into(), language: "English".into(), labels });
+    let sheet = cue_sheet(
+        &spoken,
+        &CueOptions {
+            title: "A\nB".into(),
+            language: "English".into(),
+            labels,
+            active_dbov: None,
+            marks: vec![],
+        },
+    );
     assert!(sheet.starts_with("Kichwa: A B\nLugha: English (en)\n"), "{sheet}");
     assert!(
         sheet.contains("Hali: ya muda\nSauti ya mashine.\n") && sheet.contains("Ukubwa: -23.0 LUFS"),

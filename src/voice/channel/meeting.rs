@@ -7,12 +7,6 @@ use crate::voice::{Frames, LevelError, SAMPLE_RATE, Spoken, Timed};
 
 /// What lies below, in Hz, small loudspeakers cannot give back: taken out, it costs no loudness.
 const LOWEST_HZ: f64 = 150.0;
-/// Above this envelope, in dBFS, the compressor halves what is above it in dB.
-const THRESHOLD_DBFS: f64 = -27.0;
-const RATIO: f64 = 2.0;
-/// How fast the compressor follows louder and quieter speech, in seconds.
-const ATTACK_S: f64 = 0.01;
-const RELEASE_S: f64 = 0.2;
 /// Frames at the end of a message that are room tone and nothing else.
 const TONE: usize = SAMPLE_RATE as usize / 4;
 
@@ -77,8 +71,8 @@ pub fn meeting(sections: &[Section]) -> Result<Option<Meeting>, LevelError> {
             _ => chapters.push(Chapter { title: title.clone().unwrap_or_default(), from: start, to }),
         }
     }
-    let clear = compressed(&rumble_out(&samples, f64::from(SAMPLE_RATE), LOWEST_HZ));
-    let spoken = louder(&Spoken { lines, samples, ..first.spoken.clone() }, clear)?;
+    let clear = rumble_out(&samples, f64::from(SAMPLE_RATE), LOWEST_HZ);
+    let spoken = louder(&Spoken { lines, samples, ..first.spoken.clone() }, &clear)?;
     Ok(Some(Meeting { spoken, chapters, talks }))
 }
 
@@ -89,19 +83,4 @@ fn tone_after(samples: &[f32], length: Frames) -> Vec<f32> {
     let room_tone_dbfs = (10.0 * power.log10()).clamp(-90.0, -50.0);
     let options = JoinOptions { lead: length, tail: Frames(0), room_tone_dbfs, ..JoinOptions::default() };
     join::join(&[], &options).samples
-}
-
-/// Evens loud and quiet speech out, gently.
-fn compressed(samples: &[f32]) -> Vec<f32> {
-    let pole = |seconds: f64| (-1.0 / (f64::from(SAMPLE_RATE) * seconds)).exp();
-    let (attack, release) = (pole(ATTACK_S), pole(RELEASE_S));
-    let mut power = 0f64;
-    let even = |sample: &f32| {
-        let now = f64::from(*sample).powi(2);
-        let keep = if now > power { attack } else { release };
-        power = keep * power + (1.0 - keep) * now;
-        let over = (10.0 * power.max(1e-12).log10() - THRESHOLD_DBFS).max(0.0);
-        (f64::from(*sample) * 10f64.powf(-over * (1.0 - 1.0 / RATIO) / 20.0)) as f32
-    };
-    samples.iter().map(even).collect()
 }

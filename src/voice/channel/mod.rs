@@ -1,9 +1,10 @@
 //! What each way of hearing asks of the sound.
 //!
 //! A message comes as radio wants it. [`phone`] makes it narrow, and as loud as
-//! telephones expect; [`meeting`] puts chapters one after the other, with time to
-//! talk, and makes them carry outdoors; [`chat`] only makes it louder.
+//! telephones expect; [`chat`] makes it loud for small loudspeakers; [`meeting`] does so
+//! too, and puts chapters one after the other, with time to talk.
 
+mod compress;
 mod meeting;
 mod phone;
 
@@ -21,14 +22,16 @@ pub const LOUD_LUFS: f64 = -16.0;
 /// # Errors
 /// Loudness and true peak cannot both be had.
 pub fn chat(spoken: &Spoken) -> Result<Spoken, LevelError> {
-    louder(spoken, spoken.samples.clone())
+    louder(spoken, &spoken.samples)
 }
 
+/// The highest true peak before coding, in dBTP: a lossy coder raises peaks, by about 3 dB.
+const CEILING_DBTP: f64 = -3.0;
+
 /// A message with other samples, at the loudness of small loudspeakers.
-fn louder(spoken: &Spoken, samples: Vec<f32>) -> Result<Spoken, LevelError> {
-    // A lossy coder raises peaks a little: half a decibel more is kept free.
-    let options = LevelOptions { target_lufs: LOUD_LUFS, ceiling_dbtp: -1.5 };
-    let levelled = to_target(samples, &options)?;
+fn louder(spoken: &Spoken, samples: &[f32]) -> Result<Spoken, LevelError> {
+    let options = LevelOptions { target_lufs: LOUD_LUFS, ceiling_dbtp: CEILING_DBTP };
+    let levelled = to_target(compress::compressed(samples), &options)?;
     let loudness: Loudness = levelled.loudness;
     Ok(Spoken { samples: levelled.samples, loudness, limited: levelled.limited, ..spoken.clone() })
 }

@@ -47,23 +47,30 @@ const PAGE: usize = 50;
 const MOST_BYTES: usize = 1275;
 /// Reference loudness of gain tags, in LUFS.
 const REFERENCE_LUFS: f64 = -23.0;
+/// The highest true peak when it is played, in dBTP.
+const HIGHEST_DBTP: f64 = -1.0;
 /// Who coded it.
 const VENDOR: &str = "opus-rs";
 /// The stream's number: files have one stream each.
 const SERIAL: u32 = 0x6B61_626C;
 
-/// An Ogg Opus file of mono samples at [`SAMPLE_RATE`]. Its header asks for no gain, so that every player plays
-/// it as loud as it is; the tag tells those that level how far it lies from -23 LUFS.
+/// An Ogg Opus file of mono samples at [`SAMPLE_RATE`]. Where coding raises its true peak above -1 dBTP, the header's
+/// gain takes it back; else that is 0. The tag tells players that level how far it then lies from -23 LUFS.
 ///
 /// # Errors
 /// The encoder fails, or the sound has no loudness.
 pub fn opus(samples: &[f32], options: &OpusOptions) -> Result<OpusFile, WriteError> {
     let packets = encode(samples, options.kbit)?;
     let played = decode(&packets, samples.len())?;
-    let loudness = measure(&played).map_err(|error| WriteError::Opus(error.to_string()))?;
+    let coded = measure(&played).map_err(|error| WriteError::Opus(error.to_string()))?;
+    let gain = Gain::of((HIGHEST_DBTP - coded.true_peak_dbtp).min(0.0));
+    let loudness = Loudness {
+        integrated_lufs: coded.integrated_lufs + gain.db(),
+        true_peak_dbtp: coded.true_peak_dbtp + gain.db(),
+    };
     let failed = |error: std::io::Error| WriteError::Opus(error.to_string());
     let mut writer = PacketWriter::new(Vec::new());
-    writer.write_packet(head(), SERIAL, PacketWriteEndInfo::EndPage, 0).map_err(failed)?;
+    writer.write_packet(head(gain), SERIAL, PacketWriteEndInfo::EndPage, 0).map_err(failed)?;
     let tags = tags(options, loudness);
     writer.write_packet(tags, SERIAL, PacketWriteEndInfo::EndPage, 0).map_err(failed)?;
     let (last, end) = (packets.len().saturating_sub(1), samples.len() + PRE_SKIP);
@@ -81,7 +88,8 @@ pub fn opus(samples: &[f32], options: &OpusOptions) -> Result<OpusFile, WriteErr
 
 fn encode(samples: &[f32], kbit: u32) -> Result<Vec<Vec<u8>>, WriteError> {
     let failed = |error: &str| WriteError::Opus(error.to_owned());
-    let mut encoder = OpusEncoder::new(SAMPLE_RATE as i32 / STEP as i32, 1, Application::Voip).map_err(failed)?;
+    let mut encoder =
+        OpusEncoder::new(SAMPLE_RATE as i32 / STEP as i32, 1, Application::Voip).map_err(failed)?;
     encoder.bitrate_bps = i32::try_from(kbit.saturating_mul(1000)).unwrap_or(i32::MAX);
     encoder.complexity = 10;
     let count = (samples.len() + PRE_SKIP).div_ceil(PACKET);
@@ -108,19 +116,33 @@ fn decode(packets: &[Vec<u8>], length: usize) -> Result<Vec<f32>, WriteError> {
     Ok(sound.into_iter().skip(PRE_SKIP).take(length).collect())
 }
 
-/// Version 1, one channel, no gain.
-fn head() -> Vec<u8> {
+/// A gain as Opus files write it, in steps of 1/256 dB.
+#[derive(Debug, Clone, Copy)]
+struct Gain(i16);
+
+impl Gain {
+    /// The step below a gain in dB.
+    fn of(db: f64) -> Gain {
+        Gain((db * 256.0).floor() as i16)
+    }
+
+    fn db(self) -> f64 {
+        f64::from(self.0) / 256.0
+    }
+}
+
+/// Version 1, one channel.
+fn head(gain: Gain) -> Vec<u8> {
     let mut head = b"OpusHead\x01\x01".to_vec();
     head.extend((PRE_SKIP as u16).to_le_bytes());
     head.extend(SAMPLE_RATE.to_le_bytes());
-    head.extend(0i16.to_le_bytes());
+    head.extend(gain.0.to_le_bytes());
     head.push(0);
     head
 }
 
 fn tags(options: &OpusOptions, loudness: Loudness) -> Vec<u8> {
-    // In steps of 1/256 dB.
-    let gain = ((REFERENCE_LUFS - loudness.integrated_lufs) * 256.0).round() as i16;
+    let Gain(gain) = Gain::of(REFERENCE_LUFS - loudness.integrated_lufs);
     let one_line = |text: &str| text.split_whitespace().collect::<Vec<_>>().join(" ");
     let mut tags: Vec<String> =
         options.tags.iter().map(|(name, text)| format!("{name}={}", one_line(text))).collect();
