@@ -25,10 +25,10 @@ pub use crate::plan::season::Risk;
 pub use crate::plan::{Plan, Quantity, Step, Topic};
 pub use crate::sheet::Paper;
 pub use crate::voice::record::quality::{Fault, Found, Verdict};
+pub use crate::voice::write::Law;
 pub use clips::{
     CheckRequest, ClipChecked, ClipsChecked, Outcome, RecordingScript, ScriptRequest, check_clips, script,
 };
-pub use crate::voice::write::Law;
 pub use delivery::Channel;
 pub use demo::demo;
 pub use language::{SaidNumber, say};

@@ -8,8 +8,8 @@ use std::path::{Path, PathBuf};
 
 use chrono::NaiveDate;
 
-use super::output::Output;
 use super::delivery::Desk;
+use super::output::Output;
 use super::{Data, Error, Finding, Length, Made, Overrides, Progress, ReadCase};
 use crate::guidance::{Item, Statement, Timing, in_order, week_of};
 use crate::language::{Pack, Pause, Piece};

@@ -25,13 +25,19 @@ pub fn chat(spoken: &Spoken) -> Result<Spoken, LevelError> {
     louder(spoken, &spoken.samples)
 }
 
-/// The highest true peak before coding, in dBTP: a lossy coder raises peaks, by about 3 dB.
-const CEILING_DBTP: f64 = -3.0;
+/// The highest true peak before coding, in dBTP.
+const CEILING_DBTP: f64 = -1.5;
 
 /// A message with other samples, at the loudness of small loudspeakers.
 fn louder(spoken: &Spoken, samples: &[f32]) -> Result<Spoken, LevelError> {
-    let options = LevelOptions { target_lufs: LOUD_LUFS, ceiling_dbtp: CEILING_DBTP };
-    let levelled = to_target(compress::compressed(samples), &options)?;
+    let even = compress::compressed(samples);
+    let at = |target_lufs| to_target(even.clone(), &LevelOptions { target_lufs, ceiling_dbtp: CEILING_DBTP });
+    // A voice with very high peaks stays a little quieter, rather than being refused.
+    let quieter = (1..=4).map(|step| LOUD_LUFS - f64::from(step));
+    let levelled = quieter.fold(at(LOUD_LUFS), |found, target| match found {
+        Err(LevelError::OutOfReach { .. }) => at(target),
+        found => found,
+    })?;
     let loudness: Loudness = levelled.loudness;
     Ok(Spoken { samples: levelled.samples, loudness, limited: levelled.limited, ..spoken.clone() })
 }
