@@ -1,6 +1,7 @@
 //! What other people's programs say of the files of each channel.
 
 use std::fs;
+use std::io::Write as _;
 use std::path::{Path, PathBuf};
 use std::process::Command;
 use std::sync::LazyLock;
@@ -183,7 +184,11 @@ fn opusdec_decodes_our_voice_notes() {
             let reference = spectral_distance(&loud.samples, &read_wav(&path("theirs.wav")));
             let distance = spectral_distance(&loud.samples, &ours);
             let sizes = (file.bytes.len(), fs::metadata(path("theirs.opus")).unwrap().len());
-            println!("{what} at {kbit}: {distance:.2} dB, the reference {reference:.2} dB; {sizes:?} bytes");
+            // Figures for whoever runs it with --nocapture.
+            let said = format!(
+                "{what} at {kbit}: {distance:.2} dB, the reference {reference:.2} dB; {sizes:?} bytes"
+            );
+            let _ = writeln!(std::io::stderr(), "{said}");
             assert!(
                 distance < 4.0 && distance <= reference + 0.5,
                 "{what} at {kbit}: {distance}, {reference}"
