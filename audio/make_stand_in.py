@@ -22,7 +22,7 @@ import unicodedata
 
 RATE = 16000  # Hz: formant speech has little above 8 kHz, and the clips stay small
 # A lone word is spoken as slowly as a whole phrase's end; inside a sentence it is shorter.
-LONE_WORD_FASTER = 1.4
+LONE_WORD_FASTER = 1.3
 
 
 def latin(letter):

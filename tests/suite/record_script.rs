@@ -8,7 +8,7 @@ use std::process::Command;
 use std::sync::LazyLock;
 
 use kabla::app::{Data, Embedded, RecordingScript, ScriptRequest, script};
-use kabla::guidance::{Topic, for_topic, tell};
+use kabla::guidance::{Topic, chapter, for_topic, tell};
 use kabla::language::{Intonation, Pack, Piece, Role};
 use kabla::plan::make;
 use kabla::voice::ClipState;
@@ -41,7 +41,11 @@ fn heard_in(pieces: &[Piece]) -> BTreeSet<Heard> {
 /// What each message of a case needs.
 fn messages(pack: &Pack, case: &kabla::plan::Case) -> Vec<BTreeSet<Heard>> {
     let statements = tell(case, &make(case).unwrap());
-    let told = Topic::ALL.map(|topic| for_topic(&statements, topic));
+    let mut told = Topic::ALL
+        .map(|topic| for_topic(&statements, topic).into_iter().cloned().collect::<Vec<_>>())
+        .to_vec();
+    // In a meeting each chapter ends with a question.
+    told.extend(Topic::ALL.map(|topic| chapter(&statements, topic).pop().into_iter().collect()));
     let told = told.iter().filter(|statements| !statements.is_empty());
     let pieces = told.map(|of| of.iter().flat_map(|of| pack.say(of).unwrap()).collect::<Vec<_>>());
     pieces.map(|pieces| heard_in(&pieces)).collect()

@@ -8,7 +8,7 @@ use serde::Serialize;
 
 use super::super::output::Output;
 use super::super::{Data, Embedded, Error, Finding, Length, Made, ReadCase, Topic, load_pack};
-use crate::guidance::{Statement, Subject, Value, for_topic};
+use crate::guidance::{Statement, Subject, Value, chapter, for_topic};
 use crate::language::{Direction, Intonation, Pack, Phrase, WordingError};
 use crate::sheet::{self, Printer, SheetError};
 use crate::voice::record::{self, Carriers, Group, Line, Material, Message, Needed, Pace, Script};
@@ -125,7 +125,11 @@ struct Told {
 
 impl Told {
     fn of(read: ReadCase) -> Result<Told, Error> {
-        Ok(Told { statements: read.statements()?, name: read.case.name })
+        let mut statements = read.statements()?;
+        // A meeting asks something after each step.
+        let asked = Topic::ALL.map(|topic| chapter(&statements, topic).pop());
+        statements.extend(asked.into_iter().flatten());
+        Ok(Told { statements, name: read.case.name })
     }
 
     /// The messages that can be spoken for the case: one for each topic, and one for each spoken statement
@@ -161,6 +165,10 @@ fn title(pack: &Pack, statement: &Statement) -> Result<String, WordingError> {
     match statement.subject {
         Subject::Opening => pack.label("script-opening", &[]),
         Subject::Closing => pack.label("script-closing", &[]),
+        // It is asked about the step, and has no title of its own.
+        Subject::Question(topic) => {
+            Ok(pack.write(&Statement { subject: Subject::Step(topic), ..statement.clone() })?.title)
+        }
         _ => Ok(pack.write(statement)?.title),
     }
 }
