@@ -163,6 +163,8 @@ mark-plants = በ{ $plants } ጤናማ ተክሎች ላይ ምልክት ያድ�
        *[other] { $plants } ጠንካራ ተክሎችን ይምረጡ።
      } በእያንዳንዱ ተክል አጠገብ ትንሽ እንጨት ይትከሉ። ቅጠላቸው ትልቅና ንጹሕ የሆነ፣ ምንም የበሽታ ምልክት የሌለባቸውን ብቻ ይምረጡ። ከእነዚህ ተክሎች { $roots } ያህል የሚቀመጥ ስኳር ድንች ያገኛሉ።
     .alt = እጅ በጠንካራ ተክል አጠገብ ትንሽ እንጨት ሲተክል።
+    .show = ጤናማና የታመመ ሐረግ፣ እንዲሁም እንጨት።
+    .ask = ጤናማውን ተክል ከታመመው እንዴት ይለያሉ?
     .sms = { BRIEF($first) }፦ ለዘር { $plants } ጤናማ ተክል ላይ በእንጨት ምልክት ያድርጉ። ቅጠሉ ትልቅና ንጹሕ፣ ያለ በሽታ ይሁን።
 # doubt: "ሻካራ አሸዋ" for coarse sand and "ደቃቅ" for fine sand.
 # doubt: "ከጣሪያ ሥር" (under a roof) for under cover.
@@ -170,24 +172,32 @@ gather-sand = ደረቅ አሸዋ ያምጡ
     .short = ሻካራና ንጹሕ፦ { MEASURE($sand_l, unit: "litre") }። ከጣሪያ ሥር ያድርቁት፤ ይቀዝቅዝ።
     .text = { MEASURE($sand_l, unit: "litre") } ሻካራና ንጹሕ አሸዋ ያምጡ፤ ክብደቱ { MEASURE($sand_kg, unit: "kilogram") } ያህል ነው። ከጣሪያ ሥር ያድርቁት፤ እስኪቀዘቅዝም ይተዉት። ደቃቅ፣ እርጥብ ወይም ሙቅ አሸዋ ስኳር ድንቹን ያበሰብሰዋል። በአንድ ጊዜ ከ{ MEASURE($load_kg, unit: "kilogram") } በላይ አይሸከሙ፤ ጠቅላላው { $loads } ሸክም ያህል ይሆናል።
     .alt = በጣሪያ ሥር፣ ሳህን የያዘ እጅ ከክምር ደረቅ አሸዋ ወደ ትንሽ ባልዲ ሲጨምር።
+    .show = ሻካራና ደረቅ አሸዋ፣ እንዲሁም ደቃቅና እርጥብ አሸዋ።
+    .ask = ሻካራ አሸዋ የት እናገኛለን? እዚያ መቆፈርስ አደጋ የለውም?
     .sms = እስከ { BRIEF($last) }፦ { MEASURE($sand_l, unit: "litre") } ሻካራ አሸዋ ያምጡ። ከጣሪያ ሥር ደርቆ ይቀዝቅዝ። አንድ ሸክም ቢበዛ { MEASURE($load_kg, unit: "kilogram") }።
 # doubt: "የትክክል ምልክት" for a tick, in the words for pictures.
 check-plants = ምልክት ያለባቸውን ተክሎች እንደገና ይመልከቱ
     .short = ቅጠሉ ትንሽ፣ የተጠቀለለ ወይም ነጠብጣብ ያለበት ነው? እንጨቱን ይንቀሉ፤ ምንም አይውሰዱ።
     .text = ቅጠሉ ትንሽ፣ የተጠቀለለ ወይም ነጠብጣብ ያለበት እንደሆነ ይዩ። ሐረጉ የቀጨጨ፣ በግንዱ ግርጌም ቀዳዳ ያለበት እንደሆነ ይዩ። ከተጠራጠሩ እንጨቱን ይንቀሉ፤ ከዚያ ተክል ምንም አይውሰዱ።
     .alt = የትክክል ምልክት ያለበት ጤናማ ተክል ከነእንጨቱ፤ እጅ ቅጠሉ ነጠብጣብ ካለበትና ከተጨማደደ የታመመ ተክል እንጨቱን ሲነቅል።
+    .show = ትንሽ፣ የተጠቀለለና ነጠብጣብ ያለበት ቅጠል።
+    .ask = ምልክት የተደረገበት ተክል ቢታመም ምን ያደርጋሉ?
     .sms = { BRIEF($first) }፦ ምልክት ያለበትን ተክል እንደገና ይዩ። ቅጠሉ ትንሽ፣ የተጠቀለለ ወይም ነጠብጣብ ያለበት ከሆነ እንጨቱን ይንቀሉ፤ ምንም አይውሰዱ።
 # doubt: "ልጣጭ" for the skin of the root (it is also peel).
 cut-vines = ምልክት ያለባቸውን ተክሎች ሐረግ ይቁረጡ
     .short = { MEASURE($stem_cm, unit: "centimetre") } ግንድ ያስቀሩ፦ { MEASURE($stem_hands, unit: "hand") }።
     .text = ሐረጉን ሲቆርጡ { MEASURE($stem_cm, unit: "centimetre") } ግንድ ያስቀሩ፤ ይህም { MEASURE($stem_hands, unit: "hand") } ያህል ነው። የስኳር ድንቹ ልጣጭ ይጠነክራል፤ ለረጅም ጊዜም ሳይበላሽ ይቆያል።
     .alt = ቢላዋ ሐረግ ሲቆርጥ፤ የሚቀረው ግንድ አጠገቡ ካለው የተዘረጋ እጅ ጋር እኩል ነው።
+    .show = በግንድ አጠገብ የተዘረጋ መዳፍ።
+    .ask = የስኳር ድንቹ ልጣጭ እስኪጠነክር ጊዜ የሚያስፈልገው ለምንድን ነው?
     .sms = { BRIEF($first) }፦ ምልክት ያለባቸውን ተክሎች ሐረግ ይቁረጡ። መዳፍ ከነጣቱ ያህል ግንድ ያስቀሩ።
 # doubt: "ሳያቆስሉ" and "የቆሰለ" (wound, wounded) said of roots.
 harvest = ቆፍረው { $roots } ስኳር ድንች ይምረጡ
     .short = በደረቅ አፈር ብቻ። መካከለኛ፣ ልጣጩ ያልተጎዳ። አይጠቡት። በጥላ ያቆዩት።
     .text = አፈሩ ደረቅ ሲሆን ብቻ ይቆፍሩ፤ ስኳር ድንቹን ሳያቆስሉ ያውጡ። { $roots } መካከለኛ ስኳር ድንች ይውሰዱ፤ ርዝመቱ መዳፍዎን ከነጣቶቹ የሚያክል፣ ልጣጩ ያልተጎዳ ይሁን። ሲቆፈር የቆሰለው ለምግብ ነው እንጂ አይቀመጥም። አፈሩን በእጅ ያራግፉ፤ በፍጹም አይጠቡት። ፀሐይ በማይነካው ጥላ ሥር ጥቂት ሰዓት ያቆዩት።
     .alt = እጅ ከለሰለሰ አፈር ውስጥ ተክሉን ካልተቆረጡ ስኳር ድንቾቹ ጋር ሲያነሳ፤ አጠገቡ ዶማ።
+    .show = ልጣጩ ያልተጎዳ መካከለኛ ስኳር ድንች፣ እንዲሁም የቆሰለ።
+    .ask = ከእነዚህ የትኞቹ ይቆያሉ? የትኞቹስ ወደ ማእድ ቤት ይሄዳሉ?
     .sms = { BRIEF($first) }፦ በደረቅ አፈር ይቆፍሩ። { $roots } ያልተጎዳ መካከለኛ ስኳር ድንች ያስቀምጡ። አይጠቡት፤ በጥላ ያቆዩት።
 # doubt: "ሳፋ" for a basin and "ማሰሮ" for a wide clay pot; names of vessels differ by area.
 fill-container = ስኳር ድንቹን በአሸዋ ውስጥ ይደርድሩ
@@ -200,6 +210,8 @@ fill-container = ስኳር ድንቹን በአሸዋ ውስጥ ይደርድሩ
        *[other] ከዚያ ቀጣዩን ይደርድሩ፤ ጠቅላላው { $layers } ንጣፍ ይሁን።
      } በመጨረሻ { MEASURE($top_cm, unit: "centimetre") } አሸዋ ያልብሱ፤ ይህ አይጥን፣ ነፍሳትንና ዶሮን ይከላከላል። ክዳን አያድርጉበት።
     .alt = ጎኑ ተቆርጦ ውስጡ የሚታይ ሳፋ፦ አሸዋ፣ ተራርቀው የተደረደሩ ስኳር ድንቾች፣ አሸዋ፣ ስኳር ድንቾች፣ ከላይ ብዙ አሸዋ፤ እጅ አሸዋ ሲበትን።
+    .show = ሳፋ፣ ደረቅ አሸዋና ጥቂት ስኳር ድንች፦ አንድ ሰው የመጀመሪያውን ንጣፍ ይደርድር።
+    .ask = ስኳር ድንቾቹ መነካካት የሌለባቸው ለምንድን ነው?
     .sms = { BRIEF($first) }፦ ስኳር ድንቹን እንዳይነካኩ አራርቀው በደረቅ አሸዋ ይደርድሩ፤ አሸዋው ከታች { MEASURE($base_cm, unit: "centimetre") }፣ ከላይ { MEASURE($top_cm, unit: "centimetre") }። አይክደኑት፤ ውሃ አያጠጡት።
 # doubt: "ቡቃያ" for the sprouts of the root; some say "ጉንቁል".
 # doubt: "የክልክል ምልክት" (sign of prohibition) for a crossed-out picture, here and in the cautions.
@@ -207,32 +219,44 @@ monthly-check = ስኳር ድንቹን በየወሩ ይፈትሹ
     .short = አንድ በአንድ ይመልከቱ። የበሰበሰውን ይቅበሩ ወይም ያቃጥሉ። ቡቃያውን ያርግፉ። መልሰው ይደርድሩ።
     .text = ሁሉንም አውጥተው አንድ በአንድ ይመልከቱ። የበሰበሰውን፣ የሻገተውን ወይም የተበሳውን ሁሉ በጥልቅ ጉድጓድ ይቅበሩ ወይም ያቃጥሉ። ቡቃያውን አሽተው ያርግፉ። ደህናዎቹን እንደ በፊቱ መልሰው ይደርድሩ፤ ስንት እንደቀሩም ይጻፉ። እስከሚቀጥለው ፍተሻ አይንኳቸው።
     .alt = ወር ማለፉን የሚያሳዩ ሦስት ጨረቃዎች፤ እጅ ከሳፋው ስኳር ድንች ሲያወጣ፤ ከጎኑ የክልክል ምልክት ያለበት የበሰበሰ ስኳር ድንች።
+    .show = የበሰበሰ ስኳር ድንች ካለ፣ እንዲሁም መልሶ እንዴት እንደሚደረደር።
+    .ask = የበሰበሰውን ምን ያደርጋሉ? ለእንስሳትስ ለምን አይሰጥም?
     .sms = { BRIEF($first) }፦ ስኳር ድንቹን ሁሉ አውጥተው ይዩ። የበሰበሰውን፣ የሻገተውን፣ የተበሳውን በጥልቅ ይቅበሩ ወይም ያቃጥሉ፤ ለእንስሳ በፍጹም አይስጡ። ቡቃያውን ያርግፉ። መልሰው ይደርድሩ።
 prepare-bed = የችግኝ መደብ ያዘጋጁ
     .short = { MEASURE($bed_length_m, unit: "metre") } በ{ MEASURE($bed_width_m, unit: "metre") }፣ ውሃ አጠገብ። አፈሩን ያለስልሱ። በአጥር ይከልሉ።
     .text = ውሃ አጠገብ { MEASURE($bed_length_m, unit: "metre") } በ{ MEASURE($bed_width_m, unit: "metre") } የሆነ መደብ ያዘጋጁ። አፈሩን በደንብ ያለስልሱት። ፍየልና ዶሮ እንዳይገቡ በአጥር ይከልሉት።
     .alt = ሰው የመደቡን አፈር በዶማ ሲያለሰልስ፤ ከኋላው አጥር።
+    .show = ከውሃ አጠገብ ያለውን ቦታ፣ የመደቡንም ስፋት በእርምጃ።
+    .ask = ፍየልና ዶሮ እንዳይገቡ ምን ይከለክላቸዋል?
     .sms = እስከ { BRIEF($last) }፦ ውሃ አጠገብ { MEASURE($bed_length_m, unit: "metre") } በ{ MEASURE($bed_width_m, unit: "metre") } መደብ ያዘጋጁ። በአጥር ይከልሉት።
 last-check = ለመጨረሻ ጊዜ ይፈትሹ፤ ቡቃያውን አያርግፉ
     .short = የበሰበሰውን ይቅበሩ ወይም ያቃጥሉ። ቡቃያውን አያርግፉ።
     .text = ሁሉንም ያውጡ። የበሰበሰውን፣ የሻገተውን ወይም የተበሳውን ሁሉ በጥልቅ ጉድጓድ ይቅበሩ ወይም ያቃጥሉ። በዚህ ጊዜ ቡቃያውን አያርግፉ፤ ደህናዎቹ አሁን መደቡ ላይ ይተከላሉ።
     .alt = እጅ ቡቃያ ያወጣ ስኳር ድንች ከሳፋው ሲያወጣ፤ ቀስት ወደ መደቡ ያመለክታል።
+    .show = ቡቃያ ያለው ስኳር ድንች።
+    .ask = በዚህ ጊዜ ቡቃያው የማይነሳው ለምንድን ነው?
     .sms = { BRIEF($first) }፦ የመጨረሻ ፍተሻ። ቡቃያውን አያርግፉ። የበሰበሰውን፣ የሻገተውን፣ የተበሳውን በጥልቅ ይቅበሩ ወይም ያቃጥሉ፤ ለእንስሳ በፍጹም አይስጡ።
 plant-bed = ስኳር ድንቹን መደቡ ላይ ይትከሉ
     .short = { $bed_rows } ረድፍ፣ { MEASURE($spacing_cm, unit: "centimetre") } ተራርቆ፣ በእያንዳንዱ { $row_roots } ያህል። በስሱ አፈር ያልብሱ።
     .text = ስኳር ድንቹን በረድፍ፣ { MEASURE($spacing_cm, unit: "centimetre") } ያህል አራርቀው ያጋድሙት፦ { $bed_rows } ረድፍ፣ በእያንዳንዱ { $row_roots } ያህል። በስሱ አፈር ያልብሱ።
     .alt = በረድፍ የተጋደሙ ስኳር ድንቾች፤ እጅ አፈር ሲያለብሳቸው።
+    .show = በልኩ በተቆረጠ እንጨት የረድፎቹን ርቀት።
+    .ask = ስኳር ድንቹ በመደቡ ውስጥ ምን ያህል ጠልቆ ይቀመጣል?
     .sms = ከ{ BRIEF($first) } ጀምሮ፦ ስኳር ድንቹን { MEASURE($spacing_cm, unit: "centimetre") } አራርቀው በረድፍ ይትከሉ። በስሱ አፈር ያልብሱ፤ ውሃ ያጠጡ።
 water-bed = መደቡን ውሃ ያጠጡ
     .short = በቀን እስከ { MEASURE($water_l, unit: "litre") } ({ MEASURE($jerrycans, unit: "jerrycan") })፤ ለለጋ ተክል ይቀንሱ።
     .text = መደቡ በቅጠል ሲሞላ በየቀኑ { MEASURE($water_l, unit: "litre") } ያህል ያጠጡ፤ ይህም { MEASURE($jerrycans, unit: "jerrycan") } ነው። ተክሎቹ ገና ለጋ ሲሆኑ ይቀንሱ፤ ሙቀትና ነፋስ ባለበት ቀን ይጨምሩ። ዝናቡ በቂ ሲሆን ማጠጣቱን ያቁሙ።
     .alt = እጅ ቡቃያ ባለው መደብ ላይ ከጀሪካን ውሃ ሲያፈስ።
+    .show = ጀሪካን፣ እንዲሁም ለጋ ተክል የሚያስፈልገው ጥቂት ውሃ።
+    .ask = ውሃውን ማን ያመጣል? እዚያስ ልጆችን ማን ይጠብቃል?
     .sms = ከ{ BRIEF($first) } ጀምሮ፦ መደቡን በየቀኑ እስከ { MEASURE($water_l, unit: "litre") } ያጠጡ። ልጆችን ካልተከደነ ውሃ ያርቁ።
 # doubt: "አንጓ" for a node of the vine, and "ጉቶ" for the stub left in the bed.
 cut-for-planting = ለተከላ ሐረግ ይቁረጡ
     .short = ዝናቡ ሲጀምር፦ { MEASURE($cutting_cm, unit: "centimetre") }፣ { $nodes } አንጓ፣ ከጤናማ ቡቃያ። ጉቶውን አይንቀሉ።
     .text = ዝናቡ ከጀመረ በኋላ፣ ከጤናማ ቡቃያ ብቻ ይቁረጡ። የቁራጩ ርዝመት { MEASURE($cutting_cm, unit: "centimetre") } ይሁን፤ ይህም { MEASURE($cutting_hands, unit: "hand") } ያህል ነው። ቢያንስ { $nodes } አንጓ ይኑረው። ከመጀመሪያው ቆረጣ { $first_cuttings } ያህል ቁራጭ ያገኛሉ። ጉቶውን ሳይነቅሉ ይተዉት፤ ከአራት እስከ ስድስት ሳምንት ውስጥ ሌላ ሐረግ ይሰጣል። ቁራጮቹን በጥላ ያቆዩ፤ በሁለት ቀን ውስጥ ይትከሏቸው።
     .alt = አንድ እጅ የመደቡን ሐረግ ይዞ፣ ሌላው በቢላዋ ሲቆርጥ፤ ጉቶው ይቀራል።
+    .show = በመዳፍ አጠገብ ልኩ የሆነ ቁራጭ፦ አንጓዎቹን ይቁጠሩ።
+    .ask = ከየትኞቹ ተክሎች ቁራጭ አንወስድም?
     .sms = ዝናቡ ሲጀምር፦ ከጤናማ ተክል { $nodes } አንጓ ያለው { MEASURE($cutting_cm, unit: "centimetre") } ሐረግ ይቁረጡ። ጉቶውን አይንቀሉ።
 # doubt: "ተረተር" for a ridge and "የአፈር ቁልል" for a mound; local words may be better.
 plant-field = ማሳው ላይ ይትከሉ
@@ -246,12 +270,16 @@ plant-field = ማሳው ላይ ይትከሉ
        *[other] ለማሳው { $cuttings } ቁራጭ ያስፈልጋል።
      } ከሁለት ሳምንት በኋላ ክፍት በቀሩ ቦታዎች ላይ እንደገና ይትከሉ።
     .alt = በዝናብ ደመና ሥር፣ እጅ ቁራጮችን በመስመር ሲተክል፤ የታችኞቹ አንጓዎች አፈር ውስጥ ናቸው።
+    .show = እስከ ጣት ጥልቀት የረጠበ አፈር፣ እንዲሁም አንጓዎቹ የተቀበሩ ቁራጭ።
+    .ask = አንድ ጊዜ ዘንቧል፤ አሁን እንትከል? ጥቅሙ ምንድን ነው? ጉዳቱስ?
     .sms = ከ{ BRIEF($first) } ጀምሮ፦ አፈሩ ሲርስ { $cuttings } ቁራጭ ይትከሉ። ቀኑ አማካይ ነው፤ ሰማዩን ይመልከቱ።
 # doubt: "ነቀዝ" (weevil, best known from stored grain) for the sweet potato weevil.
 first-harvest = የመጀመሪያዎቹን ስኳር ድንቾች ይሞክሩ
     .short = ትልልቅ ስኳር ድንች በእጅ ይዳስሱ። ሁሉንም እስከ { DAY($last_harvest) } ይቆፍሩ፤ ነቀዝ ይመጣል።
     .text = በአንዳንድ ተክሎች ሥር ያለውን አፈር በእጅ ይዳስሱ፤ ለመብል የደረሰ ስኳር ድንች እንዳለ ይዩ። የደረሰውን በደረቅ አፈር ውስጥ ለረጅም ጊዜ አይተዉት፤ ነቀዝ ያጠቃዋል። የመጨረሻዎቹን እስከ { DAY($last_harvest) } ድረስ ቆፍረው ይጨርሱ።
     .alt = እጅ ከተክል ሥር ስኳር ድንች ሲዳስስ፤ አጠገቡ እሳት ላይ የተጣደ ማሰሮ።
+    .show = ተክሉን ሳይነቅሉ ስኳር ድንቹን እንዴት እንደሚዳስሱ።
+    .ask = የደረሰ ስኳር ድንች በደረቅ መሬት ውስጥ ቢቆይ ምን ይሆናል?
     .sms = ከ{ BRIEF($first) } ጀምሮ፦ የደረሰ ስኳር ድንች በእጅ ይዳስሱ። ሁሉንም እስከ { BRIEF($last_harvest) } ይቆፍሩ፤ ነቀዝ ይመጣል።
 
 ## Tables: title, what it tells (.text), its picture in words (.alt)
@@ -320,7 +348,7 @@ caution-forecast = ቀኖቹ አማካይ ናቸው እንጂ ትንበያ አ�
 caution-try-first = መጀመሪያ በጥቂት ስኳር ድንች ይሞክሩ
     .short = ለእርስዎ አዲስ ነው? በጥቂት ስኳር ድንች ይጀምሩ፤ ከሐረግዎም የተወሰነውን በለመዱት መንገድ ያቆዩ።
     .text = ይህ ለእርስዎ አዲስ ከሆነ በጥቂት ስኳር ድንች ይጀምሩ፤ ከሐረግዎም የተወሰነውን በለመዱት መንገድ ያቆዩ።
-    .alt = በትንሽ ማሰሮ ውስጥ ጥቂት ስኳር ድንቾች፤ አጠገቡ የሚነጋገሩ ሁለት ሰዎች።
+    .alt = ጥቂት ስኳር ድንቾች ባሉበት ትንሽ ማሰሮና በአፈር ውስጥ ማደጉን በሚቀጥል ተክል መካከል የቆመች ሴት።
 
 ## Drawings and formats: titles, what drawings show in words, the names and sizes that stand in them
 
@@ -359,7 +387,6 @@ drawing-bed = መደቡ ከላይ ሲታይ
 drawing-bed-alt = መደቡ ከላይ ሲታይ፦ የስኳር ድንች ረድፎች፣ ርዝመቱና ስፋቱ።
 drawing-rows = ማሳው ከላይ ሲታይ
 drawing-rows-alt = የማሳው ክፍል ከላይ ሲታይ፦ የረድፎች ርቀትና የተተከሉ ቁራጮች።
-    .alt = ጥቂት ስኳር ድንቾች ባሉበት ትንሽ ማሰሮና በአፈር ውስጥ ማደጉን በሚቀጥል ተክል መካከል የቆመች ሴት።
 ## Words of the recording script
 
 script-title = የሚቀዱ ቃላት
@@ -486,3 +513,9 @@ ask-first-harvest = ለሚቀጥለው ወቅት የትኛውን ሐረግ ያ�
 cue-active-level = የንግግር ድምፅ መጠን
 cue-chapter = ክፍል
 cue-talk = የውይይት ጊዜ፣ { $seconds } ሰከንድ
+
+## The guide for a meeting
+
+# doubt: "የሚያሳዩት" as a heading, short as it is.
+guide-show = የሚያሳዩት
+guide-ask = ይጠይቁ

@@ -136,6 +136,8 @@ mark-plants = Mark { $plants } healthy plants
        *[other] Choose { $plants } strong plants.
      } Put a stick beside each one. Take only plants with big, clean leaves and no sign of sickness. They will give about { $roots } roots to store.
     .alt = A hand pushes a stick into the soil beside a strong plant.
+    .show = A healthy vine and a sick one, and a stick.
+    .ask = How do you tell a healthy plant from a sick one?
     .sms = { BRIEF($first) }: mark { $plants } healthy plants with sticks for seed roots. Big clean leaves, no sickness.
 gather-sand = Bring dry sand
     .short = Coarse and clean: { MEASURE($sand_l, unit: "litre") }. Dry it under cover and let it cool.
@@ -144,21 +146,29 @@ gather-sand = Bring dry sand
        *[other] loads
      }.
     .alt = Under a roof, a hand with a bowl puts dry sand from a heap into a small bucket.
+    .show = A handful of coarse dry sand, and one of fine damp sand.
+    .ask = Where do we find coarse sand, and is it safe to dig there?
     .sms = By { BRIEF($last) }: bring { MEASURE($sand_l, unit: "litre") } of coarse sand. Let it dry and cool under cover. At most { MEASURE($load_kg, unit: "kilogram") } a load.
 check-plants = Look at the marked plants again
     .short = Small, curled or spotted leaves? Pull the stick out and take nothing there.
     .text = Look for small, curled or spotted leaves, stunted vines, and holes at the foot of the stem. Where you doubt, pull the stick out and take nothing from that plant.
     .alt = A healthy plant with a tick keeps its stick; a hand pulls the stick away from a sick plant with spotted, crumpled leaves.
+    .show = Small, curled and spotted leaves.
+    .ask = What do you do with a marked plant that has become sick?
     .sms = { BRIEF($first) }: look at the marked plants again. Take nothing from plants with small, curled or spotted leaves: pull out their stick.
 cut-vines = Cut the vines of the marked plants
     .short = Leave { MEASURE($stem_cm, unit: "centimetre") } of stem: { MEASURE($stem_hands, unit: "hand") }.
     .text = Cut them off and leave { MEASURE($stem_cm, unit: "centimetre") } of stem, about { MEASURE($stem_hands, unit: "hand") }. The skin of the roots toughens, and they keep longer.
     .alt = A knife cuts vines as high above the soil as the open hand beside them.
+    .show = An open hand laid along a stem.
+    .ask = Why does the skin of the roots need time to toughen?
     .sms = { BRIEF($first) }: cut the vines of the marked plants. Leave a hand's length of stem.
 harvest = Dig, and choose { $roots } roots
     .short = Only in dry soil. Medium roots, whole skin. Do not wash them. Keep them in the shade.
     .text = Dig only in dry soil, and lift without wounding. Take { $roots } medium roots, about as long as your hand, with whole skin. Wounded roots go to the kitchen, not to the store. Brush the soil off by hand and never wash them. Leave them some hours in the shade, out of the sun.
     .alt = A hand lifts a plant with whole roots out of loose soil, a hoe beside it.
+    .show = A medium root with whole skin, and a wounded one.
+    .ask = Which of these roots keep, and which go to the kitchen?
     .sms = { BRIEF($first) }: dig in dry soil. Store { $roots } whole medium roots. Do not wash them. Keep them in the shade.
 fill-container = Lay the roots in sand
     .short = Sand { MEASURE($base_cm, unit: "centimetre") } below, { MEASURE($layer_cm, unit: "centimetre") } between, { MEASURE($top_cm, unit: "centimetre") } on top. No root touches another. No lid.
@@ -173,21 +183,29 @@ fill-container = Lay the roots in sand
        *[other] layers
      } in all. End with { MEASURE($top_cm, unit: "centimetre") } of sand: it keeps out rats, insects and fowl. Put no lid on it.
     .alt = A basin cut open: sand, roots lying apart, sand, roots, thick sand on top; a hand strews sand.
+    .show = A basin, dry sand and some roots: let somebody lay the first layer.
+    .ask = Why must no root touch another?
     .sms = { BRIEF($first) }: lay the roots in dry sand, not touching. { MEASURE($base_cm, unit: "centimetre") } of sand below, { MEASURE($top_cm, unit: "centimetre") } on top. No lid, no water.
 monthly-check = Check the roots every month
     .short = Look at every root. Bury or burn the rotten ones. Rub off sprouts. Pack again.
     .text = Take out every root and look at it. Bury deep, or burn, every root that is rotten, mouldy or bored. Rub off the sprouts. Pack the good roots again in the same way, and write down how many are left. Between checks leave them alone.
     .alt = Three moons for a month gone by; a hand takes a root out of the basin; a rotten root lies aside, crossed out.
+    .show = A rotten root, if there is one, and how to pack again.
+    .ask = What do you do with a rotten root, and why do animals not get it?
     .sms = { BRIEF($first) }: take out all roots. Bury or burn rotten ones, never feed them to animals. Rub off sprouts. Pack again.
 prepare-bed = Make the seedbed
     .short = { MEASURE($bed_length_m, unit: "metre") } by { MEASURE($bed_width_m, unit: "metre") }, close to water. Loosen the soil. Fence it.
     .text = Make a bed of { MEASURE($bed_length_m, unit: "metre") } by { MEASURE($bed_width_m, unit: "metre") } close to water. Loosen the soil well. Fence it against goats and chickens.
     .alt = A man loosens the soil of the bed with a hoe; behind him a fence.
+    .show = The place near water, and the size of the bed in steps.
+    .ask = What keeps goats and chickens out?
     .sms = By { BRIEF($last) }: make a bed of { MEASURE($bed_length_m, unit: "metre") } by { MEASURE($bed_width_m, unit: "metre") } near water. Fence it.
 last-check = Check for the last time and keep the sprouts
     .short = Bury or burn rotten roots. Leave the sprouts on.
     .text = Take out every root. Bury deep, or burn, every root that is rotten, mouldy or bored. This time leave the sprouts on: the good roots go to the bed now.
     .alt = A hand takes a root with sprouts out of the basin; an arrow leads to the bed.
+    .show = A root with sprouts.
+    .ask = Why do the sprouts stay on this time?
     .sms = { BRIEF($first) }: last check. Keep the sprouts. Bury or burn rotten roots, never feed them to animals.
 plant-bed = Plant the roots in the bed
     .short = { $bed_rows } { $bed_rows ->
@@ -199,16 +217,22 @@ plant-bed = Plant the roots in the bed
        *[other] rows
      } with about { $row_roots } in each. Cover them lightly with soil.
     .alt = Roots laid in a row; a hand covers them with soil.
+    .show = The distance between rows with a stick of the right length.
+    .ask = How deep does a root lie in the bed?
     .sms = From { BRIEF($first) }: plant the roots in rows { MEASURE($spacing_cm, unit: "centimetre") } apart. Cover them lightly, and water.
 water-bed = Water the bed
     .short = Up to { MEASURE($water_l, unit: "litre") } a day ({ MEASURE($jerrycans, unit: "jerrycan") }); young plants need less.
     .text = Give about { MEASURE($water_l, unit: "litre") } every day, { MEASURE($jerrycans, unit: "jerrycan") }, when the bed is full of leaves. Young plants need less; hot, windy days need more. Stop when the rain does the work.
     .alt = A hand pours water from a jerrycan over the bed with sprouts.
+    .show = A jerrycan, and how little water young plants need.
+    .ask = Who brings the water, and who looks after the children there?
     .sms = From { BRIEF($first) }: water the bed every day, up to { MEASURE($water_l, unit: "litre") }. Keep children away from open water.
 cut-for-planting = Cut vines to plant
     .short = When rain has come: { MEASURE($cutting_cm, unit: "centimetre") }, { $nodes } nodes, healthy shoots. Leave stubs.
     .text = When the rains have come, cut pieces of { MEASURE($cutting_cm, unit: "centimetre") }, about { MEASURE($cutting_hands, unit: "hand") }, with at least { $nodes } nodes, only from healthy shoots. The first cut gives about { $first_cuttings } cuttings. Leave stubs: they give more in four to six weeks. Keep cuttings in the shade and plant them within two days.
     .alt = One hand holds a vine of the bed, the other cuts it with a knife; stubs stay.
+    .show = A cutting of the right length beside the hand: count its nodes.
+    .ask = From which plants do we take no cuttings?
     .sms = When the rains have come: cut vines of { MEASURE($cutting_cm, unit: "centimetre") } with { $nodes } nodes from healthy plants. Leave stubs.
 plant-field = Plant the field
     .short = Only in moist soil. Bury two or three nodes. Plant gaps after two weeks.
@@ -221,11 +245,15 @@ plant-field = Plant the field
        *[other] The field takes { $cuttings } cuttings.
      } After two weeks plant the gaps again.
     .alt = Under a rain cloud, a hand plants cuttings in a row; their lower nodes are in the soil.
+    .show = Soil that is moist as deep as a finger, and a cutting with its nodes in the soil.
+    .ask = It has rained once: do we plant now? What speaks for it, what against?
     .sms = From { BRIEF($first) }, when the soil is moist: plant { $cuttings } cuttings. Dates are averages: watch the sky.
 first-harvest = Try the first roots
     .short = Feel for big roots. Dig all by { DAY($last_harvest) }: weevils come.
     .text = Feel under some plants for roots of eating size. Do not leave ripe roots in dry ground for long: weevils find them. Dig the last ones by { DAY($last_harvest) }.
     .alt = A hand feels for a root under a plant; beside it a pot on the fire.
+    .show = How to feel for a root without pulling out the plant.
+    .ask = What happens to ripe roots that stay in dry ground?
     .sms = From { BRIEF($first) }: feel for ripe roots. Dig all by { BRIEF($last_harvest) }: weevils come.
 
 ## Tables: title, what it tells (.text), its picture in words (.alt)
@@ -290,7 +318,7 @@ caution-forecast = Dates are averages, not a forecast
 caution-try-first = Try a few roots first
     .short = New to you? Begin with a few roots, and keep some vines in the old way.
     .text = If this is new to you, begin with a few roots, and keep some of your vines in the old way as well.
-    .alt = A few roots in a small pot; two people talk beside it.
+    .alt = A woman between a small pot with a few roots and a plant that goes on growing in the soil.
 
 ## Drawings: title, and what it shows in words; the names and sizes that stand in them
 
@@ -328,7 +356,6 @@ drawing-bed = The bed from above
 drawing-bed-alt = The bed from above, with its rows of roots, its length and its width.
 drawing-rows = The field from above
 drawing-rows-alt = A part of the field from above: how far apart the rows are, and the cuttings in them.
-    .alt = A woman between a small pot with a few roots and a plant that goes on growing in the soil.
 ## Words of the recording script
 
 script-title = What to record
@@ -449,3 +476,8 @@ ask-first-harvest = Which vines will you keep for the next season?
 cue-active-level = Active speech level
 cue-chapter = Chapter
 cue-talk = time to talk, { $seconds } s
+
+## The guide for a meeting: each step has what to show (.show) and what to ask (.ask)
+
+guide-show = What to show
+guide-ask = Ask

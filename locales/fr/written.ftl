@@ -177,6 +177,8 @@ mark-plants = Marquez { $plants } pieds sains
        *[other] Choisissez { $plants } pieds de patate vigoureux.
      } Mettez un piquet à côté de chacun. Prenez seulement des pieds qui ont de grandes feuilles propres, sans aucun signe de maladie. Ils donneront environ { $roots } patates à garder.
     .alt = Une main enfonce un piquet dans la terre à côté d’un pied vigoureux.
+    .show = Une tige saine et une malade, et un piquet.
+    .ask = Comment reconnaît-on un pied sain d’un pied malade ?
     .sms = { BRIEF($first) } : marquez avec des piquets { $plants } pieds sains pour les patates de semence. De grandes feuilles propres, aucun signe de maladie.
 # doubt: "gros sable" for coarse sand, "à l’abri" for under cover.
 gather-sand = Apportez du sable sec
@@ -186,24 +188,32 @@ gather-sand = Apportez du sable sec
        *[other] charges
      }.
     .alt = Sous un toit, une main avec un bol met du sable sec d’un tas dans un petit seau.
+    .show = Une poignée de sable gros et sec, et une de sable fin et humide.
+    .ask = Où trouver du gros sable, et peut-on y creuser sans danger ?
     .sms = D'ici au { BRIEF($last) } : apportez { MEASURE($sand_l, unit: "litre") } de gros sable propre. Faites-le bien sécher à l'abri. Pas plus de { MEASURE($load_kg, unit: "kilogram") } à la fois.
 # doubt: "coche" for a tick, in the words for pictures.
 check-plants = Regardez encore les pieds marqués
     .short = Feuilles petites, enroulées ou tachées ? Enlevez le piquet, ne prenez rien.
     .text = Cherchez des feuilles petites, enroulées ou tachées, des tiges restées courtes, et des trous au bas de la tige. Si vous avez un doute, enlevez le piquet et ne prenez rien sur ce pied.
     .alt = Un pied sain, marqué d’une coche, garde son piquet ; une main retire le piquet d’un pied malade aux feuilles tachées et froissées.
+    .show = Des feuilles petites, enroulées et tachées.
+    .ask = Que faites-vous d’un pied marqué qui est tombé malade ?
     .sms = { BRIEF($first) } : regardez encore les pieds marqués. Feuilles petites, enroulées ou tachées : enlevez le piquet.
 # doubt: "tiges" for vines; "lianes" is said in parts of the region.
 cut-vines = Coupez les tiges des pieds marqués
     .short = Laissez { MEASURE($stem_cm, unit: "centimetre") } de tige : { MEASURE($stem_hands, unit: "hand") }.
     .text = Coupez les tiges, mais laissez sur le pied { MEASURE($stem_cm, unit: "centimetre") } de tige, soit environ { MEASURE($stem_hands, unit: "hand") }. La peau des patates durcit, et elles se gardent plus longtemps.
     .alt = Un couteau coupe les tiges ; ce qui reste est aussi haut que la main ouverte posée à côté.
+    .show = Une main ouverte le long d’une tige.
+    .ask = Pourquoi la peau des patates a-t-elle besoin de temps pour durcir ?
     .sms = { BRIEF($first) } : coupez les tiges des pieds marqués. Laissez sur le pied un bout de tige long comme la main.
 # doubt: "blesser" and "blessées" for wounding roots; "houe" in the picture, "daba" in much of the Sahel.
 harvest = Récoltez, et choisissez { $roots } patates
     .short = Seulement en terre sèche. Patates moyennes, peau intacte. Ne les lavez pas. Gardez-les à l’ombre.
     .text = Récoltez seulement dans une terre sèche, et sortez les patates sans les blesser. Prenez { $roots } patates moyennes, à peu près de la longueur de votre main, et dont la peau est intacte. Les patates blessées vont à la cuisine, pas dans la réserve. Enlevez la terre des patates à la main et ne les lavez jamais. Laissez-les quelques heures à l’ombre, pas au soleil.
     .alt = Une main soulève de la terre meuble un pied avec ses patates entières ; une houe à côté.
+    .show = Une patate moyenne à la peau intacte, et une blessée.
+    .ask = Lesquelles se gardent, et lesquelles vont à la cuisine ?
     .sms = { BRIEF($first) } : récoltez en terre sèche. Gardez { $roots } patates moyennes et intactes. Ne les lavez pas. Laissez-les à l'ombre.
 # doubt: "pot" for a clay pot; "canari" is the West African word, but not everywhere.
 fill-container = Rangez les patates dans le sable
@@ -222,22 +232,30 @@ fill-container = Rangez les patates dans le sable
        *[other] Mettez dessus { MEASURE($layer_cm, unit: "centimetre") } de sable et posez la couche suivante, { $layers } couches en tout.
      } Finissez par { MEASURE($top_cm, unit: "centimetre") } de sable : il arrête les rats, les insectes et la volaille. Ne mettez pas de couvercle.
     .alt = Une bassine coupée pour montrer le dedans : sable, patates écartées, sable, patates, sable épais au-dessus ; une main répand du sable.
+    .show = Une bassine, du sable sec et quelques patates : quelqu’un range la première couche.
+    .ask = Pourquoi les patates ne doivent-elles pas se toucher ?
     .sms = { BRIEF($first) } : rangez les patates dans du sable sec, sans qu'elles se touchent. { MEASURE($base_cm, unit: "centimetre") } de sable dessous, { MEASURE($top_cm, unit: "centimetre") } dessus. Ni couvercle, ni eau.
 monthly-check = Vérifiez les patates chaque mois
     .short = Regardez chaque patate. Enterrez ou brûlez les pourries. Frottez les germes. Rangez de nouveau.
     .text = Sortez toutes les patates et regardez-les une à une. Enterrez profondément, ou brûlez, toute patate pourrie, moisie ou percée par les insectes. Enlevez les germes en frottant. Remettez les bonnes patates dans le sable de la même façon, et notez combien il en reste. Entre deux vérifications, n’y touchez pas.
     .alt = Trois lunes, signe d’un mois passé ; une main sort une patate de la bassine ; une patate pourrie est à côté, barrée d’une croix.
+    .show = Une patate pourrie s’il y en a, et comment ranger de nouveau.
+    .ask = Que faites-vous d’une patate pourrie, et pourquoi ne pas la donner aux animaux ?
     .sms = { BRIEF($first) } : sortez toutes les patates. Enterrez ou brulez les pourries, n'en donnez jamais aux animaux. Enlevez les germes et remettez les bonnes dans le sable.
 # doubt: "planche de pépinière" for the seedbed; farmers may say only "pépinière" or only "planche".
 prepare-bed = Préparez la planche de pépinière
     .short = { MEASURE($bed_length_m, unit: "metre") } sur { MEASURE($bed_width_m, unit: "metre") }, près de l’eau. Remuez la terre. Mettez une clôture.
     .text = Faites une planche de { MEASURE($bed_length_m, unit: "metre") } sur { MEASURE($bed_width_m, unit: "metre") }, près de l’eau. Remuez bien la terre. Entourez la planche d’une clôture contre les chèvres et les poules.
     .alt = Un homme ameublit la terre de la planche avec une houe ; derrière lui, une clôture.
+    .show = L’endroit près de l’eau, et la taille de la planche en pas.
+    .ask = Qu’est-ce qui empêche les chèvres et les poules d’entrer ?
     .sms = D'ici au { BRIEF($last) } : faites une planche de { MEASURE($bed_length_m, unit: "metre") } sur { MEASURE($bed_width_m, unit: "metre") } près de l'eau. Mettez une barrière autour.
 last-check = Vérifiez une dernière fois et gardez les germes
     .short = Enterrez ou brûlez les pourries. Laissez les germes.
     .text = Sortez toutes les patates. Enterrez profondément, ou brûlez, toute patate pourrie, moisie ou percée par les insectes. Cette fois, laissez les germes en place : les bonnes patates vont maintenant dans la planche.
     .alt = Une main sort de la bassine une patate avec des germes ; une flèche mène à la planche.
+    .show = Une patate avec des germes.
+    .ask = Pourquoi laisse-t-on les germes cette fois ?
     .sms = { BRIEF($first) } : dernière vérification. Gardez les germes. Enterrez ou brulez les patates pourries, ne les donnez jamais aux animaux.
 plant-bed = Plantez les patates dans la planche
     .short = Lignes : { $bed_rows }, à { MEASURE($spacing_cm, unit: "centimetre") } l’une de l’autre ; environ { $row_roots } patates dans chacune. Un peu de terre dessus.
@@ -246,17 +264,23 @@ plant-bed = Plantez les patates dans la planche
        *[other] lignes
      }, environ { $row_roots } par ligne. Couvrez-les d’un peu de terre.
     .alt = Des patates couchées en ligne ; une main les couvre de terre.
+    .show = L’écart entre les lignes, avec un bâton de la bonne longueur.
+    .ask = À quelle profondeur se trouve la patate dans la planche ?
     .sms = Dès le { BRIEF($first) } : plantez les patates en lignes, avec { MEASURE($spacing_cm, unit: "centimetre") } d'écart. Couvrez-les d'un peu de terre, et arrosez.
 water-bed = Arrosez la planche
     .short = Jusqu’à { MEASURE($water_l, unit: "litre") } par jour ({ MEASURE($jerrycans, unit: "jerrycan") }) ; moins pour les jeunes plants.
     .text = Quand la planche est pleine de feuilles, donnez environ { MEASURE($water_l, unit: "litre") } d’eau chaque jour, soit { MEASURE($jerrycans, unit: "jerrycan") }. Les jeunes plants en demandent moins ; les jours de chaleur et de vent, il en faut plus. Arrêtez quand la pluie fait le travail.
     .alt = Une main verse l’eau d’un bidon sur la planche où poussent les germes.
+    .show = Un bidon, et le peu d’eau qu’il faut aux jeunes plants.
+    .ask = Qui apporte l’eau, et qui surveille les enfants là-bas ?
     .sms = Dès le { BRIEF($first) } : arrosez la planche chaque jour, jusqu'à { MEASURE($water_l, unit: "litre") }. Tenez les enfants loin de l'eau non couverte.
 # doubt: "nœuds" for nodes; some may say "yeux". "le bas des tiges" for the stubs left in the bed.
 cut-for-planting = Coupez les boutures à planter
     .short = Quand les pluies sont là : { MEASURE($cutting_cm, unit: "centimetre") }, { $nodes } nœuds, pousses saines. Laissez le bas des tiges.
     .text = Quand les pluies sont là, coupez des morceaux de tige de { MEASURE($cutting_cm, unit: "centimetre") }, soit environ { MEASURE($cutting_hands, unit: "hand") }. Chaque morceau doit avoir au moins { $nodes } nœuds. Coupez seulement sur des pousses saines. La première coupe donne environ { $first_cuttings } boutures. Laissez le bas des tiges en place : il donne d’autres boutures après quatre à six semaines. Gardez les boutures à l’ombre et plantez-les dans les deux jours.
     .alt = Une main tient une tige de la planche, l’autre la coupe au couteau ; le bas des tiges reste en place.
+    .show = Une bouture de la bonne longueur à côté de la main : comptez les nœuds.
+    .ask = Sur quels pieds ne prend-on pas de boutures ?
     .sms = Quand les pluies sont là : coupez des tiges de { MEASURE($cutting_cm, unit: "centimetre") } avec au moins { $nodes } noeuds, sur des pieds sains. Laissez le bas des tiges en place.
 # doubt: "exploitation" for a farm is an official word; "famille" or "ferme" may be plainer.
 plant-field = Plantez le champ
@@ -273,12 +297,16 @@ plant-field = Plantez le champ
        *[other] Il faut { $cuttings } boutures pour le champ.
      } Après deux semaines, remplacez les boutures qui n’ont pas pris.
     .alt = Sous un nuage de pluie, une main plante des boutures en ligne ; leurs nœuds du bas sont dans la terre.
+    .show = De la terre humide à la profondeur d’un doigt, et une bouture dont les nœuds sont en terre.
+    .ask = Il a plu une fois : plante-t-on maintenant ? Qu’est-ce qui est pour, qu’est-ce qui est contre ?
     .sms = Dès le { BRIEF($first) }, quand la terre est humide : plantez { $cuttings } boutures. Les dates sont des moyennes : regardez le ciel.
 # doubt: "charançons" may be unknown as a word; the phone text says "insectes", also because ç makes it cost double.
 first-harvest = Cherchez les premières patates
     .short = Cherchez de la main de grosses patates. Récoltez tout avant le { DAY($last_harvest) } : les charançons arrivent.
     .text = Tâtez la terre sous quelques pieds pour trouver des patates assez grosses pour être mangées. Ne laissez pas longtemps les patates mûres dans une terre sèche : les charançons les trouvent. Récoltez les dernières au plus tard le { DAY($last_harvest) }.
     .alt = Une main cherche une patate sous un pied ; à côté, une marmite sur le feu.
+    .show = Comment chercher une patate de la main sans arracher le pied.
+    .ask = Que deviennent les patates mûres qui restent en terre sèche ?
     .sms = Dès le { BRIEF($first) } : cherchez avec la main des patates assez grosses. Récoltez tout au plus tard le { BRIEF($last_harvest) } : les insectes arrivent.
 
 ## Tables: title, what it tells (.text), its picture in words (.alt)
@@ -345,7 +373,7 @@ caution-forecast = Les dates sont des moyennes, pas une prévision
 caution-try-first = Essayez d’abord avec quelques patates
     .short = C’est nouveau ? Commencez avec quelques patates, et gardez une partie des tiges comme avant.
     .text = Si c’est nouveau pour vous, commencez avec quelques patates, et gardez aussi une partie de vos tiges comme avant.
-    .alt = Quelques patates dans un petit pot ; deux personnes parlent à côté.
+    .alt = Une femme entre un petit pot avec quelques patates et un pied qui continue de pousser en terre.
 
 ## Drawings and formats: titles, what drawings show in words, the names and sizes that stand in them
 
@@ -383,7 +411,6 @@ drawing-bed = La planche, vue de dessus
 drawing-bed-alt = La planche vue de dessus : les lignes de patates, sa longueur et sa largeur.
 drawing-rows = Le champ, vu de dessus
 drawing-rows-alt = Une partie du champ vue de dessus : l’écart entre les rangs, et les boutures.
-    .alt = Une femme entre un petit pot avec quelques patates et un pied qui continue de pousser en terre.
 ## Words of the recording script
 
 script-title = À enregistrer
@@ -507,3 +534,8 @@ ask-first-harvest = Quelles tiges gardez-vous pour la saison prochaine ?
 cue-active-level = Niveau de la parole
 cue-chapter = Chapitre
 cue-talk = temps pour parler, { $seconds } s
+
+## The guide for a meeting
+
+guide-show = À montrer
+guide-ask = Demandez

@@ -161,6 +161,8 @@ mark-plants = Ku sa wa lafiyayyar shuka guda { $plants } alama
        *[other] Ku zaɓi shuka mai ƙarfi guda { $plants }.
      } Ku kafa sanda a gefen kowace. Ku zaɓi masu manyan ganye masu tsabta kaɗai, waɗanda ba su da wata alamar ciwo. Za su ba da dankalin ajiya kamar guda { $roots }.
     .alt = Hannu yana kafa sanda a ƙasa a gefen shuka mai ƙarfi.
+    .show = Lafiyayyen yaɗo da mai ciwo, da sanda.
+    .ask = Yaya kuke bambanta lafiyayyar shuka da mai ciwo?
     .sms = { BRIEF($first) }: ku kafa sanda a gefen lafiyayyar shuka guda { $plants } don dankalin iri. Manyan ganye masu tsabta, babu ciwo.
 # doubt: "yashi mai kaushi" (rough) for coarse sand, "mai laushi" (soft) for fine sand.
 # doubt: "zuwa" before a day for "by" in the text messages.
@@ -169,6 +171,8 @@ gather-sand = Ku kawo busasshen yashi
     .short = Mai kaushi, mai tsabta: { MEASURE($sand_l, unit: "litre") }. Ku shanya shi a ƙarƙashin rufi, ya huce.
     .text = Ku kawo yashi mai kaushi, mai tsabta, { MEASURE($sand_l, unit: "litre") }, nauyinsa kamar { MEASURE($sand_kg, unit: "kilogram") }. Ku shanya shi a ƙarƙashin rufi, ku bar shi ya huce. Yashi mai laushi, ko mai danshi, ko mai ɗumi, yana ruɓar da dankali. A lokaci ɗaya kada ku ɗauki fiye da { MEASURE($load_kg, unit: "kilogram") }: za ku ɗauka kamar sau { $loads }.
     .alt = A ƙarƙashin rumfa, hannu mai kwano yana zuba busasshen yashi daga tari zuwa ƙaramin bokiti.
+    .show = Busasshen yashi mai kaushi, da yashi mai laushi da danshi.
+    .ask = A ina za mu samu yashi mai kaushi, kuma tona wurin ba hatsari?
     .sms = Zuwa { BRIEF($last) }: ku kawo busasshen yashi mai kaushi, { MEASURE($sand_l, unit: "litre") }. Ku shanya shi a rumfa. Kada kaya guda ya wuce { MEASURE($load_kg, unit: "kilogram") }.
 # doubt: "yaɗo" for the vine; other areas may say "igiya" or "harawa".
 # "ƙananan ramuka" for holes: "huda" is also blossom, and ridging.
@@ -177,11 +181,15 @@ check-plants = Ku sake duba shukar da kuka sa wa alama
     .short = Ganye ƙanana, murɗaɗɗu ko masu tabo? Ku cire sandar, kada ku ɗauki komai.
     .text = Ku duba ko ganyaye ƙanana ne, ko sun murɗe, ko sun yi tabo; ko yaɗo ya tsumbure; ko akwai ƙananan ramuka a gindin shuka. Idan kuna shakka, ku cire sandar, kada ku ɗauki komai daga wannan shuka.
     .alt = Lafiyayyar shuka mai alamar daidai tana da sandarta; hannu yana cire sandar shuka mai ciwo, mai ɗigo da yamutsattsun ganyaye.
+    .show = Ganye ƙanana, murɗaɗɗu da masu tabo.
+    .ask = Me za ku yi da shukar da aka sa wa sanda idan ta yi ciwo?
     .sms = { BRIEF($first) }: ku sake duba shuka mai sanda. Ku cire sandar inda ganye ƙanƙane ne, ya murɗe ko ya yi tabo.
 cut-vines = Ku yanke yaɗon shukar da kuka sa wa alama
     .short = Ku bar gindi mai tsawon { MEASURE($stem_cm, unit: "centimetre") }: { MEASURE($stem_hands, unit: "hand") }.
     .text = Ku yanke yaɗon, ku bar gindinsa mai tsawon { MEASURE($stem_cm, unit: "centimetre") }, kamar { MEASURE($stem_hands, unit: "hand") }. Ɓawon dankali zai yi tauri, kuma dankalin zai daɗe bai lalace ba.
     .alt = Wuƙa tana yanke yaɗo; gindin da ya rage ya kai tsawon hannun da yake tsaye a gefensa.
+    .show = Tafin hannu a buɗe a gefen gindi.
+    .ask = Me ya sa fatar dankali take bukatar lokaci ta yi ƙarfi?
     .sms = { BRIEF($first) }: ku yanke yaɗon shuka mai sanda. Ku bar gindinsa mai tsawon tafin hannu da yatsu.
 # doubt: "idan gona ta bushe" (when the field is dry) in the text message for dry soil.
 # doubt: "matsakaici" serves both for a medium root here and for an average in caution-forecast.
@@ -189,6 +197,8 @@ harvest = Ku tona, ku zaɓi dankali guda { $roots }
     .short = Sai ƙasa ta bushe. Matsakaicin dankali marar rauni. Kada ku wanke. Ku bar shi a inuwa.
     .text = Kada ku tona sai idan ƙasa ta bushe. Ku ciro dankali ba tare da ji masa rauni ba. Ku ɗauki matsakaicin dankali guda { $roots }, mai tsawo kamar tafin hannu da yatsu, ɓawonsa babu rauni. Mai rauni na dafawa ne, ba na ajiya ba. Ku kakkaɓe ƙasar jikinsa da hannu, kada ku taɓa wanke shi. Ku bar shi a inuwa na 'yan awoyi, inda rana ba ta kaiwa.
     .alt = Hannu yana ɗaga shuka da dankalinta lafiyayye daga ƙasar da aka sassauta, ga fartanya a gefe.
+    .show = Matsakaicin dankali mai cikakkiyar fata, da mai rauni.
+    .ask = Wane dankali ne za a adana, wane ne za a kai kicin?
     .sms = { BRIEF($first) }: idan gona ta bushe, ku tona. Ku adana matsakaicin dankali guda { $roots } marar rauni. Kada ku wanke. Ku bar shi a inuwa.
 # doubt: "baho" for a basin; "daro" is the old word. "kwando mai matsattsiyar saƙa" for a tight basket.
 fill-container = Ku jera dankali a cikin yashi
@@ -201,6 +211,8 @@ fill-container = Ku jera dankali a cikin yashi
        *[other] Sannan ku jera wani hawa, har su kai hawa { $layers }.
      } Ku ƙare da yashi mai kaurin { MEASURE($top_cm, unit: "centimetre") }: yana hana ɓeraye, ƙwari da kaji shiga. Kada ku sa masa murfi.
     .alt = An yanka baho, an nuna cikinsa: yashi, dankali a rarrabe, yashi, dankali, sai yashi mai kauri a sama; hannu yana barbaɗa yashi.
+    .show = Baho, busasshen yashi da dankali kaɗan: wani ya jera hawan farko.
+    .ask = Me ya sa kada dankali ya gogi wani?
     .sms = { BRIEF($first) }: ku jera dankali a busasshen yashi, kada su gogi juna. A gindi yashi { MEASURE($base_cm, unit: "centimetre") }, a sama { MEASURE($top_cm, unit: "centimetre") }. Babu murfi, babu ruwa.
 # doubt: "funfuna" for mould; some say "hunhuna" or "fumfuna". "tsiro" for a sprout on the root; some say "toho".
 # doubt: "an soke shi" for crossed out in a picture.
@@ -208,34 +220,46 @@ monthly-check = Ku duba dankali kowane wata
     .short = Ku duba kowane dankali. Ku binne ko ku ƙone ruɓaɓɓe. Ku murje tsiro. Ku sake jerawa.
     .text = Ku fitar da kowane dankali, ku duba shi. Ku ware wanda ya ruɓe, ko ya yi funfuna, ko ƙwari suka huda shi. Ku binne shi a rami mai zurfi, ko ku ƙone shi. Ku murje tsiro har ya fita. Ku sake jera masu kyau kamar da, ku rubuta guda nawa suka rage. Tsakanin dubawa da dubawa, ku ƙyale su.
     .alt = Hoton wata sau uku, alamar cewa wata guda ya wuce; hannu yana ciro dankali daga baho; ruɓaɓɓen dankali yana gefe, an soke shi.
+    .show = Ruɓaɓɓen dankali idan akwai, da yadda ake sake jerawa.
+    .ask = Me za ku yi da ruɓaɓɓe, kuma me ya sa ba a bai wa dabbobi?
     .sms = { BRIEF($first) }: ku fitar da dankali duka. Ku binne ko ku ƙone ruɓaɓɓe, kada ku taɓa bai wa dabbobi. Ku murje tsiro. Ku sake jerawa.
 # doubt: "mita … da mita …" in the text message for length by width.
 prepare-bed = Ku yi gadon reno
     .short = { MEASURE($bed_length_m, unit: "metre") } da { MEASURE($bed_width_m, unit: "metre") }, kusa da ruwa. Ku noma ƙasar. Ku yi shinge.
     .text = Ku yi gado mai tsawon { MEASURE($bed_length_m, unit: "metre") } da faɗin { MEASURE($bed_width_m, unit: "metre") } kusa da ruwa. Ku noma ƙasarsa sosai har ta yi laushi. Ku kewaye shi da shinge don hana awaki da kaji shiga.
     .alt = Wani mutum yana sassauta ƙasar gadon reno da fartanya; a bayansa akwai shinge.
+    .show = Wurin da yake kusa da ruwa, da girman gadon reno a takawa.
+    .ask = Me zai hana awaki da kaji shiga?
     .sms = Zuwa { BRIEF($last) }: ku yi gadon reno na { MEASURE($bed_length_m, unit: "metre") } da { MEASURE($bed_width_m, unit: "metre") } kusa da ruwa. Ku yi masa shinge.
 last-check = Ku duba a karo na ƙarshe, ku bar tsiron
     .short = Ku binne ko ku ƙone ruɓaɓɓe. Ku bar tsiron.
     .text = Ku fitar da kowane dankali. Ku ware wanda ya ruɓe, ko ya yi funfuna, ko ƙwari suka huda shi. Ku binne shi a rami mai zurfi, ko ku ƙone shi. A wannan karon ku bar tsiron: yanzu masu kyau za su tafi gadon reno.
     .alt = Hannu yana ciro dankali mai tsiro daga baho; kibiya tana nuna gadon reno.
+    .show = Dankali mai tsiro.
+    .ask = Me ya sa a wannan karon ake barin tsiron?
     .sms = { BRIEF($first) }: dubawar ƙarshe. Ku bar tsiro. Ku binne ko ku ƙone ruɓaɓɓe, kada ku taɓa bai wa dabbobi.
 plant-bed = Ku shuka dankali a gadon reno
     .short = Layi guda { $bed_rows }, tazara { MEASURE($spacing_cm, unit: "centimetre") }, kamar dankali guda { $row_roots } a kowanne. Ku rufe da ƙasa kaɗan.
     .text = Ku kwantar da dankali a layi guda { $bed_rows }, kowane layi kamar guda { $row_roots }, tazararsu kamar { MEASURE($spacing_cm, unit: "centimetre") }. Ku rufe su da ƙasa kaɗan.
     .alt = Dankali a kwance a layi; hannu yana rufe su da ƙasa.
+    .show = Tazarar layuka da sandar da tsawonta ya dace.
+    .ask = Yaya zurfin dankali yake a gadon reno?
     .sms = Daga { BRIEF($first) }: ku shuka dankali a layi, tazara { MEASURE($spacing_cm, unit: "centimetre") }. Ku rufe da ƙasa kaɗan, ku ba su ruwa.
 # doubt: whether the size of the "jarka" should be named.
 water-bed = Ku ba gadon reno ruwa
     .short = Har zuwa { MEASURE($water_l, unit: "litre") } a rana ({ MEASURE($jerrycans, unit: "jerrycan") }); ga ƙananan shuka, ku rage.
     .text = Idan ganyen shuka ya rufe gadon, kowace rana ku ba shi ruwa kamar { MEASURE($water_l, unit: "litre") }, wato { MEASURE($jerrycans, unit: "jerrycan") }. Ga ƙananan shuka, ku rage; a ranakun zafi da iska, ku ƙara. Ku daina idan ruwan sama ya wadatar.
     .alt = Hannu yana zuba ruwa daga jarka a gadon reno mai tsiro.
+    .show = Jarka, da yadda ƙananan shuka suke bukatar ruwa kaɗan.
+    .ask = Wa zai kawo ruwa, wa kuma zai kula da yara a wurin?
     .sms = Daga { BRIEF($first) }: ku ba gadon reno ruwa kowace rana, har zuwa { MEASURE($water_l, unit: "litre") }. Ku hana yara zuwa kusa da ruwan da ba a rufe ba.
 # doubt: "gaɓa" (joint) for a node of the vine; some may say "ido" or "ƙulli". "guntu" for a cutting. "gindi" for the stub.
 cut-for-planting = Ku yanki yaɗon da za a shuka
     .short = Idan damina ta sauka: { MEASURE($cutting_cm, unit: "centimetre") }, gaɓa { $nodes }, lafiyayyen yaɗo. Ku bar gindinsa.
     .text = Idan damina ta sauka, ku yanki guntun yaɗo mai tsawon { MEASURE($cutting_cm, unit: "centimetre") }, kamar { MEASURE($cutting_hands, unit: "hand") }, gaɓoɓinsa kada su gaza { $nodes }. Ku yanka daga lafiyayyen yaɗo kaɗai. Yankan farko zai ba da guntu kamar { $first_cuttings }. Ku bar gindin yaɗon: zai sake ba da wasu guntu cikin mako huɗu zuwa shida. Ku ajiye guntun a inuwa, ku shuka su cikin kwana biyu.
     .alt = Hannu ɗaya yana riƙe da yaɗo a gadon reno, ɗayan yana yanke shi da wuƙa; gindin yana nan.
+    .show = Guntun yaɗo mai tsawon da ya dace a gefen hannu: ku ƙirga gaɓoɓi.
+    .ask = Daga wace shuka ba za mu yanki yaɗo ba?
     .sms = Idan damina ta sauka: ku yanki yaɗo mai tsawon { MEASURE($cutting_cm, unit: "centimetre") } da gaɓa { $nodes } daga lafiyayyar shuka. Ku bar gindinsa.
 # doubt: "tudu" for a mound; a local word may be better.
 plant-field = Ku shuka gona
@@ -249,12 +273,16 @@ plant-field = Ku shuka gona
        *[other] Gonar tana buƙatar guntu { $cuttings }.
      } Bayan mako biyu, ku sake shuka inda akwai gibi.
     .alt = A ƙarƙashin girgijen ruwa, hannu yana dasa guntun yaɗo a layi; gaɓoɓin ƙasa suna cikin ƙasa.
+    .show = Ƙasa mai danshi har zurfin yatsa, da guntun yaɗo da aka binne gaɓoɓinsa.
+    .ask = An yi ruwa sau ɗaya: mu shuka yanzu? Mece ce riba, mece ce illa?
     .sms = Daga { BRIEF($first) }, idan ƙasa tana da danshi: ku shuka guntun yaɗo { $cuttings }. Ranar kiyasi ce: ku lura da sararin sama.
 # doubt: "ƙwarin dankali" for weevils, explained as insects that bore the root where space allows.
 first-harvest = Ku gwada dankalin farko
     .short = Ku lalubi manyan dankali. Ku gama tonawa zuwa { DAY($last_harvest) }: ƙwarin dankali suna zuwa.
     .text = Ku lalubi ƙarƙashin wasu shuka ku ji ko dankali ya kai girman da za a ci. Kada ku bar nunannen dankali a busasshiyar ƙasa na dogon lokaci: ƙwarin dankali za su same shi. Kada tonon ƙarshe ya wuce { DAY($last_harvest) }.
     .alt = Hannu yana laluben dankali a ƙarƙashin shuka; a gefe ga tukunya a kan wuta.
+    .show = Yadda ake lalubar dankali ba tare da tumɓuke shukar ba.
+    .ask = Me yake faruwa da dankalin da ya nuna ya zauna a busasshiyar ƙasa?
     .sms = Daga { BRIEF($first) }: ku laluba ko dankali ya nuna. Ku gama tonawa zuwa { BRIEF($last_harvest) }: ƙwarin dankali suna zuwa.
 
 ## Tables: title, what it tells (.text), its picture in words (.alt)
@@ -323,7 +351,7 @@ caution-forecast = Waɗannan ranaku matsakaici ne, ba hasashe ba
 caution-try-first = Ku fara gwadawa da dankali kaɗan
     .short = Sabon abu ne? Ku fara da dankali kaɗan, ku adana wani yaɗo ta tsohuwar hanya.
     .text = Idan wannan sabon abu ne a gare ku, ku fara da dankali kaɗan, ku kuma adana wani ɓangare na yaɗonku ta tsohuwar hanya.
-    .alt = Dankali kaɗan a ƙaramar tukunya; mutane biyu suna magana a gefenta.
+    .alt = Mace a tsakanin ƙaramar tukunya mai dankali kaɗan da shukar da take ci gaba da girma a ƙasa.
 
 ## Drawings and formats: titles, what drawings show in words, the names and sizes that stand in them
 
@@ -342,8 +370,9 @@ record-remark = Bayani
 record-stored = Dankalin da aka adana
 booklet-index = Gonaki da sunayensu
 span-brief = { BRIEF($from) } – { BRIEF($to) }
-size-cm = { MEASURE($cm, unit: "centimetre") }
-size-m = { MEASURE($m, unit: "metre") }
+# In a drawing there is room for the sign only.
+size-cm = cm { $cm }
+size-m = m { $m }
 drawing-season = Lokacin aiki
 drawing-season-alt = Layi daga girbi zuwa girbi: dankali a yashi, sannan a gadon reno, sannan shuka a gona, tare da ranaku.
 season-store = A cikin yashi
@@ -361,7 +390,6 @@ drawing-bed = Gadon reno daga sama
 drawing-bed-alt = Gadon reno daga sama: layukan dankali, tsawonsa da faɗinsa.
 drawing-rows = Gona daga sama
 drawing-rows-alt = Wani ɓangare na gona daga sama: tazarar layuka, da guntun yaɗon da aka shuka.
-    .alt = Mace a tsakanin ƙaramar tukunya mai dankali kaɗan da shukar da take ci gaba da girma a ƙasa.
 ## Words of the recording script
 
 # doubt: "ɗauka" for recording ("ɗaukar murya"); radio people also say "naɗa".
@@ -488,3 +516,9 @@ ask-first-harvest = Wane yaɗo za ku ajiye don damina mai zuwa?
 cue-active-level = Ƙarfin sautin magana
 cue-chapter = Babi
 cue-talk = lokacin tattaunawa, daƙiƙa { $seconds }
+
+## The guide for a meeting
+
+# doubt: "Abin da za a nuna" as a heading, short as it is.
+guide-show = Abin da za a nuna
+guide-ask = Ku tambaya

@@ -209,6 +209,8 @@ mark-plants = Ikani chizindikiro pa zomera zathanzi { $plants }
        *[other] Sankhani zomera zamphamvu { $plants }.
      } Zikani kamtengo pafupi ndi chomera chilichonse. Sankhani zokhazo za masamba aakulu ndi aukhondo, zosaonetsa matenda alionse. Mudzapezapo mbatata zosunga pafupifupi { $roots }.
     .alt = Dzanja likuzika kamtengo m'nthaka pafupi ndi chomera champhamvu.
+    .show = Nthambi yathanzi ndi yodwala, ndi kamtengo.
+    .ask = Mumasiyanitsa bwanji chomera chathanzi ndi chodwala?
     .sms = { BRIEF($first) }: zikani timitengo pa zomera zathanzi { $plants } za mbatata za mbewu. Masamba aakulu aukhondo, opanda matenda.
 # doubt: "mchenga wa njere zazikulu" for coarse sand, "mchenga wosalala" for fine sand.
 gather-sand = Bweretsani mchenga wouma
@@ -218,24 +220,32 @@ gather-sand = Bweretsani mchenga wouma
        *[other] maulendo ndi pafupifupi { $loads }
      }.
     .alt = Pansi pa denga, dzanja lokhala ndi mbale likuthira mchenga wouma wa pa mulu m'chidebe chaching'ono.
+    .show = Mchenga wouma wa njere zazikulu, ndi mchenga wosalala wachinyontho.
+    .ask = Mchenga wa njere zazikulu tidzaupeza kuti, ndipo kukumba kumeneko kulibe ngozi?
     .sms = Pofika { BRIEF($last) }: bweretsani mchenga wouma wa njere zazikulu, { MEASURE($sand_l, unit: "litre") }. Uumitseni pansi pa denga. Osaposa { MEASURE($load_kg, unit: "kilogram") } pa ulendo.
 # doubt: "zopinimbira" for stunted; some say "zonyentchera".
 # doubt: "chizindikiro cha zoona" for a tick, "miyezi yakumwamba" for moons, in the words for pictures.
 check-plants = Onaninso zomera zimene munaika chizindikiro
-    .short = Masamba ang'onoang'ono, opotana kapena a mawanga? Chotsani kamtengo, musatenge chilichonse.
+    .short = Masamba ang'onoang'ono, opotana kapena a mawanga? Chotsani kamtengo, musatengeko kanthu.
     .text = Onani ngati masamba ali ang'onoang'ono, opotana kapena a mawanga, ngati nthambi zapinimbira, ndi ngati patsinde pali mabowo. Mukakayika, chotsani kamtengo, ndipo musatenge chilichonse pa chomeracho.
     .alt = Chomera chathanzi, chokhala ndi chizindikiro cha zoona, chili ndi kamtengo kake; dzanja likuzula kamtengo ka chomera chodwala cha masamba amawanga ndi okwinyika.
+    .show = Masamba ang'onoang'ono, opotana ndi a mawanga.
+    .ask = Mungatani ndi chomera cha kamtengo chimene chadwala?
     .sms = { BRIEF($first) }: onaninso zomera za mbatata za timitengo. Chotsani kamtengo pamene masamba ali ang'onoang'ono, opotana kapena a mawanga.
 cut-vines = Dulani nthambi za zomera zimene munaika chizindikiro
     .short = Siyani tsinde la { MEASURE($stem_cm, unit: "centimetre") }: { MEASURE($stem_hands, unit: "hand") }.
     .text = Dulani nthambizo, ndipo siyani tsinde lotalika { MEASURE($stem_cm, unit: "centimetre") }, pafupifupi { MEASURE($stem_hands, unit: "hand") }. Khungu la mbatata lidzalimba, ndipo mbatata zidzakhala nthawi yaitali zosawonongeka.
     .alt = Mpeni ukudula nthambi; matsinde otsala ndi aatali ngati dzanja lotambasula limene lili pambali pake.
+    .show = Dzanja lotambasula pambali pa tsinde.
+    .ask = N'chifukwa chiyani khungu la mbatata limafuna nthawi kuti lilimbe?
     .sms = { BRIEF($first) }: dulani nthambi za mbatata za timitengo. Siyani tsinde lotalika ngati dzanja.
 # doubt: "losasupuka" (not grazed) for whole skin.
 harvest = Kumbani, ndipo sankhani mbatata { $roots }
     .short = M'nthaka youma mokha. Mbatata zapakatikati, zosavulala. Musazitsuke. Zikhale pamthunzi.
     .text = Kumbani m'nthaka youma mokha, ndipo tulutsani mbatata mosazivulaza. Sankhani mbatata zapakatikati { $roots }, zotalika ngati dzanja lanu, za khungu losasupuka. Mbatata zovulala ziphikeni, musazisunge. Pukutani dothi ndi manja, ndipo musazitsuke konse. Zisiyeni pamthunzi maola angapo, dzuwa lisazifike.
     .alt = Dzanja likukweza chomera ndi mbatata zosavulala kuchokera m'nthaka yofewa, ndi khasu pambali.
+    .show = Mbatata yapakatikati yosavulala, ndi yovulala.
+    .ask = Ndi ziti zosunga, ndi ziti zopita kukhitchini?
     .sms = { BRIEF($first) }: kumbani m'nthaka youma. Sungani mbatata zapakatikati { $roots } zosavulala. Musazitsuke. Zikhale pamthunzi.
 # doubt: "mothina" for a tightly woven basket.
 # doubt: "wochindikala" (thick) for the depth of a bed of sand.
@@ -252,6 +262,8 @@ fill-container = Ikani mbatata mumchenga
        *[other] Kenako ikani zina pamwamba, mpaka nsanjika zikwane { $layers }.
      } Malizani ndi mchenga wochindikala { MEASURE($top_cm, unit: "centimetre") }: umatchinga makoswe, tizilombo ndi nkhuku. Musaike chivundikiro.
     .alt = Beseni lodulidwa poonetsa mkati: mchenga, mbatata zotalikirana, mchenga, mbatata, ndi mchenga wambiri pamwamba; dzanja likuwaza mchenga.
+    .show = Beseni, mchenga wouma ndi mbatata zochepa: wina ayale nsanjika yoyamba.
+    .ask = N'chifukwa chiyani mbatata zisakhudzane?
     .sms = { BRIEF($first) }: ikani mbatata mumchenga wouma, zosakhudzana. Mchenga { MEASURE($base_cm, unit: "centimetre") } pansi, { MEASURE($top_cm, unit: "centimetre") } pamwamba. Osavundikira, osathira madzi.
 # doubt: "chuku" for mould; newspapers write "chukwu" of groundnuts; some say "nkhungu" or "nguwi".
 # doubt: "zofumbwa" (eaten into by weevils, as a newspaper of Malawi says of mbatata) for bored; holes of other insects would be "za mabowo".
@@ -262,16 +274,22 @@ monthly-check = Yang'anani mbatata mwezi uliwonse
     .short = Onani mbatata iliyonse. Zowola zikwirireni kapena zitentheni mpaka phulusa. Chotsani mphukira. Ziikeninso.
     .text = Tulutsani mbatata zonse, ndipo onani iliyonse. Zowola, za chuku kapena zofumbwa, zikwirireni m'dzenje lakuya, kapena zitentheni pa moto mpaka phulusa. Chotsani mphukira ndi dzanja. Mbatata zabwino ziikeninso mumchenga monga poyamba, ndipo lembani kuti zatsala zingati. Mpaka kuyang'ana kwina, musazikhudze.
     .alt = Miyezi itatu yakumwamba yosonyeza kuti mwezi wadutsa; dzanja likutulutsa mbatata m'beseni; mbatata yowola ili pambali, ndi X yoletsa.
+    .show = Mbatata yowola ngati ilipo, ndi momwe mungaikirenso.
+    .ask = Mungatani ndi mbatata yowola, ndipo n'chifukwa chiyani sitipatsa ziweto?
     .sms = { BRIEF($first) }: tulutsani mbatata zonse. Zowola zikwirireni kapena zitentheni mpaka phulusa, musazipatse ziweto konse. Chotsani mphukira. Zabwino ziikeninso mumchenga.
 prepare-bed = Konzani nazale
     .short = M'litali { MEASURE($bed_length_m, unit: "metre") }, m'lifupi { MEASURE($bed_width_m, unit: "metre") }, pafupi ndi madzi. Tipulani nthaka. Mangani mpanda.
     .text = Konzani nazale pafupi ndi madzi: m'litali { MEASURE($bed_length_m, unit: "metre") }, m'lifupi { MEASURE($bed_width_m, unit: "metre") }. Tipulani nthaka bwino. Mangani mpanda kuti mbuzi ndi nkhuku zisalowe.
     .alt = Bambo akufewetsa nthaka ya nazale ndi khasu; kumbuyo kwake kuli mpanda.
+    .show = Malo a pafupi ndi madzi, ndi kukula kwa nazale poyesa ndi mapazi.
+    .ask = N'chiyani chidzaletsa mbuzi ndi nkhuku?
     .sms = Pofika { BRIEF($last) }: konzani nazale ya mbatata pafupi ndi madzi, m'litali { MEASURE($bed_length_m, unit: "metre") }, m'lifupi { MEASURE($bed_width_m, unit: "metre") }. Mangani mpanda.
 last-check = Yang'anani komaliza, ndipo musachotse mphukira
     .short = Zowola zikwirireni kapena zitentheni mpaka phulusa. Musachotse mphukira.
     .text = Tulutsani mbatata zonse. Zowola, za chuku kapena zofumbwa, zikwirireni m'dzenje lakuya, kapena zitentheni pa moto mpaka phulusa. Ulendo uno musachotse mphukira: mbatata zabwino zikupita ku nazale tsopano.
     .alt = Dzanja likutulutsa mbatata ya mphukira m'beseni; muvi ukuloza ku nazale.
+    .show = Mbatata ya mphukira.
+    .ask = N'chifukwa chiyani ulendo uno tikusiya mphukira?
     .sms = { BRIEF($first) }: yang'anani mbatata komaliza. Musachotse mphukira. Zowola zikwirireni kapena zitentheni mpaka phulusa, musazipatse ziweto konse.
 plant-bed = Bzalani mbatata pa nazale
     .short = Mizere: { $bed_rows }, yotalikirana { MEASURE($spacing_cm, unit: "centimetre") }, mbatata pafupifupi { $row_roots } pa uliwonse. Kwirirani pang'ono.
@@ -280,11 +298,15 @@ plant-bed = Bzalani mbatata pa nazale
        *[other] mizere { $bed_rows }
      }, ndi mbatata pafupifupi { $row_roots } mu mzere uliwonse. Zikwirireni pang'ono ndi dothi.
     .alt = Mbatata zagonekedwa mu mzere; dzanja likuzikwirira ndi dothi.
+    .show = Mpata wa pakati pa mizere ndi kamtengo ka utali woyenera.
+    .ask = Mbatata imagona mozama bwanji mu nazale?
     .sms = Kuyambira { BRIEF($first) }: bzalani mbatata m'mizere, motalikirana { MEASURE($spacing_cm, unit: "centimetre") }. Kwirirani pang'ono ndi dothi, ndipo thirirani.
 water-bed = Thirirani nazale
     .short = Mpaka { MEASURE($water_l, unit: "litre") } pa tsiku ({ MEASURE($jerrycans, unit: "jerrycan") }); zomera zanthete, ochepa.
     .text = Nazale ikadzaza masamba, thirani pafupifupi { MEASURE($water_l, unit: "litre") } tsiku lililonse, ndiye kuti { MEASURE($jerrycans, unit: "jerrycan") }. Zomera zanthete zimafuna madzi ochepa; masiku otentha ndi a mphepo amafuna madzi ambiri. Siyani kuthirira mvula ikamagwa mokwanira.
     .alt = Dzanja likuthira madzi a m'chigubu pa nazale ya mphukira.
+    .show = Chigubu, ndi kuchepa kwa madzi amene zomera zanthete zimafuna.
+    .ask = Ndani adzabweretsa madzi, ndipo ndani adzayang'anira ana kumeneko?
     .sms = Kuyambira { BRIEF($first) }: thirirani nazale ya mbatata tsiku lililonse, mpaka { MEASURE($water_l, unit: "litre") }. Ana asayandikire madzi osavundikiridwa.
 # doubt: "mfundo" for the nodes of a vine; some say "maso".
 # doubt: "matsinde" for the stubs left in the bed; some say "zitsa".
@@ -292,6 +314,8 @@ cut-for-planting = Dulani nthambi zobzala
     .short = Mvula ikayamba: { MEASURE($cutting_cm, unit: "centimetre") }, mfundo { $nodes }, nthambi zathanzi. Siyani matsinde.
     .text = Mvula ikayamba, dulani zidutswa zotalika { MEASURE($cutting_cm, unit: "centimetre") }, pafupifupi { MEASURE($cutting_hands, unit: "hand") }. Chidutswa chilichonse chikhale ndi mfundo zosachepera { $nodes }. Dulani pa nthambi zathanzi zokha. Podula koyamba mudzapeza zidutswa pafupifupi { $first_cuttings }. Siyani matsinde: mudzadulaponso zidutswa zina pakatha milungu inayi mpaka isanu ndi umodzi. Sungani zidutswa pamthunzi, ndipo zibzaleni pasanathe masiku awiri.
     .alt = Dzanja lina lagwira nthambi ya pa nazale, lina likuidula ndi mpeni; matsinde akutsala.
+    .show = Chidutswa cha utali woyenera pambali pa dzanja: werengani mfundo.
+    .ask = Ndi zomera ziti zimene sitidulako nthambi?
     .sms = Mvula ikayamba: dulani nthambi zathanzi za mbatata: chidutswa { MEASURE($cutting_cm, unit: "centimetre") }, mfundo { $nodes }. Siyani matsinde.
 # doubt: "mzere" for a ridge (and a row), "mulu" for a mound; some say "mtumbira".
 plant-field = Bzalani m'munda
@@ -308,11 +332,15 @@ plant-field = Bzalani m'munda
        *[other] Munda ukufuna zidutswa { $cuttings }.
      } Pakatha milungu iwiri, bzalaninso m'mipata.
     .alt = Pansi pa mtambo wa mvula, dzanja likubzala zidutswa za nthambi mu mzere; mfundo zakumunsi zili m'nthaka.
+    .show = Nthaka yachinyontho mpaka kuzama kwa chala, ndi chidutswa chimene mfundo zake zakwiriridwa.
+    .ask = Mvula yagwa kamodzi: kodi tibzale tsopano? Ubwino wake ndi wotani, nanga kuipa kwake?
     .sms = Kuyambira { BRIEF($first) }, nthaka ikakhala yachinyontho: bzalani zidutswa { $cuttings }. Masiku ndi apakatikati: yang'anirani kumwamba.
 first-harvest = Yesani mbatata zoyamba
     .short = Papasani mbatata zazikulu. Kumbani zonse pofika { DAY($last_harvest) }: nankafumbwe amabwera.
     .text = Papasani pansi pa zomera zingapo, kuti mupeze mbatata zokula zokwanira kudya. Musasiye mbatata zokhwima m'nthaka youma nthawi yaitali: nankafumbwe amazipeza. Malizani kukumba pofika { DAY($last_harvest) }.
     .alt = Dzanja likufufuza mbatata pansi pa chomera; pambali pali mphika pa moto.
+    .show = Momwe mungapapasire mbatata osazula chomera.
+    .ask = Chimachitika n'chiyani ndi mbatata zokhwima zokhala m'nthaka youma?
     .sms = Kuyambira { BRIEF($first) }: papasani mbatata zokhwima. Kumbani zonse pofika { BRIEF($last_harvest) }: nankafumbwe amabwera.
 
 ## Tables: title, what it tells (.text), its picture in words (.alt)
@@ -386,7 +414,7 @@ caution-forecast = Masiku ndi apakatikati, si kulosera
 caution-try-first = Yesani ndi mbatata zochepa poyamba
     .short = Ndi zachilendo? Yambani ndi mbatata zochepa, ndipo sungani nthambi zina mwa njira yakale.
     .text = Ngati njirayi ndi yachilendo kwa inu, yambani ndi mbatata zochepa, ndipo sunganinso nthambi zanu zina mwa njira yakale.
-    .alt = Mbatata zochepa mumphika waung'ono; anthu awiri akukambirana pambali pake.
+    .alt = Mayi ali pakati pa mphika waung'ono wa mbatata zochepa ndi chomera chimene chikupitiriza kukula m'nthaka.
 
 ## Drawings and formats: titles, what drawings show in words, the names and sizes that stand in them
 
@@ -405,8 +433,9 @@ record-remark = Ndemanga
 record-stored = Mbatata zosungidwa
 booklet-index = Minda ndi maina ake
 span-brief = { BRIEF($from) } – { BRIEF($to) }
-size-cm = { MEASURE($cm, unit: "centimetre") }
-size-m = { MEASURE($m, unit: "metre") }
+# In a drawing there is room for the sign only.
+size-cm = { $cm } cm
+size-m = { $m } m
 drawing-season = Nyengo
 drawing-season-alt = Mzere kuyambira kukolola mpaka kukolola: mbatata mumchenga, kenako pa nazale, kenako zomera m'munda, ndi masiku ake.
 season-store = Mumchenga
@@ -424,7 +453,6 @@ drawing-bed = Nazale kuchokera pamwamba
 drawing-bed-alt = Nazale kuchokera pamwamba: mizere ya mbatata, m'litali ndi m'lifupi mwake.
 drawing-rows = Munda kuchokera pamwamba
 drawing-rows-alt = Gawo la munda kuchokera pamwamba: kutalikirana kwa mizere, ndi zidutswa zobzalidwa.
-    .alt = Mayi ali pakati pa mphika waung'ono wa mbatata zochepa ndi chomera chimene chikupitiriza kukula m'nthaka.
 ## Words of the recording script
 
 # doubt: "kujambula" for recording; also "kutepa" in speech.
@@ -552,3 +580,9 @@ ask-first-harvest = Mudzasunga nthambi ziti za nyengo ya mawa?
 cue-active-level = Mphamvu ya mawu oyankhulidwa
 cue-chapter = Mutu
 cue-talk = nthawi yokambirana, masekondi { $seconds }
+
+## The guide for a meeting
+
+# doubt: "Zoonetsa"; "mapazi" for steps as a heading, short as it is.
+guide-show = Zoonetsa
+guide-ask = Funsani

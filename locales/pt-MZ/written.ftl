@@ -186,6 +186,8 @@ mark-plants = Marque { $plants } plantas saudáveis
        *[other] Escolha { $plants } plantas fortes. Espete um pau ao lado de cada planta. Escolha
      } só plantas com folhas grandes e limpas, sem nenhum sinal de doença. Elas vão dar cerca de { $roots } batatas para guardar.
     .alt = Uma mão espeta um pau na terra ao lado de uma planta forte.
+    .show = Uma rama saudável e uma doente, e um pau.
+    .ask = Como distingue uma planta saudável de uma doente?
     .sms = { BRIEF($first) }: marque com paus { $plants } plantas fortes para tirar batatas de semente. Folhas grandes e limpas, nenhuma planta doente.
 # doubt: "debaixo de um telhado" for under cover.
 gather-sand = Traga areia seca
@@ -195,6 +197,8 @@ gather-sand = Traga areia seca
        *[other] cargas
      }.
     .alt = Debaixo de um telhado, uma mão com uma tigela passa areia seca de um monte para um balde pequeno.
+    .show = Um punhado de areia grossa e seca, e um de areia fina e húmida.
+    .ask = Onde há areia grossa, e será seguro cavar lá?
     .sms = Até { BRIEF($last) }: traga { MEASURE($sand_l, unit: "litre") } de areia grossa e seca. Seque-a debaixo de um telhado. Carregue { MEASURE($load_kg, unit: "kilogram") } ou menos de cada vez.
 # doubt: "pé do caule" for the foot of the stem.
 # doubt: "visto" for a tick, in the words for pictures.
@@ -202,18 +206,24 @@ check-plants = Veja outra vez as plantas marcadas
     .short = Folhas pequenas, enroladas ou com manchas? Tire o pau e não aproveite nada.
     .text = Procure folhas pequenas, enroladas ou com manchas, ramas que não crescem e buracos no pé do caule. Se tiver dúvida, tire o pau e não aproveite nada dessa planta.
     .alt = Uma planta saudável, com um visto, fica com o seu pau; uma mão tira o pau de uma planta doente, com folhas manchadas e enrugadas.
+    .show = Folhas pequenas, enroladas e com manchas.
+    .ask = O que faz com uma planta marcada que ficou doente?
     .sms = { BRIEF($first) }: veja outra vez as plantas marcadas. Tire o pau onde as folhas forem pequenas, enroladas ou com manchas.
 # doubt: "mão" as a measure is from the wrist to the fingertips; "palmo" is the better known measure, but it is longer.
 cut-vines = Corte as ramas das plantas marcadas
     .short = Deixe { MEASURE($stem_cm, unit: "centimetre") } de caule: { MEASURE($stem_hands, unit: "hand") }.
     .text = Corte-as e deixe { MEASURE($stem_cm, unit: "centimetre") } de caule, o comprimento de cerca de { MEASURE($stem_hands, unit: "hand") }. A casca das batatas fica mais rija, e elas duram mais tempo.
     .alt = Uma faca corta ramas, e os caules que ficam têm a altura da mão aberta que está ao lado.
+    .show = A mão aberta ao longo de um caule.
+    .ask = Porque é que a casca das batatas precisa de tempo para endurecer?
     .sms = { BRIEF($first) }: corte as ramas das plantas marcadas. Deixe { MEASURE($stem_cm, unit: "centimetre") } de caule.
 # doubt: "cave" for digging out the roots; "arranque" or "colha" may be more usual.
 harvest = Cave e escolha { $roots } batatas
     .short = Só em terra seca. Batatas médias, casca inteira. Nunca as lave. Deixe-as à sombra.
     .text = Cave só em terra seca, e levante as batatas sem as ferir. Fique com { $roots } batatas médias, mais ou menos do comprimento da mão, com a casca inteira. As batatas feridas vão para a cozinha, não são para guardar. Tire a terra com a mão e nunca lave as batatas. Deixe-as algumas horas à sombra, fora do sol.
     .alt = Uma mão levanta da terra solta uma planta com batatas inteiras; ao lado, uma enxada.
+    .show = Uma batata média com a casca inteira, e uma ferida.
+    .ask = Quais destas batatas se guardam, e quais vão para a cozinha?
     .sms = { BRIEF($first) }: cave em terra seca. Guarde { $roots } batatas médias, inteiras. Nunca as lave. Deixe-as à sombra.
 # doubt: "malha apertada" for a tight basket; "panela" for a pot ("pote" in places).
 fill-container = Ponha as batatas na areia
@@ -229,22 +239,30 @@ fill-container = Ponha as batatas na areia
        *[other] camadas
      } ao todo. Acabe com { MEASURE($top_cm, unit: "centimetre") } de areia: ela afasta ratos, insectos e galinhas. Não ponha tampa.
     .alt = Uma bacia cortada ao meio: areia, batatas separadas, areia, batatas, muita areia por cima; uma mão espalha areia.
+    .show = Uma bacia, areia seca e algumas batatas: alguém arruma a primeira camada.
+    .ask = Porque é que as batatas não se podem tocar?
     .sms = { BRIEF($first) }: ponha as batatas em areia seca, sem se tocarem. { MEASURE($base_cm, unit: "centimetre") } de areia em baixo, { MEASURE($top_cm, unit: "centimetre") } em cima. Sem tampa. Nunca regue.
 # doubt: "com bolor" for mouldy and "furadas" for bored by insects.
 monthly-check = Veja as batatas todos os meses
     .short = Olhe para cada batata. Enterre ou queime as podres. Esfregue os rebentos. Arrume de novo.
     .text = Tire todas as batatas e olhe bem para cada uma. As que estiverem podres, com bolor ou furadas, enterre-as fundo ou queime-as. Esfregue os rebentos até caírem. Arrume de novo as batatas boas, da mesma maneira, e escreva quantas restam. Até à próxima vez, não mexa nelas.
     .alt = Três luas, sinal de que passou um mês; uma mão tira uma batata da bacia; ao lado há uma batata podre, riscada com uma cruz.
+    .show = Uma batata podre, se houver, e como arrumar de novo.
+    .ask = O que faz com uma batata podre, e porque não se dá aos animais?
     .sms = { BRIEF($first) }: tire todas as batatas. Enterre ou queime as podres, nunca alimente animais com elas. Esfregue os rebentos. Arrume de novo as boas.
 prepare-bed = Prepare o canteiro
     .short = { MEASURE($bed_length_m, unit: "metre") } por { MEASURE($bed_width_m, unit: "metre") }, perto da água. Solte a terra. Ponha uma vedação.
     .text = Faça um canteiro de { MEASURE($bed_length_m, unit: "metre") } por { MEASURE($bed_width_m, unit: "metre") }, perto da água. Solte bem a terra. Ponha uma vedação contra cabritos e galinhas.
     .alt = Um homem solta a terra do canteiro com uma enxada; atrás dele, uma vedação.
+    .show = O lugar perto da água, e o tamanho do canteiro em passos.
+    .ask = O que impede as cabras e as galinhas de entrar?
     .sms = Até { BRIEF($last) }: faça um canteiro de { MEASURE($bed_length_m, unit: "metre") } por { MEASURE($bed_width_m, unit: "metre") } perto da água. Ponha uma vedação.
 last-check = Veja as batatas pela última vez e deixe os rebentos
     .short = Enterre ou queime as podres. Deixe ficar os rebentos.
     .text = Tire todas as batatas. As que estiverem podres, com bolor ou furadas, enterre-as fundo ou queime-as. Desta vez deixe ficar os rebentos: as batatas boas vão agora para o canteiro.
     .alt = Uma mão tira da bacia uma batata com rebentos; uma seta aponta para o canteiro.
+    .show = Uma batata com rebentos.
+    .ask = Porque é que desta vez os rebentos ficam?
     .sms = { BRIEF($first) }: veja as batatas antes de as plantar. Deixe ficar os rebentos. Enterre ou queime as podres, nunca alimente animais com elas.
 # doubt: "deitar" for laying roots flat.
 plant-bed = Plante as batatas no canteiro
@@ -254,11 +272,15 @@ plant-bed = Plante as batatas no canteiro
        *[other] linhas com cerca de { $row_roots } batatas em cada uma.
      } Cubra-as com pouca terra.
     .alt = Batatas deitadas em linha; uma mão cobre-as com terra.
+    .show = A distância entre linhas com um pau do tamanho certo.
+    .ask = A que fundura fica a batata no canteiro?
     .sms = A partir de { BRIEF($first) }: plante as batatas em linhas, com { MEASURE($spacing_cm, unit: "centimetre") } entre linhas. Cubra-as com pouca terra e regue.
 water-bed = Regue o canteiro
     .short = Até { MEASURE($water_l, unit: "litre") } por dia ({ MEASURE($jerrycans, unit: "jerrycan") }); menos para plantas novas.
     .text = Quando o canteiro estiver cheio de folhas, dê cerca de { MEASURE($water_l, unit: "litre") } todos os dias, { MEASURE($jerrycans, unit: "jerrycan") }. Enquanto as plantas forem novas, dê menos; em dias quentes e de vento, dê mais. Pare quando a chuva já fizer esse trabalho.
     .alt = Uma mão deita água de um bidão no canteiro com rebentos.
+    .show = Um bidão, e a pouca água que as plantas novas precisam.
+    .ask = Quem traz a água, e quem toma conta das crianças ali?
     .sms = A partir de { BRIEF($first) }: regue o canteiro todos os dias, até { MEASURE($water_l, unit: "litre") }. Não deixe crianças perto da água.
 # doubt: "nó" for a node; farmers may say "olho".
 # doubt: "toco" for the stub left in the bed.
@@ -267,6 +289,8 @@ cut-for-planting = Corte ramas para plantar
     .short = Com as chuvas: { MEASURE($cutting_cm, unit: "centimetre") }, { $nodes } nós, rebentos saudáveis. Deixe tocos.
     .text = Quando as chuvas já tiverem chegado, corte ramas de { MEASURE($cutting_cm, unit: "centimetre") }, o comprimento de cerca de { MEASURE($cutting_hands, unit: "hand") }, com pelo menos { $nodes } nós, só de rebentos saudáveis. O primeiro corte dá cerca de { $first_cuttings } ramas. Deixe tocos: eles dão mais ramas depois de quatro a seis semanas. Guarde as ramas à sombra e plante-as dentro de dois dias.
     .alt = Uma mão segura uma rama do canteiro, a outra corta-a com uma faca; ficam tocos.
+    .show = Uma rama do tamanho certo ao lado da mão: contem os nós.
+    .ask = De que plantas não tiramos ramas?
     .sms = Quando as chuvas já tiverem chegado: corte ramas de { MEASURE($cutting_cm, unit: "centimetre") } com { $nodes } nós, só de plantas saudáveis. Deixe tocos.
 # doubt: "camalhão" for a ridge and "montículo" for a mound; "matuto" is said in parts of the north.
 plant-field = Plante a machamba
@@ -283,12 +307,16 @@ plant-field = Plante a machamba
        *[other] A machamba leva { $cuttings } ramas.
      } Duas semanas depois, volte a plantar nas falhas.
     .alt = Debaixo de uma nuvem de chuva, uma mão planta ramas em fila; os nós de baixo ficam dentro da terra.
+    .show = Terra húmida até à fundura de um dedo, e uma rama com os nós na terra.
+    .ask = Choveu uma vez: plantamos já? O que há a favor, e contra?
     .sms = A partir de { BRIEF($first) }, quando a terra tiver humidade: plante { $cuttings } ramas. As datas seguem a média de outros anos: olhe para o céu.
 # doubt: "gorgulho" for the sweet potato weevil; farmers may just say "bicho da batata".
 first-harvest = Procure as primeiras batatas
     .short = Apalpe à procura de batatas grandes. Cave todas até { DAY($last_harvest) }, por causa do gorgulho.
     .text = Apalpe a terra debaixo de algumas plantas, à procura de batatas de tamanho para comer. Não deixe batatas maduras muito tempo em terra seca: o gorgulho encontra-as. Cave as últimas até { DAY($last_harvest) }.
     .alt = Uma mão procura uma batata debaixo de uma planta; ao lado, uma panela ao lume.
+    .show = Como apalpar uma batata sem arrancar a planta.
+    .ask = O que acontece às batatas maduras que ficam na terra seca?
     .sms = A partir de { BRIEF($first) }: apalpe a terra e procure batatas maduras. Cave todas até { BRIEF($last_harvest) }, por causa do gorgulho.
 
 ## Tables: title, what it tells (.text), its picture in words (.alt)
@@ -360,7 +388,7 @@ caution-forecast = As datas são médias, não são previsão
 caution-try-first = Experimente primeiro com poucas batatas
     .short = É novo para si? Comece com poucas batatas, e guarde algumas ramas à maneira antiga.
     .text = Se isto é novo para si, comece com poucas batatas, e guarde também algumas ramas à maneira antiga.
-    .alt = Poucas batatas numa panela pequena; ao lado conversam duas pessoas.
+    .alt = Uma mulher entre uma panela pequena com poucas batatas e uma planta que continua a crescer na terra.
 
 ## Drawings and formats: titles, what drawings show in words, the names and sizes that stand in them
 
@@ -398,7 +426,6 @@ drawing-bed = O canteiro visto de cima
 drawing-bed-alt = O canteiro visto de cima: as linhas de batatas, o comprimento e a largura.
 drawing-rows = A machamba vista de cima
 drawing-rows-alt = Uma parte da machamba vista de cima: a distância entre linhas, e as ramas plantadas.
-    .alt = Uma mulher entre uma panela pequena com poucas batatas e uma planta que continua a crescer na terra.
 ## Words of the recording script
 
 script-title = O que gravar
@@ -522,3 +549,8 @@ ask-first-harvest = Que ramas vai guardar para a próxima época?
 cue-active-level = Nível da fala
 cue-chapter = Capítulo
 cue-talk = tempo para conversar, { $seconds } s
+
+## The guide for a meeting
+
+guide-show = O que mostrar
+guide-ask = Pergunte

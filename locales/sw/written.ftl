@@ -135,6 +135,8 @@ mark-plants = Weka alama ya kijiti kwenye mimea { $plants } yenye afya
        *[other] Chagua mimea { $plants } yenye nguvu. Chomeka kijiti kando ya kila mmea. Chagua
      } mimea yenye majani makubwa na safi tu, isiyo na dalili yoyote ya ugonjwa. Mimea hiyo itatoa viazi kama { $roots } vya kuhifadhi.
     .alt = Mkono unachomeka kijiti ardhini kando ya mmea wenye nguvu.
+    .show = Rando lenye afya na lingine lenye ugonjwa, na kijiti.
+    .ask = Unatofautishaje mmea wenye afya na wenye ugonjwa?
     .sms = { BRIEF($first) }: weka vijiti kando ya mimea { $plants } yenye afya, itakayotoa viazi vya mbegu. Majani yawe makubwa na safi, bila ugonjwa.
 # doubt: "mchanga wenye chembe kubwa" for coarse sand, "mchanga laini" for fine sand; some say "punje" or "chenga".
 gather-sand = Leta mchanga mkavu
@@ -144,6 +146,8 @@ gather-sand = Leta mchanga mkavu
        *[other] mizigo { $loads }
      }.
     .alt = Chini ya paa, mkono wenye bakuli unachota mchanga mkavu kutoka kwenye lundo na kuutia kwenye ndoo ndogo.
+    .show = Mchanga mkavu wenye chembe kubwa, na mchanga laini wenye unyevu.
+    .ask = Mchanga wenye chembe kubwa tutaupata wapi, na je, ni salama kuchimba pale?
     .sms = Kufikia { BRIEF($last) }: leta mchanga wa chembe kubwa, { MEASURE($sand_l, unit: "litre") }. Ukaushe chini ya paa na uuache upoe. Usibebe zaidi ya { MEASURE($load_kg, unit: "kilogram") } kwa mara moja.
 # doubt: "marando" for vines is Tanzanian and coastal; in parts of Kenya other words are used. Not explained here, to keep the sheet short.
 # doubt: "alama ya vema" (tick) and "X ya kukataza" in the words for pictures.
@@ -151,17 +155,23 @@ check-plants = Kagua tena mimea yenye alama
     .short = Majani madogo, yaliyojikunja au yenye madoa? Ondoa kijiti, usichukue chochote.
     .text = Je, majani ni madogo, yamejikunja au yana madoa? Je, marando yamedumaa? Je, shina lina matundu karibu na ardhi? Ukiona hivyo, au ukiwa na shaka, ondoa kijiti na usichukue chochote kwenye mmea huo.
     .alt = Mmea wenye afya una alama ya vema na unabaki na kijiti chake; mkono unang'oa kijiti cha mmea wenye ugonjwa, wenye majani ya madoa yaliyokunjamana.
+    .show = Majani madogo, yaliyojikunja na yenye madoa.
+    .ask = Utafanya nini na mmea wenye kijiti ambao umeugua?
     .sms = { BRIEF($first) }: kagua tena mimea yenye vijiti. Mmea ukiwa na majani madogo, yaliyojikunja au yenye madoa, ondoa kijiti na usichukue chochote.
 # doubt: "kiganja na vidole vyake" for a hand's length (wrist to fingertips), because "mkono" alone is also the arm.
 cut-vines = Kata marando ya mimea yenye alama
     .short = Acha shina la { MEASURE($stem_cm, unit: "centimetre") }: { MEASURE($stem_hands, unit: "hand") }.
     .text = Kata marando, na kwenye kila mmea uache shina lenye urefu wa { MEASURE($stem_cm, unit: "centimetre") }, kama { MEASURE($stem_hands, unit: "hand") }. Hivyo ganda la viazi litakuwa gumu, na viazi vitakaa muda mrefu bila kuharibika.
     .alt = Kisu kinakata marando, na mashina yanayobaki yana urefu sawa na mkono uliosimamishwa kando yake.
+    .show = Kiganja kilichonyooshwa kando ya shina.
+    .ask = Kwa nini ngozi ya viazi inahitaji muda ili iwe ngumu?
     .sms = { BRIEF($first) }: kata marando ya mimea yenye vijiti. Acha shina lenye urefu wa kiganja pamoja na vidole.
 harvest = Chimba, kisha chagua viazi { $roots }
     .short = Udongo ukiwa mkavu tu. Viazi vya kati, bila jeraha. Usivioshe. Viweke kivulini.
     .text = Chimba kwenye udongo mkavu tu. Toa viazi bila kuvikata wala kuvichubua. Chukua viazi { $roots } vya ukubwa wa kati. Viwe na urefu kama wa kiganja na vidole, na visiwe na jeraha lolote. Viazi vyenye majeraha ni vya kupika, si vya kuhifadhi. Pangusa udongo kwa mkono. Usivioshe viazi kamwe. Viache kivulini kwa saa kadhaa, jua lisivipige.
     .alt = Mkono unainua mmea wenye viazi vizima kutoka kwenye udongo uliolegezwa, na jembe kando yake.
+    .show = Kiazi cha kati chenye ngozi nzima, na kingine chenye jeraha.
+    .ask = Ni viazi gani vya kuhifadhi, na vipi vya jikoni?
     .sms = { BRIEF($first) }: chimba viazi udongo ukiwa mkavu. Hifadhi viazi { $roots } vya ukubwa wa kati, visivyo na jeraha. Usivioshe. Viweke kivulini.
 fill-container = Panga viazi kwenye mchanga
     .short = Mchanga: chini { MEASURE($base_cm, unit: "centimetre") }, katikati { MEASURE($layer_cm, unit: "centimetre") }, juu { MEASURE($top_cm, unit: "centimetre") }. Viazi visigusane. Bila kifuniko.
@@ -176,6 +186,8 @@ fill-container = Panga viazi kwenye mchanga
        *[other] Kisha panga viazi vingine juu yake na uvifunike vilevile, hadi yawe matabaka { $layers } ya viazi.
      } Malizia kwa mchanga wenye kina cha { MEASURE($top_cm, unit: "centimetre") }: mchanga huo huzuia panya, wadudu na kuku. Usifunike chombo kwa kifuniko.
     .alt = Beseni lililokatwa kuonyesha ndani: mchanga, viazi visivyogusana, mchanga, viazi, na mchanga mwingi juu; mkono unanyunyiza mchanga.
+    .show = Beseni, mchanga mkavu na viazi vichache: mtu mmoja apange safu ya kwanza.
+    .ask = Kwa nini viazi visigusane?
     .sms = { BRIEF($first) }: panga viazi kwenye mchanga mkavu, visigusane. Mchanga wa chini { MEASURE($base_cm, unit: "centimetre") }, wa juu { MEASURE($top_cm, unit: "centimetre") }. Usiweke kifuniko, wala usimwagie maji.
 # doubt: "viteketeze kwa moto" for burning roots up; "choma" alone also means to roast for eating.
 # doubt: "machipukizi" for sprouts on the root; the shoots cut in the bed are called "marando".
@@ -184,16 +196,22 @@ monthly-check = Kagua viazi kila mwezi
     .short = Tazama kila kiazi. Vilivyooza vifukie au uviteketeze. Sugua machipukizi. Panga tena.
     .text = Toa viazi vyote, na utazame kimoja kimoja. Ondoa vilivyooza, vyenye ukungu au vilivyotobolewa na wadudu. Vifukie kwenye shimo refu au uviteketeze kwa moto. Usivitupe ovyo. Ondoa machipukizi kwa kuyasugua. Viazi vizuri vipange tena vilevile kama mwanzo, na uandike vimebaki vingapi. Hadi ukaguzi unaofuata, usiviguse.
     .alt = Mwezi wa angani mara tatu, ishara kwamba mwezi mmoja umepita; mkono unatoa kiazi kwenye beseni; kiazi kilichooza kiko kando, kina X ya kukataza.
+    .show = Kiazi kilichooza, kama kipo, na jinsi ya kupanga tena.
+    .ask = Utafanya nini na kiazi kilichooza, na kwa nini wanyama wasipewe?
     .sms = { BRIEF($first) }: toa viazi vyote. Vilivyooza usivile wala usiwape wanyama kamwe: vifukie au uviteketeze kwa moto. Ondoa machipukizi. Vizuri vipange tena.
 prepare-bed = Tengeneza kitalu
     .short = { MEASURE($bed_length_m, unit: "metre") } kwa { MEASURE($bed_width_m, unit: "metre") }, karibu na maji. Tifua udongo. Weka uzio.
     .text = Tengeneza kitalu cha { MEASURE($bed_length_m, unit: "metre") } kwa { MEASURE($bed_width_m, unit: "metre") } karibu na maji. Tifua udongo vizuri. Weka uzio ili mbuzi na kuku wasiingie.
     .alt = Mwanamume analegeza udongo wa kitalu kwa jembe; nyuma yake kuna uzio.
+    .show = Mahali karibu na maji, na ukubwa wa kitalu kwa hatua.
+    .ask = Ni nini kitazuia mbuzi na kuku?
     .sms = Kufikia { BRIEF($last) }: tengeneza kitalu cha { MEASURE($bed_length_m, unit: "metre") } kwa { MEASURE($bed_width_m, unit: "metre") } karibu na maji. Kizungushie uzio.
 last-check = Kagua kwa mara ya mwisho na uache machipukizi
     .short = Vilivyooza vifukie au uviteketeze. Acha machipukizi.
     .text = Toa viazi vyote. Ondoa vilivyooza, vyenye ukungu au vilivyotobolewa na wadudu. Vifukie kwenye shimo refu au uviteketeze kwa moto. Usivitupe ovyo. Safari hii usiondoe machipukizi: viazi vizuri sasa vitapandwa kitaluni.
     .alt = Mkono unatoa kiazi chenye machipukizi kwenye beseni; mshale unaelekea kwenye kitalu.
+    .show = Kiazi chenye machipukizi.
+    .ask = Kwa nini safari hii machipukizi yanaachwa?
     .sms = { BRIEF($first) }: ukaguzi wa mwisho. Usiondoe machipukizi. Viazi vilivyooza usivile wala usiwape wanyama kamwe: vifukie au uviteketeze kwa moto.
 plant-bed = Panda viazi kitaluni
     .short = Mistari { $bed_rows }, kila mmoja viazi kama { $row_roots }. Kati ya mistari { MEASURE($spacing_cm, unit: "centimetre") }. Funika kwa udongo kidogo.
@@ -202,6 +220,8 @@ plant-bed = Panda viazi kitaluni
        *[other] mistari { $bed_rows }
      }. Kila mstari uwe na viazi kama { $row_roots }. Acha kama { MEASURE($spacing_cm, unit: "centimetre") } kati ya mstari na mstari. Vifunike viazi vyote kwa udongo kidogo.
     .alt = Viazi vimelazwa katika mstari; mkono unavifunika kwa udongo.
+    .show = Nafasi kati ya mistari kwa kijiti chenye urefu unaofaa.
+    .ask = Kiazi kinalazwa kwa kina gani kwenye kitalu?
     .sms = Kuanzia { BRIEF($first) }: panda viazi kwa mistari, na uache { MEASURE($spacing_cm, unit: "centimetre") } kati ya mstari na mstari. Vifunike kwa udongo kidogo, kisha umwagilie.
 # doubt: "dumu" for a jerrycan; "mtungi" in parts of Kenya. Whether its size should be named.
 water-bed = Mwagilia kitalu
@@ -211,6 +231,8 @@ water-bed = Mwagilia kitalu
        *[other] madumu { $jerrycans }
      }. Mimea ikiwa bado midogo, punguza maji; siku za joto na upepo, ongeza maji. Mvua ikitosha, acha kumwagilia.
     .alt = Mkono unamwaga maji ya dumu kwenye kitalu chenye machipukizi.
+    .show = Dumu la maji, na jinsi mimea midogo inavyohitaji maji kidogo.
+    .ask = Nani ataleta maji, na nani atawaangalia watoto pale?
     .sms = Kuanzia { BRIEF($first) }: mwagilia kitalu kila siku kwa maji yasiyozidi { MEASURE($water_l, unit: "litre") }. Usiwaache watoto wakaribie maji yasiyofunikwa.
 # doubt: "vifundo" for the nodes of a vine; some say "macho" or "pingili".
 # doubt: "visiki" for the stubs left in the bed.
@@ -218,6 +240,8 @@ cut-for-planting = Kata marando ya kupanda
     .short = Mvua zikishaanza: { MEASURE($cutting_cm, unit: "centimetre") }, vifundo { $nodes }, marando yenye afya. Acha visiki.
     .text = Mvua zikishaanza, kata vipande vyenye urefu wa { MEASURE($cutting_cm, unit: "centimetre") }, kama { MEASURE($cutting_hands, unit: "hand") }. Kila kipande kiwe na vifundo visivyopungua { $nodes }. Kata kutoka kwenye marando yenye afya tu. Ukikata mara ya kwanza utapata kama vipande { $first_cuttings }. Acha visiki ardhini: vitatoa vipande vingine baada ya wiki nne hadi sita. Weka vipande kivulini, na uvipande ndani ya siku mbili.
     .alt = Mkono mmoja unashika rando la kitalu, mwingine unalikata kwa kisu; visiki vinabaki.
+    .show = Kipande cha rando chenye urefu unaofaa kando ya kiganja: hesabuni vifundo.
+    .ask = Ni mimea gani tusikate vipande kwake?
     .sms = Mvua zikishaanza: kata vipande vya marando vya { MEASURE($cutting_cm, unit: "centimetre") }, vyenye vifundo { $nodes } au zaidi, kwenye mimea yenye afya tu. Acha visiki ardhini.
 # doubt: "tuta la duara" for a mound; a local word may be better.
 plant-field = Panda shambani
@@ -234,11 +258,15 @@ plant-field = Panda shambani
        *[other] Shamba linahitaji vipande { $cuttings }.
      } Baada ya wiki mbili, panda tena penye mapengo.
     .alt = Chini ya wingu la mvua, mkono unapanda vipande vya marando kwa mstari; vifundo vya chini vimo ndani ya udongo.
+    .show = Udongo wenye unyevu hadi kina cha kidole, na kipande ambacho vifundo vyake vimefukiwa.
+    .ask = Mvua imenyesha mara moja: je, tupande sasa? Faida yake ni nini, na hatari yake?
     .sms = Kuanzia { BRIEF($first) }, udongo ukiwa na unyevu: panda vipande { $cuttings } vya marando. Tarehe ni wastani wa miaka iliyopita: tazama anga.
 first-harvest = Angalia viazi vya kwanza
     .short = Papasa utafute viazi vikubwa. Chimba vyote kufikia { DAY($last_harvest) }: fukusi huja.
     .text = Papasa udongo chini ya mimea michache utafute viazi vya ukubwa wa kula. Usiache viazi vilivyokomaa kwenye udongo mkavu kwa muda mrefu: wadudu waitwao fukusi watavishambulia. Maliza kuchimba kufikia tarehe { DAY($last_harvest) }.
     .alt = Mkono unapapasa kiazi chini ya mmea; kando yake kuna chungu jikoni.
+    .show = Jinsi ya kupapasa kiazi bila kung'oa mmea.
+    .ask = Viazi vilivyokomaa vikibaki kwenye udongo mkavu, nini hutokea?
     .sms = Kuanzia { BRIEF($first) }: papasa udongo uone kama viazi vimekomaa. Chimba vyote kufikia { BRIEF($last_harvest) }: wadudu waitwao fukusi huja.
 
 ## Tables: title, what it tells (.text), its picture in words (.alt)
@@ -309,7 +337,7 @@ caution-forecast = Tarehe hizi ni makadirio, si utabiri
 caution-try-first = Jaribu kwanza kwa viazi vichache
     .short = Ni mpya kwako? Anza na viazi vichache, na utunze baadhi ya marando kwa njia uliyozoea.
     .text = Kama njia hii ni mpya kwako, anza na viazi vichache. Pia tunza baadhi ya marando yako kwa njia uliyozoea.
-    .alt = Viazi vichache kwenye chungu kidogo; watu wawili wanazungumza kando yake.
+    .alt = Mwanamke kati ya chungu kidogo chenye viazi vichache na mmea unaoendelea kukua ardhini.
 
 ## Drawings and formats: titles, what drawings show in words, the names and sizes that stand in them
 
@@ -348,7 +376,6 @@ drawing-bed = Kitalu kutoka juu
 drawing-bed-alt = Kitalu kutoka juu: mistari ya viazi, urefu wake na upana wake.
 drawing-rows = Shamba kutoka juu
 drawing-rows-alt = Sehemu ya shamba kutoka juu: umbali kati ya matuta, na vipande vilivyopandwa.
-    .alt = Mwanamke kati ya chungu kidogo chenye viazi vichache na mmea unaoendelea kukua ardhini.
 ## Words of the recording script
 
 script-title = Maneno ya kurekodi
@@ -472,3 +499,9 @@ ask-first-harvest = Utatunza marando yapi?
 cue-active-level = Kiwango cha sauti ya maneno
 cue-chapter = Sura
 cue-talk = muda wa mazungumzo, sekunde { $seconds }
+
+## The guide for a meeting
+
+# doubt: "Cha kuonyesha" as a heading, short as it is.
+guide-show = Cha kuonyesha
+guide-ask = Uliza

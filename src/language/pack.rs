@@ -130,6 +130,8 @@ pub const LABELS: &[&str] = &[
     // Of formats.
     "calendar-title",
     "guide-title",
+    "guide-show",
+    "guide-ask",
     "card-fold",
     "record-title",
     "record-how",
@@ -289,6 +291,10 @@ pub struct Written {
     pub short: String,
     /// Its picture in words.
     pub alt: String,
+    /// What a meeting is shown; empty but for steps.
+    pub show: String,
+    /// What a meeting is asked; empty but for steps.
+    pub ask: String,
     /// The text message for a phone; empty where there is none.
     pub sms: String,
     /// When it applies, one entry for each time.
@@ -509,6 +515,11 @@ impl Pack {
             alt = self.write_message(id, Some("alt"), values)?;
             short = self.write_message(id, Some("short"), values)?;
         }
+        let (mut show, mut ask) = (String::new(), String::new());
+        if matches!(statement.subject, Subject::Step(_)) {
+            show = self.write_message(id, Some("show"), values)?;
+            ask = self.write_message(id, Some("ask"), values)?;
+        }
         let sms = match has_sms(statement.subject) {
             true => self.write_message(id, Some("sms"), values)?,
             false => String::new(),
@@ -535,6 +546,8 @@ impl Pack {
             text,
             short,
             alt,
+            show,
+            ask,
             sms,
             when,
             brief,
@@ -752,6 +765,9 @@ fn written_wanted() -> Vec<Wanted> {
         wanted.push((subject.name(), None));
         if matches!(subject, Subject::Step(_) | Subject::Caution(_)) {
             wanted.extend(["short", "text", "alt"].map(|part| (subject.name(), Some(part))));
+        }
+        if matches!(subject, Subject::Step(_)) {
+            wanted.extend(["show", "ask"].map(|part| (subject.name(), Some(part))));
         }
         if has_sms(subject) {
             wanted.push((subject.name(), Some("sms")));

@@ -141,6 +141,11 @@ struct Frame {
     height: f64,
 }
 
+/// The room that a text takes across: as wide as letters usually are; no font is asked.
+fn across(text: &str) -> f64 {
+    text.chars().count() as f64 * LETTERS * 0.6
+}
+
 /// A tenth of a unit is finer than any printer.
 fn tenth(value: f64) -> f64 {
     (value * 10.0).round() / 10.0 + 0.0
@@ -164,11 +169,17 @@ struct Side {
 
 /// A container cut through its middle: sand and roots to scale, with the depth of each sand.
 fn side(store: &Store, words: &Words<'_>) -> Result<Side, WordingError> {
-    const DRAWN: (f64, f64) = (160.0, 95.0);
+    const HIGH: f64 = 84.0;
     const LEFT: f64 = 24.0;
-    const TOP: f64 = 6.0;
+    const TOP: f64 = 4.0;
+    let (below, between, above) = store.sand_between;
+    let mut room: f64 = 0.0;
+    for depth in [below, between, above] {
+        room = room.max(across(&words.centimetres(depth)?));
+    }
+    let wide = (WIDTH - LEFT - 20.0 - room).clamp(60.0, 160.0);
     let widest = store.profile.iter().map(|(half, _)| *half).fold(1.0, f64::max);
-    let scale = (DRAWN.0 / (2.0 * widest)).min(DRAWN.1 / store.depth.max(1.0));
+    let scale = (wide / (2.0 * widest)).min(HIGH / store.depth.max(1.0));
     let (middle, floor) = (LEFT + widest * scale, TOP + store.depth * scale);
     let x = |across: f64| middle + across * scale;
     let y = |height: f64| floor - height * scale;
@@ -191,7 +202,6 @@ fn side(store: &Store, words: &Words<'_>) -> Result<Side, WordingError> {
         let text = words.count(index + 1);
         labels.push(Label { x: 10.0, y: tenth(centre + LETTERS * 0.35), anchor: "middle", text });
     }
-    let (below, between, above) = store.sand_between;
     let edge = tenth(middle + widest * scale + 10.0);
     let top = store.layers.last().map_or(0.0, |layer| layer.height + store.root);
     let mut depths = vec![(0.0, below), (top, above)];
@@ -211,7 +221,7 @@ fn side(store: &Store, words: &Words<'_>) -> Result<Side, WordingError> {
     }
     Ok(Side {
         width: WIDTH,
-        height: tenth(floor + 8.0),
+        height: tenth(floor + 3.0),
         letters: LETTERS,
         outline: ring(&store.profile),
         sand: ring(&below_height(&store.profile, store.sand)),
@@ -263,8 +273,8 @@ fn from_above(store: &Store, words: &Words<'_>) -> Above {
     };
     let across = layers.iter().map(|layer| reach(layer).0).fold(1.0, f64::max);
     let down = layers.iter().map(|layer| reach(layer).1).fold(1.0, f64::max);
-    let scale = ((cell - 10.0) / across).min(if columns == 1 { 110.0 } else { 78.0 } / down);
-    let row = down * scale + LINE + 10.0;
+    let scale = ((cell - 10.0) / across).min(if columns == 1 { 110.0 } else { 74.0 } / down);
+    let row = down * scale + LINE + 7.0;
     let mut above = Above {
         width: WIDTH,
         height: tenth(row * layers.len().div_ceil(columns).max(1) as f64),
@@ -345,8 +355,10 @@ const MOST_ROOTS: u32 = 400;
 
 /// The bed from above, with its rows.
 fn bed(bed: &Bed, words: &Words<'_>) -> Result<BedPlan, WordingError> {
-    const DRAWN: (f64, f64) = (80.0, 62.0);
-    let scale = (DRAWN.0 / bed.length.max(1.0)).min(DRAWN.1 / bed.width.max(1.0));
+    const HIGH: f64 = 58.0;
+    let side = words.metres(bed.width)?;
+    let wide = (HALF - 18.0 - across(&side)).clamp(30.0, 80.0);
+    let scale = (wide / bed.length.max(1.0)).min(HIGH / bed.width.max(1.0));
     let frame = Frame { x: 2.0, y: 4.0, width: tenth(bed.length * scale), height: tenth(bed.width * scale) };
     let (row, place) =
         (frame.height / f64::from(bed.rows.max(1)), frame.width / f64::from(bed.roots_per_row.max(1)));
@@ -382,7 +394,7 @@ fn bed(bed: &Bed, words: &Words<'_>) -> Result<BedPlan, WordingError> {
             x: tenth(right + 14.0),
             y: tenth((frame.y + foot) / 2.0 + LETTERS * 0.35),
             anchor: "start",
-            text: words.metres(bed.width)?,
+            text: side,
         },
     ];
     Ok(BedPlan {
@@ -413,8 +425,10 @@ struct FieldRows {
 
 /// A corner of the field from above: ridges or mounds with their cuttings, to scale.
 fn rows(of: &Rows, words: &Words<'_>) -> Result<FieldRows, WordingError> {
-    const ACROSS: f64 = 74.0;
     const TOP: f64 = 4.0;
+    let (Rows::Ridges(between, _) | Rows::Mounds(between, _)) = *of;
+    let between_text = words.centimetres(between)?;
+    let wide = (HALF - 18.0 - across(&between_text)).clamp(30.0, 74.0);
     let mut drawn = FieldRows {
         width: HALF,
         height: 0.0,
@@ -426,14 +440,14 @@ fn rows(of: &Rows, words: &Words<'_>) -> Result<FieldRows, WordingError> {
         labels: Vec::new(),
     };
     let plant = |x: f64, y: f64| Label { x: tenth(x), y: tenth(y), anchor: "middle", text: String::new() };
-    let (first, row, between) = match *of {
-        Rows::Ridges(between, along) => {
-            let scale = (40.0 / between.max(1.0)).min(ACROSS / 2.0 / along.max(1.0));
+    let (first, row) = match *of {
+        Rows::Ridges(_, along) => {
+            let scale = (40.0 / between.max(1.0)).min(wide / 2.0 / along.max(1.0));
             let (row, step) = (between * scale, along * scale);
             for line in 0..2 {
                 let y = TOP + f64::from(line) * row;
-                drawn.ridges.push(Frame { x: 2.0, y: tenth(y), width: ACROSS, height: tenth(row * 0.6) });
-                for place in 0..((ACROSS / step).floor().max(1.0) as u32) {
+                drawn.ridges.push(Frame { x: 2.0, y: tenth(y), width: wide, height: tenth(row * 0.6) });
+                for place in 0..((wide / step).floor().max(1.0) as u32) {
                     drawn.plants.push(plant(2.0 + (f64::from(place) + 0.5) * step, y + row * 0.3));
                 }
             }
@@ -452,10 +466,10 @@ fn rows(of: &Rows, words: &Words<'_>) -> Result<FieldRows, WordingError> {
                 text: words.centimetres(along)?,
             });
             drawn.height = tenth(foot + LINE - 4.0);
-            (TOP + row * 0.3, row, between)
+            (TOP + row * 0.3, row)
         }
-        Rows::Mounds(between, cuttings) => {
-            let row = 40.0;
+        Rows::Mounds(_, cuttings) => {
+            let row = 40.0_f64.min(wide / 1.9);
             let radius = row * 0.42;
             for line in 0..2 {
                 for place in 0..2 {
@@ -472,17 +486,22 @@ fn rows(of: &Rows, words: &Words<'_>) -> Result<FieldRows, WordingError> {
                 }
             }
             drawn.height = tenth(TOP + row + 2.0 * radius + 4.0);
-            (TOP + radius, row, between)
+            (TOP + radius, row)
         }
     };
     // From the middle of a row to the middle of the next.
     let last = first + row;
-    drawn.marks.push(Line { x1: ACROSS + 10.0, y1: tenth(first), x2: ACROSS + 10.0, y2: tenth(last) });
+    drawn.marks.push(Line {
+        x1: tenth(wide + 10.0),
+        y1: tenth(first),
+        x2: tenth(wide + 10.0),
+        y2: tenth(last),
+    });
     drawn.labels.push(Label {
-        x: ACROSS + 16.0,
+        x: tenth(wide + 16.0),
         y: tenth((first + last) / 2.0 + LETTERS * 0.35),
         anchor: "start",
-        text: words.centimetres(between)?,
+        text: between_text,
     });
     Ok(drawn)
 }

@@ -7,7 +7,7 @@ use serde::Serialize;
 use super::{Drawing, SheetError, drawings};
 use crate::data::Data;
 use crate::guidance::shapes::Shapes;
-use crate::guidance::{Statement, Subject, Table, Value, Values};
+use crate::guidance::{Statement, Subject, Table, Topic, Value, Values};
 use crate::language::{Direction, Pack, WordingError, Written};
 
 /// The facts of one sheet.
@@ -61,6 +61,8 @@ const LABELS: &[(&str, &str)] = &[
     ("semicolon", "semicolon"),
     ("calendar", "calendar-title"),
     ("guide", "guide-title"),
+    ("show", "guide-show"),
+    ("ask", "guide-ask"),
     ("fold", "card-fold"),
     ("record", "record-title"),
     ("record_how", "record-how"),
@@ -104,7 +106,31 @@ pub struct Entry {
     pub short: String,
     /// Its picture in words.
     pub alt: String,
+    /// What a meeting is shown; empty for cautions.
+    pub show: String,
+    /// What a meeting is asked; empty for cautions.
+    pub ask: String,
+    /// What of it is measured by the body or by vessels.
+    pub measures: Vec<Measure>,
 }
+
+/// A measure that needs no rule: hands, thumb joints, jerrycans, bundles.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct Measure {
+    /// Its picture's name.
+    pub picture: &'static str,
+    /// How many, e.g. `2 hands`.
+    pub text: String,
+}
+
+/// Measures of a step: its topic, the value, the message of its unit, and its picture.
+const MEASURES: &[(Topic, &str, &str, &str)] = &[
+    (Topic::CutVines, "stem_hands", "unit-hand", "measure-hand"),
+    (Topic::FillContainer, "base_joints", "unit-thumb-joint", "measure-thumb"),
+    (Topic::WaterBed, "jerrycans", "unit-jerrycan", "measure-jerrycan"),
+    (Topic::CutForPlanting, "cutting_hands", "unit-hand", "measure-hand"),
+    (Topic::PlantField, "bundles", "unit-bundle", "measure-bundle"),
+];
 
 /// The work that begins in a month.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
@@ -186,7 +212,10 @@ impl Facts {
             match statement.subject {
                 Subject::Opening => facts.opening = written.title,
                 Subject::Closing => facts.closing = written.title,
-                Subject::Step(_) => facts.steps.push(entry(facts.steps.len() + 1, written)),
+                Subject::Step(topic) => {
+                    let measures = measures(pack, topic, &statement.values)?;
+                    facts.steps.push(Entry { measures, ..entry(facts.steps.len() + 1, written) });
+                }
                 Subject::Table(table) => facts.tables.push(table_of(pack, table, statement, written)?),
                 Subject::Caution(_) => facts.cautions.push(entry(facts.cautions.len() + 1, written)),
                 // Asked aloud at a meeting.
@@ -217,7 +246,19 @@ fn entry(number: usize, written: Written) -> Entry {
         text: written.text,
         short: written.short,
         alt: written.alt,
+        show: written.show,
+        ask: written.ask,
+        measures: Vec::new(),
     }
+}
+
+fn measures(pack: &Pack, topic: Topic, values: &Values) -> Result<Vec<Measure>, WordingError> {
+    let of = MEASURES.iter().filter(|(of, ..)| *of == topic);
+    of.filter_map(|(_, name, unit, picture)| {
+        let count = value(values, name)?.clone();
+        Some(pack.label(unit, &[("n", count)]).map(|text| Measure { picture, text }))
+    })
+    .collect()
 }
 
 /// The steps by the months of the pack's own calendar.

@@ -23,8 +23,10 @@ struct Page<'a> {
 /// A missing or broken template or picture.
 pub fn html(facts: &Facts, data: &dyn Data) -> Result<Vec<u8>, SheetError> {
     let mut pictures = std::collections::BTreeMap::new();
-    for entry in facts.steps.iter().chain(&facts.cautions) {
-        pictures.insert(entry.subject, read(data, &format!("templates/pictures/{}.svg", entry.subject))?);
+    let entries = || facts.steps.iter().chain(&facts.cautions);
+    let measures = entries().flat_map(|entry| &entry.measures).map(|measure| measure.picture);
+    for name in entries().map(|entry| entry.subject).chain(measures) {
+        pictures.insert(name, read(data, &format!("templates/pictures/{name}.svg"))?);
     }
     let drawn = facts.drawings.iter().map(|of| (of.name.as_str(), of.svg.as_str())).collect();
     render("sheet.html", &Page { facts, pictures, charts: charts(facts, data)?, drawn }, data)

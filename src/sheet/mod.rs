@@ -15,7 +15,7 @@ mod sms;
 
 pub use airings::{Airing, AiringLabels, Airings, Told, airings_calendar, airings_table};
 pub use drawing::{Drawing, drawings};
-pub use facts::{Bars, Entry, Facts, Labels, Month, Row, TableFacts};
+pub use facts::{Bars, Entry, Facts, Labels, Measure, Month, Row, TableFacts};
 pub use html::{html, render, text};
 pub use ics::ics;
 pub use pdf::{Paper, Pdf, Printer};

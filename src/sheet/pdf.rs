@@ -7,11 +7,12 @@ use std::collections::BTreeMap;
 
 use serde::Serialize;
 use typst::diag::{FileError, FileResult, Severity, SourceDiagnostic};
-use typst::foundations::{Bytes, Datetime, Duration, Smart};
+use typst::foundations::{Bytes, Content, Datetime, Duration, Label, Selector, Smart, Value};
+use typst::introspection::Introspector as _;
 use typst::layout::{Abs, Frame, FrameItem, Point, Size, Transform};
 use typst::syntax::{FileId, RootedPath, Source, VirtualPath, VirtualRoot};
 use typst::text::{Font, FontBook};
-use typst::utils::LazyHash;
+use typst::utils::{LazyHash, PicoStr};
 use typst::{Library, LibraryExt, World, WorldExt};
 use typst_layout::PagedDocument;
 use typst_pdf::{PdfOptions, PdfStandard, PdfStandards};
@@ -20,6 +21,8 @@ use super::{Facts, SheetError};
 use crate::data::Data;
 
 const FACTS: &str = "/facts.json";
+/// The label of what does not fit.
+const OVERFLOW: &str = "overflow";
 
 /// What a case is set as.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -184,7 +187,8 @@ impl<'d> Printer<'d> {
             ..PdfOptions::default()
         };
         let bytes = typst_pdf::pdf(&document, &options).map_err(|errors| desk.broken(&errors))?;
-        let overflows = overflows(&document);
+        let mut overflows = overflows(&document);
+        overflows.extend(noted(&document));
         // Sheets differ; what Typst remembers of old ones only takes memory.
         typst::comemo::evict(2);
         Ok(Pdf { bytes, pages: document.pages().len(), overflows })
@@ -307,6 +311,17 @@ impl World for Desk<'_> {
     fn today(&self, _offset: Option<Duration>) -> Option<Datetime> {
         None
     }
+}
+
+/// What a template says of itself: `metadata("page 3") <overflow>` where a place is too small for its content.
+fn noted(document: &PagedDocument) -> Vec<String> {
+    let Some(label) = Label::new(PicoStr::intern(OVERFLOW)) else { return Vec::new() };
+    let notes = document.introspector().query(&Selector::Label(label));
+    let text = |note: &Content| match note.get_by_name("value") {
+        Ok(Value::Str(text)) => text.to_string(),
+        _ => "a place too small".to_owned(),
+    };
+    notes.iter().map(text).collect()
 }
 
 /// Texts and pictures that reach beyond the paper.
