@@ -3,7 +3,7 @@
 //!     cargo bench --bench many_sheets -- 1000
 
 use std::fs;
-use std::time::Instant;
+use std::time::{Duration, Instant};
 
 use kabla::app::{Embedded, Paper};
 use kabla::guidance::{shapes::Shapes, tell};
@@ -20,6 +20,8 @@ fn main() {
     let started = Instant::now();
     let before = cpu_ms();
     let mut bytes = 0;
+    // What words, drawings and setting take.
+    let mut shares = [Duration::ZERO; 3];
     for number in 0..count {
         let mut case = case.clone();
         case.name = format!("Shamba {number}");
@@ -28,10 +30,16 @@ fn main() {
             field.sides = None;
             field.area.0 = 200.0 + f64::from(number % 97) * 7.0;
         }
+        let begun = Instant::now();
         let plan = kabla::plan::make(&case).expect("a plan");
         let facts = Facts::of(&pack, &tell(&case, &plan)).expect("words");
+        let worded = begun.elapsed();
         let facts = facts.drawn(&pack, &Shapes::of(&case, &plan), &Embedded).expect("drawings");
+        let drawn = begun.elapsed();
         bytes += printer.print(Paper::Farm, &facts).expect("a sheet").bytes.len();
+        for (share, took) in shares.iter_mut().zip([worded, drawn - worded, begun.elapsed() - drawn]) {
+            *share += took;
+        }
     }
     let each = (cpu_ms() - before) / f64::from(count);
     println!(
@@ -40,6 +48,8 @@ fn main() {
         bytes / count as usize / 1000,
         peak_mb()
     );
+    let [words, drawings, setting] = shares.map(|share| share.as_secs_f64() * 1000.0 / f64::from(count));
+    println!("of the time: words {words:.1} ms, drawings {drawings:.1} ms, setting {setting:.1} ms");
 }
 
 /// CPU time of this process so far, where /proc tells it.

@@ -42,7 +42,10 @@ impl Error {
             Error::Voice(VoiceError::Missing { .. }) => 3,
             Error::Voice(VoiceError::Bank(_)) => 2,
             Error::Sheet(
-                SheetError::Template { .. } | SheetError::Missing(_) | SheetError::NoFont { .. },
+                SheetError::Template { .. }
+                | SheetError::TooFull { .. }
+                | SheetError::Missing(_)
+                | SheetError::NoFont { .. },
             ) => 2,
             _ => 1,
         }

@@ -127,9 +127,8 @@ pub(super) fn make(
 
 /// Refuses what reaches beyond its paper.
 fn fitting(pdf: Pdf, template: &str, data: &dyn Data) -> Result<Pdf, Error> {
-    let Some(overflow) = pdf.overflows.first() else { return Ok(pdf) };
-    let message = format!("the sheet does not fit on its paper: {overflow}");
-    Err(sheet::SheetError::Template { file: data.shown(&format!("templates/{template}")), message }.into())
+    let Some(what) = pdf.overflows.first().cloned() else { return Ok(pdf) };
+    Err(sheet::SheetError::TooFull { file: data.shown(&format!("templates/{template}")), what }.into())
 }
 
 /// Sheets of many farms in one file.

@@ -67,19 +67,31 @@ fn read(data: &dyn Data, path: &str) -> Result<String, SheetError> {
 /// A missing or broken template.
 pub fn render(name: &str, page: &impl Serialize, data: &dyn Data) -> Result<Vec<u8>, SheetError> {
     let path = format!("templates/{name}");
-    let broken = |error: tera::Error| {
-        // Tera tells what went wrong in the chain of causes, not on top.
-        let mut message = error.to_string();
-        let mut cause = std::error::Error::source(&error);
-        while let Some(error) = cause {
-            message = format!("{message}: {error}");
-            cause = error.source();
-        }
-        SheetError::Template { file: data.shown(&path), message }
-    };
+    let text = read(data, &path)?;
+    let broken =
+        |error: tera::Error| SheetError::Template { file: data.shown(&path), message: told(&error, &text) };
     let mut tera = Tera::default();
     tera.autoescape_on(vec![".html", ".svg"]);
-    tera.add_raw_template(name, &read(data, &path)?).map_err(broken)?;
+    tera.add_raw_template(name, &text).map_err(broken)?;
     let rendered = tera.render(name, &Context::from_serialize(page).map_err(broken)?).map_err(broken)?;
     Ok(rendered.into_bytes())
+}
+
+/// What went wrong, with its line where it can be found.
+fn told(error: &tera::Error, template: &str) -> String {
+    // Tera tells it in the last of the causes, not on top.
+    let mut cause: &dyn std::error::Error = error;
+    while let Some(deeper) = cause.source() {
+        cause = deeper;
+    }
+    let message = cause.to_string();
+    // A slip in the template comes with a picture of its place, a name without a value in quotes.
+    if let Some((_, place)) = message.split_once("--> ") {
+        let line = place.split(':').next().unwrap_or_default();
+        let what = message.rsplit("= ").next().unwrap_or_default().trim();
+        return format!("line {line}: {what}");
+    }
+    let name = message.split('`').nth(1).filter(|name| !name.is_empty());
+    let line = name.and_then(|name| template.find(name)).map(|at| crate::finding::line_of(template, at));
+    line.map_or_else(|| message.clone(), |line| format!("line {line}: {message}"))
 }

@@ -44,11 +44,21 @@ pub enum SheetError {
         text: String,
     },
     /// A template cannot be read or does not fit the facts.
-    #[error("{file}: {message}")]
+    #[error("{file}: {message}\n    hint: mend it, or take it out of your folder: the program has its own")]
     Template {
         /// The template.
         file: String,
         /// What is wrong, with the line where it is known.
         message: String,
+    },
+    /// A sheet reaches beyond its paper, or a part of it beyond its place.
+    #[error(
+        "{file}: the sheet does not fit on its paper: {what}\n    hint: shorten names in the case or texts in the pack"
+    )]
+    TooFull {
+        /// The template.
+        file: String,
+        /// What does not fit, with its page.
+        what: String,
     },
 }

@@ -434,3 +434,75 @@ fn help_names_every_command() {
         Some(2)
     );
 }
+
+/// `kabla plan` has a sheet's words in the language asked for, and the season to scale.
+#[test]
+fn plans_in_the_terminal_speak_each_language() {
+    let folder = tempfile::tempdir().unwrap();
+    let json = out(&kabla(folder.path(), &["plan", &example("farm.toml"), "--json"]));
+    let plan: serde_json::Value = serde_json::from_str(&json).unwrap();
+    let data = kabla::data::Embedded;
+    let (_, case) = crate::examples().remove(0);
+    let statements = kabla::guidance::tell(&case, &kabla::plan::make(&case).unwrap());
+    for tag in kabla::language::Pack::tags(&data) {
+        let pack = kabla::language::Pack::load(&data, &tag).unwrap();
+        let output = Command::new(env!("CARGO_BIN_EXE_kabla"))
+            .args(["plan", &example("farm.toml"), "--language", &tag])
+            .env("COLUMNS", "240")
+            .output()
+            .unwrap();
+        let text = out(&output);
+        for statement in &statements {
+            if matches!(statement.subject, kabla::guidance::Subject::Step(_)) {
+                let title = pack.write(statement).unwrap().title;
+                assert!(text.contains(&title), "{tag}: {title}\n{text}");
+            }
+        }
+        let band = text.lines().find(|line| line.trim_start().starts_with('H')).unwrap();
+        let at = |sign: char| {
+            assert_eq!(band.matches(sign).count(), 1, "{tag}: {sign} in {band}");
+            band.chars().position(|c| c == sign).unwrap() as i64
+        };
+        let (harvest, rains, food) = (at('H'), at('R'), at('F'));
+        assert_eq!(band.matches('+').count(), 3, "{tag}: a check each month in {band}");
+        assert!(band.chars().count() <= 80, "{band}");
+        // Days to scale: 185 from the harvest on 24 May to the rains on 25 November, 90 from there to the first roots.
+        assert_eq!(plan["rains"], "2027-11-25");
+        let ratio = (rains - harvest) as f64 / (food - rains) as f64;
+        assert!((ratio - 185.0 / 90.0).abs() < 0.2, "{tag}: {ratio:.2}");
+        for id in ["season-store", "season-bed", "season-field", "season-on-rains"] {
+            assert!(text.contains(&pack.label(id, &[]).unwrap()), "{tag}: {id}");
+        }
+    }
+    let unknown = kabla(folder.path(), &["plan", &example("farm.toml"), "--language", "xx"]);
+    assert_eq!(unknown.status.code(), Some(2));
+    assert!(err(&unknown).contains("packs at hand"), "{}", err(&unknown));
+}
+
+/// `kabla rains` draws each year's wet season in dekads: as many blocks as its dates span.
+#[test]
+fn rains_in_the_terminal_are_drawn_to_scale() {
+    let folder = tempfile::tempdir().unwrap();
+    let record = example("rain-eastern-lowlands.csv");
+    let window = ["rains", &record, "--from", "09-20", "--until", "12-31", "--end-from", "12-01"];
+    let output = kabla(folder.path(), &window);
+    let text = out(&output);
+    let (head, rows) =
+        text.split_once("DEKADS FROM 09-20").unwrap_or_else(|| panic!("{text}{}", err(&output)));
+    assert!(head.contains("ONSET"));
+    let mut years = 0;
+    for line in rows.lines().filter(|line| line.contains('█')) {
+        let mut cells = line.split_whitespace();
+        let year: i32 = cells.next().unwrap().parse().unwrap();
+        let day = |text: &str| text.parse::<chrono::NaiveDate>().unwrap();
+        let (onset, end) = (day(cells.next().unwrap()), day(cells.next().unwrap()));
+        let start = chrono::NaiveDate::from_ymd_opt(year, 9, 20).unwrap();
+        let dekad = |day: chrono::NaiveDate| (day - start).num_days() / 10;
+        let drawn = line.split_whitespace().find(|cell| cell.contains('█')).unwrap();
+        let first = drawn.chars().position(|c| c == '█').unwrap() as i64;
+        let count = drawn.matches('█').count() as i64;
+        assert_eq!((first, first + count - 1), (dekad(onset), dekad(end)), "{line}");
+        years += 1;
+    }
+    assert!(years >= 15, "{text}");
+}

@@ -17,6 +17,7 @@ mod outside;
 mod outside_channels;
 mod outside_quality;
 mod pack_numbers;
+mod paper;
 mod pictures;
 mod plan;
 mod plan_enough;

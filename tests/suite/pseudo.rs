@@ -11,7 +11,7 @@ use kabla::sheet::{Facts, Paper, Printer, SmsOptions, html, ics, sms, text};
 use crate::examples;
 
 /// The program's data with a font for Arabic letters, which no pack needs yet.
-struct WithArabic;
+pub(crate) struct WithArabic;
 
 impl Data for WithArabic {
     fn read(&self, path: &str) -> Option<Cow<'_, [u8]>> {
@@ -38,7 +38,7 @@ fn facts(tag: &str, case: &Case) -> (Pack, Facts) {
 }
 
 /// Runs of plain letters that stand in an output and in no text of the case.
-fn plain_words(output: &str, case: &Case) -> Vec<String> {
+pub(crate) fn plain_words(output: &str, case: &Case) -> Vec<String> {
     let mut from_case: Vec<String> = vec![case.name.clone(), case.place.name.clone()];
     from_case.extend(case.farms.iter().map(|farm| farm.name.clone()));
     let mut output = output.to_owned();
@@ -70,11 +70,11 @@ fn shown(page: &str) -> String {
     out + rest
 }
 
-/// The farm's sheet from right to left, as PDF.
+/// The farm's guide from right to left, as PDF.
 pub(crate) fn right_to_left() -> Vec<u8> {
     let (_, case) = examples().remove(0);
     let (_, facts) = facts(MIRRORED, &case);
-    Printer::new(&WithArabic).unwrap().print(Paper::Farm, &facts).unwrap().bytes
+    Printer::new(&WithArabic).unwrap().print(Paper::Guide, &facts).unwrap().bytes
 }
 
 #[test]

@@ -43,7 +43,7 @@ fn an_overflow_is_seen() {
     let (_, case) = examples().remove(0);
     let mut facts = facts("en", &case);
     facts.steps[0].text = "endless".repeat(60);
-    let pdf = Printer::new(&Embedded).unwrap().print(Paper::Farm, &facts).unwrap();
+    let pdf = Printer::new(&Embedded).unwrap().print(Paper::Guide, &facts).unwrap();
     assert_eq!(pdf.overflows.len(), 1, "{:?}", pdf.overflows);
 }
 
@@ -84,7 +84,8 @@ fn html_is_whole_and_needs_nothing_else() {
         let facts = facts(tag, &case);
         let page = String::from_utf8(html(&facts, &Embedded).unwrap()).unwrap();
         assert!(page.contains(&format!("<html lang=\"{tag}\" dir=\"ltr\">")));
-        assert_eq!(page.matches("<svg").count(), facts.steps.len() + facts.cautions.len());
+        let measures: usize = facts.steps.iter().map(|step| step.measures.len()).sum();
+        assert_eq!(page.matches("<svg").count(), facts.steps.len() + facts.cautions.len() + measures);
         for outside in ["src=", "href=", "@import", "url("] {
             assert!(!page.contains(outside), "{outside}");
         }
@@ -139,9 +140,9 @@ fn a_broken_template_is_named() {
     }
     let (_, case) = examples().remove(0);
     let facts = facts("en", &case);
-    let data = Broken("templates/sheet.typ", "#let s = 1\n#s.nothing\n");
+    let data = Broken("templates/farm.typ", "#let s = 1\n#s.nothing\n");
     let error = Printer::new(&data).unwrap().print(Paper::Farm, &facts).unwrap_err().to_string();
-    assert!(error.contains("templates/sheet.typ") && error.contains("line 2"), "{error}");
+    assert!(error.contains("templates/farm.typ") && error.contains("line 2"), "{error}");
     let data = Broken("templates/sheet.html", "<p>\n{{ nobody }}");
     let error = html(&facts, &data).unwrap_err().to_string();
     assert!(error.contains("templates/sheet.html") && error.contains("nobody"), "{error}");

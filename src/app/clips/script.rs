@@ -279,9 +279,9 @@ impl RecordingScript {
     pub fn pdf(&self, data: &dyn Data) -> Result<(Vec<u8>, usize), Error> {
         let pdf = Printer::new(data)?.set("script.typ", &self.page("script-how-grey")?, BTreeMap::new())?;
         match pdf.overflows.first() {
-            Some(overflow) => {
-                let message = format!("the script does not fit on its paper: {overflow}");
-                Err(SheetError::Template { file: "templates/script.typ".to_owned(), message }.into())
+            Some(what) => {
+                let file = data.shown("templates/script.typ");
+                Err(SheetError::TooFull { file, what: what.clone() }.into())
             }
             None => Ok((pdf.bytes, pdf.pages)),
         }

@@ -1,0 +1,267 @@
+//! Every format on paper: that it fits, in every language; what a folder of own templates changes.
+
+use std::borrow::Cow;
+use std::fs;
+use std::process::Command;
+
+use kabla::data::{Data, Embedded, Templates};
+use kabla::guidance::{shapes::Shapes, tell};
+use kabla::language::{ACCENTED, MIRRORED, Pack, Pseudo};
+use kabla::plan::{Case, make};
+use kabla::sheet::{Facts, Paper, Printer, html};
+
+use crate::examples;
+
+pub(crate) const PAPERS: [Paper; 5] =
+    [Paper::Farm, Paper::Guide, Paper::Calendar, Paper::Card, Paper::Record];
+
+/// What a sheet of a case says and draws.
+pub(crate) fn drawn(tag: &str, case: &Case) -> Facts {
+    let pack = Pack::load(&Pseudo::new(&Embedded), tag).unwrap();
+    let plan = make(case).unwrap();
+    let facts = Facts::of(&pack, &tell(case, &plan)).unwrap();
+    facts.drawn(&pack, &Shapes::of(case, &plan), &Embedded).unwrap()
+}
+
+pub(crate) fn farm() -> Case {
+    examples().remove(0).1
+}
+
+#[test]
+fn a_farm_takes_home_two_pages_in_every_language() {
+    let printer = Printer::new(&Embedded).unwrap();
+    for (name, case) in examples().into_iter().take(2) {
+        for tag in Pack::tags(&Embedded).into_iter().chain([ACCENTED.to_owned()]) {
+            let pdf = printer.print(Paper::Farm, &drawn(&tag, &case)).unwrap();
+            assert!(pdf.pages <= 2, "{tag} {name}: {} pages", pdf.pages);
+        }
+    }
+}
+
+/// Pages of each format: calendar, card and record stay on one where the case is a farm's.
+#[test]
+fn every_format_fits_in_every_language() {
+    let printer = Printer::new(&Embedded).unwrap();
+    let with_accents = || Pack::tags(&Embedded).into_iter().chain([ACCENTED.to_owned()]);
+    for (name, case) in examples() {
+        for tag in with_accents() {
+            let facts = drawn(&tag, &case);
+            for paper in PAPERS {
+                let pdf = printer.print(paper, &facts).unwrap();
+                assert_eq!(pdf.overflows, Vec::<String>::new(), "{tag} {name} {paper:?}");
+                assert!(pdf.bytes.len() < 400_000, "{tag} {name} {paper:?}: {} bytes", pdf.bytes.len());
+                if matches!(paper, Paper::Calendar | Paper::Card | Paper::Record) {
+                    assert_eq!(pdf.pages, 1, "{tag} {name} {paper:?}");
+                }
+            }
+        }
+    }
+}
+
+#[test]
+fn every_format_runs_from_right_to_left() {
+    let data = crate::pseudo::WithArabic;
+    let printer = Printer::new(&data).unwrap();
+    let facts = drawn(MIRRORED, &farm());
+    for paper in PAPERS {
+        assert_eq!(printer.print(paper, &facts).unwrap().overflows, Vec::<String>::new(), "{paper:?}");
+    }
+}
+
+/// A name of one endless word breaks in every format.
+#[test]
+fn long_names_break_in_every_format() {
+    let printer = Printer::new(&Embedded).unwrap();
+    let case = Case { name: "x".repeat(120), ..farm() };
+    let facts = drawn("en", &case);
+    for paper in PAPERS {
+        assert_eq!(printer.print(paper, &facts).unwrap().overflows, Vec::<String>::new(), "{paper:?}");
+    }
+    let booklet = printer.booklet(vec![facts.clone(), facts]).unwrap();
+    assert_eq!(booklet.overflows, Vec::<String>::new());
+}
+
+/// The check on the card itself: what runs into the next small page is told, with its number.
+#[test]
+fn a_small_page_that_is_too_full_is_told() {
+    let mut facts = drawn("en", &farm());
+    facts.steps[4].title = "Dig and choose. ".repeat(50);
+    let pdf = Printer::new(&Embedded).unwrap().print(Paper::Card, &facts).unwrap();
+    assert!(pdf.overflows.contains(&"page 3 of the card".to_owned()), "{:?}", pdf.overflows);
+}
+
+/// The room that drawings leave for the sizes beside them: a letter is on average not wider than two thirds of its height.
+#[test]
+fn sizes_beside_drawings_have_room() {
+    for tag in Pack::tags(&Embedded).into_iter().chain([ACCENTED.to_owned()]) {
+        for (name, case) in examples() {
+            for drawing in drawn(&tag, &case).drawings {
+                let number = |text: &str, name: &str| -> f64 {
+                    let (_, rest) = text.split_once(&format!("{name}=\"")).unwrap();
+                    rest.split('"').next().unwrap().parse().unwrap()
+                };
+                let (_, view) = drawing.svg.split_once("viewBox=\"0 0 ").unwrap();
+                let width: f64 = view.split(' ').next().unwrap().parse().unwrap();
+                for text in drawing.svg.split("<text ").skip(1) {
+                    let words = text.split_once('>').unwrap().1.split('<').next().unwrap();
+                    let long = words.chars().filter(|c| c.is_alphanumeric() || c.is_whitespace()).count();
+                    let long = long as f64 * number(&drawing.svg, "font-size") * 0.55;
+                    let share = match text.split_once("text-anchor=\"").unwrap().1.split('"').next() {
+                        Some("start") => 1.0,
+                        Some("end") => 0.0,
+                        _ => 0.5,
+                    };
+                    let (from, to) =
+                        (number(text, "x") - (1.0 - share) * long, number(text, "x") + share * long);
+                    assert!(from > -4.0 && to < width + 4.0, "{tag} {name} {}: {words}", drawing.name);
+                }
+            }
+        }
+    }
+}
+
+#[test]
+fn steps_that_name_a_measure_show_it() {
+    for tag in Pack::tags(&Embedded) {
+        let facts = drawn(&tag, &farm());
+        let shown = |subject: &str| -> Vec<(&str, &str)> {
+            let step = facts.steps.iter().find(|step| step.subject == subject).unwrap();
+            step.measures.iter().map(|measure| (measure.picture, measure.text.as_str())).collect()
+        };
+        let step = |subject: &str| facts.steps.iter().find(|step| step.subject == subject).unwrap();
+        for (subject, picture) in [
+            ("cut-vines", "measure-hand"),
+            ("fill-container", "measure-thumb"),
+            ("cut-for-planting", "measure-hand"),
+            ("water-bed", "measure-jerrycan"),
+        ] {
+            let measures = shown(subject);
+            let [(of, text)] = measures.as_slice() else { panic!("{tag} {subject}: {measures:?}") };
+            assert_eq!(*of, picture, "{tag} {subject}");
+            assert!(step(subject).text.contains(text), "{tag} {subject}: {text} in {}", step(subject).text);
+        }
+        assert_eq!(shown("plant-field").first().map(|(picture, _)| *picture), Some("measure-bundle"));
+        assert_eq!(shown("harvest"), []);
+        let page = String::from_utf8(html(&facts, &Embedded).unwrap()).unwrap();
+        assert_eq!(page.matches("class=\"measure\"").count(), 5, "{tag}");
+    }
+}
+
+/// The guide has something to show and to ask at each step, in each pack its own.
+#[test]
+fn a_guide_shows_and_asks() {
+    let english = drawn("en", &farm());
+    for tag in Pack::tags(&Embedded) {
+        let facts = drawn(&tag, &farm());
+        for (step, original) in facts.steps.iter().zip(&english.steps) {
+            for (text, other) in [(&step.show, &original.show), (&step.ask, &original.ask)] {
+                assert!(text.chars().count() > 8, "{tag} {}: {text}", step.subject);
+                assert_eq!(text == other, tag == "en", "{tag} {}: {text}", step.subject);
+            }
+            assert!(step.ask.trim_end().ends_with(['?', '፧']), "{tag} {}: {}", step.subject, step.ask);
+        }
+    }
+}
+
+/// Data with one template in another's place.
+struct With(&'static str, &'static str);
+
+impl Data for With {
+    fn read(&self, path: &str) -> Option<Cow<'_, [u8]>> {
+        if path == self.0 { Some(self.1.as_bytes().into()) } else { Embedded.read(path) }
+    }
+    fn list(&self, folder: &str) -> Vec<String> {
+        Embedded.list(folder)
+    }
+}
+
+#[test]
+fn a_broken_drawing_names_file_and_line() {
+    let case = farm();
+    let plan = make(&case).unwrap();
+    let pack = Pack::load(&Embedded, "en").unwrap();
+    let facts = || Facts::of(&pack, &tell(&case, &plan)).unwrap();
+    for (template, text, told) in [
+        (
+            "templates/drawings/bed.svg",
+            "<svg>\n\n{{ nothing.at_all }}</svg>",
+            "line 3: Variable `nothing.at_all`",
+        ),
+        ("templates/drawings/season.svg", "<svg>\n{% for part in %}</svg>", "line 2: expected"),
+    ] {
+        let error = facts().drawn(&pack, &Shapes::of(&case, &plan), &With(template, text)).unwrap_err();
+        let error = error.to_string();
+        assert!(error.starts_with(&format!("{template}: {told}")), "{error}");
+        assert!(error.contains("hint: "), "{error}");
+    }
+}
+
+/// The command with a folder of own templates: its findings name the file of that folder.
+#[test]
+fn a_folder_of_templates_is_read_first_and_its_slips_are_told() {
+    let folder = tempfile::tempdir().unwrap();
+    let out = folder.path().join("sheet.pdf");
+    let run = |kind: &str| {
+        Command::new(env!("CARGO_BIN_EXE_kabla"))
+            .arg("--templates")
+            .arg(folder.path())
+            .args(["sheet", "examples/farm.toml", "--language", "en", "--as", kind, "--out"])
+            .arg(&out)
+            .current_dir(env!("CARGO_MANIFEST_DIR"))
+            .output()
+            .unwrap()
+    };
+    for (file, kind, text, line) in [
+        ("header.typ", "pdf", "#let header(s) = {\n  s.nothing\n}\n", "line 2"),
+        ("header.typ", "pdf", "\n\n#let header(s) = block(\n", "line 3"),
+        ("pictures/harvest.svg", "pdf", "<svg>no end", "harvest"),
+        ("sheet.html", "html", "<p>\n\n{{ nobody }}</p>", "line 3"),
+    ] {
+        let path = folder.path().join(file);
+        fs::create_dir_all(path.parent().unwrap()).unwrap();
+        fs::write(&path, text).unwrap();
+        let output = run(kind);
+        let said = String::from_utf8_lossy(&output.stderr).into_owned();
+        assert_eq!(output.status.code(), Some(2), "{file}: {said}");
+        assert!(said.contains(line) && said.contains("hint: "), "{file}: {said}");
+        if !file.ends_with(".svg") {
+            assert!(said.contains(&path.display().to_string()), "{said}");
+        }
+        assert!(!out.exists(), "nothing is left half-written");
+        fs::remove_file(&path).unwrap();
+    }
+    assert!(run("pdf").status.success(), "an empty folder changes nothing");
+    let missing = Command::new(env!("CARGO_BIN_EXE_kabla"))
+        .args(["--templates", "nowhere", "sheet", "examples/farm.toml"])
+        .current_dir(env!("CARGO_MANIFEST_DIR"))
+        .output()
+        .unwrap();
+    let said = String::from_utf8_lossy(&missing.stderr).into_owned();
+    assert!(missing.status.code() == Some(2) && said.contains("nowhere") && said.contains("hint"), "{said}");
+}
+
+/// An own header and an own picture are on the sheet; everything else stays the program's.
+#[test]
+fn an_own_header_and_picture_are_printed() {
+    let folder = tempfile::tempdir().unwrap();
+    let square = |text: &str| {
+        format!("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 240 240\">{text}</svg>")
+    };
+    fs::create_dir(folder.path().join("pictures")).unwrap();
+    fs::write(folder.path().join("pictures/harvest.svg"), square("<rect width=\"9\" height=\"9\"/>"))
+        .unwrap();
+    fs::write(folder.path().join("logo.svg"), square("<circle r=\"90\"/>")).unwrap();
+    let header = "#let header(s) = block(image(\"/logo.svg\", height: 12mm, alt: \"Union of growers\"))";
+    fs::write(folder.path().join("header.typ"), header).unwrap();
+    let data = Templates::over(&Embedded, folder.path()).unwrap();
+    let facts = drawn("en", &farm());
+    let page = String::from_utf8(html(&facts, &data).unwrap()).unwrap();
+    assert!(page.contains("<rect width=\"9\" height=\"9\"/>"));
+    let plain = Printer::new(&Embedded).unwrap();
+    let own = Printer::new(&data).unwrap();
+    for paper in PAPERS {
+        let (own, plain) = (own.print(paper, &facts).unwrap(), plain.print(paper, &facts).unwrap());
+        assert_eq!(own.overflows, Vec::<String>::new(), "{paper:?}");
+        assert!(own.bytes != plain.bytes, "{paper:?}");
+    }
+}
