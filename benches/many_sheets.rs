@@ -2,6 +2,8 @@
 //!
 //!     cargo bench --bench many_sheets -- 1000
 
+#![allow(clippy::expect_used, clippy::print_stdout)]
+
 use std::fs;
 use std::time::{Duration, Instant};
 

@@ -3,7 +3,8 @@
 //! A template asks for `/facts.json` and gets the facts; pictures come from the
 //! templates folder, drawings from the facts. Nothing else can be reached from it.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, HashMap};
+use std::sync::Mutex;
 
 use serde::Serialize;
 use typst::diag::{FileError, FileResult, Severity, SourceDiagnostic};
@@ -70,6 +71,10 @@ pub struct Printer<'d> {
     library: LazyHash<Library>,
     book: LazyHash<FontBook>,
     fonts: Vec<Font>,
+    /// Templates and pictures read so far.
+    read: Mutex<HashMap<FileId, Bytes>>,
+    /// Templates parsed so far.
+    parsed: Mutex<HashMap<FileId, Source>>,
 }
 
 impl std::fmt::Debug for Printer<'_> {
@@ -120,6 +125,8 @@ impl<'d> Printer<'d> {
             library: LazyHash::new(Library::default()),
             book: LazyHash::new(FontBook::from_fonts(&fonts)),
             fonts,
+            read: Mutex::default(),
+            parsed: Mutex::default(),
         })
     }
 
@@ -241,6 +248,23 @@ struct Desk<'a> {
     main: FileId,
 }
 
+/// What was made for a file before, or is made now and kept for the next sheet.
+fn kept<T: Clone>(
+    all: &Mutex<HashMap<FileId, T>>,
+    id: FileId,
+    make: impl FnOnce() -> FileResult<T>,
+) -> FileResult<T> {
+    let known = all.lock().ok().and_then(|all| all.get(&id).cloned());
+    if let Some(known) = known {
+        return Ok(known);
+    }
+    let made = make()?;
+    if let Ok(mut all) = all.lock() {
+        all.insert(id, made.clone());
+    }
+    Ok(made)
+}
+
 impl Desk<'_> {
     fn broken(&self, diagnostics: &[SourceDiagnostic]) -> SheetError {
         let mut files: BTreeMap<String, Vec<String>> = BTreeMap::new();
@@ -275,8 +299,10 @@ impl Desk<'_> {
         if let Some(drawing) = self.drawings.get(path) {
             return Ok(drawing.clone());
         }
-        let bytes = self.printer.data.read(&format!("templates{path}"));
-        bytes.map(|bytes| Bytes::new(bytes.into_owned())).ok_or_else(|| FileError::NotFound(path.into()))
+        kept(&self.printer.read, id, || {
+            let bytes = self.printer.data.read(&format!("templates{path}"));
+            bytes.map(|bytes| Bytes::new(bytes.into_owned())).ok_or_else(|| FileError::NotFound(path.into()))
+        })
     }
 }
 
@@ -294,9 +320,11 @@ impl World for Desk<'_> {
     }
 
     fn source(&self, id: FileId) -> FileResult<Source> {
-        let bytes = self.bytes(id)?;
-        let text = std::str::from_utf8(&bytes).map_err(|_| FileError::InvalidUtf8)?;
-        Ok(Source::new(id, text.to_owned()))
+        kept(&self.printer.parsed, id, || {
+            let bytes = self.bytes(id)?;
+            let text = std::str::from_utf8(&bytes).map_err(|_| FileError::InvalidUtf8)?;
+            Ok(Source::new(id, text.to_owned()))
+        })
     }
 
     fn file(&self, id: FileId) -> FileResult<Bytes> {
