@@ -24,10 +24,12 @@ pub use crate::finding::{Finding, Severity};
 pub use crate::plan::season::Risk;
 pub use crate::plan::{Plan, Quantity, Step, Topic};
 pub use crate::sheet::Paper;
+pub use crate::voice::record::import::Consent;
 pub use crate::voice::record::quality::{Fault, Found, Verdict};
 pub use crate::voice::write::Law;
 pub use clips::{
-    CheckRequest, ClipChecked, ClipsChecked, Outcome, RecordingScript, ScriptRequest, check_clips, script,
+    CheckRequest, ClipChecked, ClipsChecked, ImportRequest, Imported, Outcome, RecordingScript, ScriptRequest,
+    check_clips, import, script,
 };
 pub use delivery::Channel;
 pub use demo::demo;

@@ -126,9 +126,14 @@ fn percent(text: &str) -> Result<f64, String> {
 pub fn run() -> ExitCode {
     let arguments = Arguments::parse();
     let root = arguments.data.clone();
-    let beginning = matches!(arguments.command, Command::Language(language::Language::New { .. }));
-    // A pack may be begun in a folder that holds nothing yet.
-    let folder = arguments.data.filter(|folder| !beginning || folder.join("locales").is_dir());
+    let begins = match arguments.command {
+        Command::Language(language::Language::New { .. }) => Some("locales"),
+        Command::Clips(clips::Clips::Import(_)) => Some("audio"),
+        _ => None,
+    };
+    // A pack or a voice may be begun in a folder that holds nothing yet.
+    let is_there = |folder: &PathBuf| begins.is_none_or(|part| folder.join(part).is_dir());
+    let folder = arguments.data.filter(is_there);
     let folder = match folder.map(Folder::open).transpose() {
         Ok(folder) => folder,
         Err(finding) => return fail(&Error::Input(vec![finding])),

@@ -10,6 +10,8 @@
 //! speaker = "who speaks"
 //! rights = "what one may do with the recordings"
 //! made_by = "how they were made"
+//! consent = "how and when the speaker agreed"  # where a person speaks
+//! room_tone = "room-tone.wav"  # may be left out
 //! note = "anything else"  # may be left out
 //!
 //! [[clip]]
@@ -78,6 +80,10 @@ pub struct VoiceInfo {
     pub rights: String,
     /// How the recordings were made.
     pub made_by: String,
+    /// How and when the speaker agreed, where a person speaks.
+    pub consent: Option<String>,
+    /// The file with the room's own sound, where there is one.
+    pub room_tone: Option<String>,
     /// Anything else, where there is something.
     pub note: Option<String>,
 }
@@ -360,6 +366,7 @@ fn header(root: &Table<'_>, language: &str, voice: &str) -> Option<VoiceInfo> {
     let speaker = text("speaker", "write who speaks");
     let rights = text("rights", "write what one may do with the recordings");
     let made_by = text("made_by", "write how the recordings were made");
+    let (consent, room_tone) = (root.text("consent"), root.text("room_tone"));
     let note = root.text("note");
     Some(VoiceInfo {
         language: language?,
@@ -368,6 +375,8 @@ fn header(root: &Table<'_>, language: &str, voice: &str) -> Option<VoiceInfo> {
         speaker: speaker?,
         rights: rights?,
         made_by: made_by?,
+        consent,
+        room_tone,
         note,
     })
 }
@@ -424,11 +433,11 @@ impl<'a> Shelf<'a> {
             return;
         }
         let extension = file.rsplit_once('.').map(|(_, extension)| extension.to_ascii_lowercase());
-        if !matches!(extension.as_deref(), Some("flac" | "wav")) {
+        if !matches!(extension.as_deref(), Some("flac" | "wav" | "opus")) {
             table.problem(
                 field,
-                format!("{file} is neither .flac nor .wav"),
-                "export the clip as FLAC or WAV",
+                format!("{file} is not .flac, .wav or .opus"),
+                "export the clip as FLAC, WAV or Ogg Opus",
             );
         }
         let path = format!("{}/{file}", self.folder);

@@ -20,6 +20,8 @@ fn spoken(samples: Vec<f32>, words: &[(&str, u64, u64)]) -> Spoken {
         speaker: "s".into(),
         rights: "r".into(),
         made_by: "m".into(),
+        consent: None,
+        room_tone: None,
         note: None,
     };
     Spoken {

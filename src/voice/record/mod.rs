@@ -2,10 +2,12 @@
 //!
 //! ```text
 //! phrases, clips there are, messages   -> script    what a speaker reads, in which order
+//! recordings, script                   -> import    clips cut from a session, doubts put up
 //! clips                                -> quality   what is wrong with each, and its verdict
 //! ```
 
 mod carrier;
+pub mod import;
 mod pace;
 pub mod picture;
 pub mod quality;
