@@ -28,8 +28,8 @@ pub use crate::voice::record::import::Consent;
 pub use crate::voice::record::quality::{Fault, Found, Verdict};
 pub use crate::voice::write::Law;
 pub use clips::{
-    CheckRequest, ClipChecked, ClipsChecked, ImportRequest, Imported, Outcome, RecordingScript, ScriptRequest,
-    check_clips, import, script,
+    CheckRequest, ClipChecked, ClipsChecked, ImportRequest, Imported, Outcome, RecordingScript,
+    ScriptRequest, check_clips, import, script,
 };
 pub use delivery::Channel;
 pub use demo::demo;

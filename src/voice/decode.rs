@@ -187,8 +187,7 @@ fn stored_up_to(bytes: &[u8], most_seconds: u64) -> Result<(u32, Vec<f32>), Prob
         return Err(Problem::TooLarge);
     }
     let mut samples: Vec<f32> = Vec::new();
-    let sound =
-        stream(Cursor::new(bytes), most_seconds, &mut |_, block| samples.extend_from_slice(block))?;
+    let sound = stream(Cursor::new(bytes), most_seconds, &mut |_, block| samples.extend_from_slice(block))?;
     if samples.iter().all(|sample| sample.abs() < SILENCE) {
         return Err(if samples.is_empty() { Problem::Empty } else { Problem::Silent });
     }

@@ -35,6 +35,7 @@ mod translating;
 mod voice_bank;
 mod voice_cache;
 mod voice_choose;
+mod voice_import;
 mod voice_join;
 mod voice_level;
 mod voice_messages;

@@ -18,6 +18,8 @@ pub(super) struct Line {
     pub(super) has_comma: bool,
     /// Lines with the same words have the same number.
     pub(super) words: usize,
+    /// Its words are much like those of the line before, as of one in the plural.
+    pub(super) is_kin: bool,
 }
 
 /// What was heard.
@@ -139,10 +141,9 @@ impl<'a> Weigher<'a> {
         self.heard.spans.get(first..first + count).unwrap_or_default()
     }
 
+    /// The seconds of speech: a pause at a comma is as long as the speaker likes.
     fn length(&self, first: usize, count: usize) -> f64 {
-        let parts = self.parts(first, count);
-        let all = parts.first().zip(parts.last());
-        all.map_or(0.0, |(first, last)| Span { from: first.from, ..*last }.length())
+        self.parts(first, count).iter().map(Span::length).sum()
     }
 
     /// What length and letters say for a line being these stretches, against any other speech.
@@ -188,19 +189,17 @@ impl<'a> Weigher<'a> {
         let extra = if here.voiced < 0.35 || here.length() < 0.2 { NOISE } else { EXTRA };
         visit(Move::Extra, line, span + 1, extra.ln() + self.oneness(span, 1, false));
         let alike = self.alike.get(span).copied().unwrap_or(0.0);
-        let same_words = |line: usize| {
-            let words = |line: usize| self.lines.get(line).map(|line| line.words);
-            line > 0 && words(line - 1) == words(line)
-        };
+        let is_kin = |line: usize| self.lines.get(line).is_some_and(|line| line.is_kin);
         for count in 1..=MOST_PARTS.min(spans - span) {
             if let Some(next) = self.lines.get(line) {
-                let strange = if same_words(line) { 0.0 } else { -alike.max(0.0) };
+                let strange = if is_kin(line) { 0.0 } else { -alike.max(0.0) };
                 let weight = self.evidence(line, span, count) + self.oneness(span, count, next.has_comma);
                 visit(Move::Say(count), line + 1, span + count, weight + strange);
             }
             if let Some(last) = line.checked_sub(1).and_then(|line| self.lines.get(line)) {
-                // Where the next line has the same words, being alike tells nothing.
-                let alike = if same_words(line) || count > 1 { 0.0 } else { alike };
+                // Where a neighbouring line has such words, being alike tells nothing.
+                let tells = count == 1 && !is_kin(line) && !is_kin(line - 1);
+                let alike = if tells { alike } else { 0.0 };
                 let weight = self.evidence(line - 1, span, count) + self.oneness(span, count, last.has_comma);
                 visit(Move::Again(count), line, span + count, REPEAT.ln() + weight + alike);
             }

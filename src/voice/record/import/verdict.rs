@@ -21,6 +21,8 @@ const SURE: f64 = 0.98;
 /// Lengths within these of what the words should take are nothing strange.
 const SHORTEST: f64 = 0.55;
 const LONGEST: f64 = 1.8;
+/// Words as like as "container" and "containers".
+const KIN: f64 = 0.6;
 const UNLIKE: f64 = -1.5;
 /// Speech nearer to the noise than this is hard to hear.
 const FAINT_DB: f32 = 6.0;
@@ -89,15 +91,18 @@ pub fn match_session(script: &[Line], recordings: &[HeardRecording]) -> Vec<Cut>
     let session = Session::new(recordings);
     let mut alphabet = Alphabet::default();
     let words: Vec<String> = script.iter().map(|line| key(&line.words)).collect();
+    let before = [""].into_iter().chain(words.iter().map(String::as_str));
     let lines: Vec<matching::Line> = script
         .iter()
         .zip(&words)
-        .map(|(line, own)| {
+        .zip(before)
+        .map(|((line, own), before)| {
             let letters = alphabet.spell(&line.words);
             matching::Line {
                 measure: measure(line, letters.len()),
                 has_comma: own.contains([',', ';', ':', '፣', '–']),
                 words: words.iter().position(|other| other == own).unwrap_or(0),
+                is_kin: strsim::normalized_levenshtein(own, before) > KIN,
                 letters,
             }
         })

@@ -1,0 +1,337 @@
+//! Sessions are cut into clips: synthesised ones, whose truth is known, and files of every kind and state.
+
+use std::collections::BTreeMap;
+use std::io::Cursor;
+use std::process::Command;
+
+use kabla::data::Embedded;
+use kabla::finding::Finding;
+use kabla::language::{Intonation, Pack};
+use kabla::voice::Bank;
+use kabla::voice::record::import::{
+    Consent, Cut, Line, NewClip, Recording, Verdict, file_name, listen, match_session, read_cuts,
+    read_script, shelve, write_cuts,
+};
+
+use crate::outside::program;
+use crate::voice_bank::{HEADER, bank_of, sine, wav_of};
+
+const RATE: u32 = 22_050;
+
+fn recording(name: &str, bytes: Vec<u8>) -> Recording<'static> {
+    let open = Box::new(move || Ok(Box::new(Cursor::new(bytes.clone())) as _));
+    Recording { path: name.to_owned(), name: name.to_owned(), open }
+}
+
+fn script(language: &str) -> Vec<Line> {
+    let phrases = Pack::load(&Embedded, language).unwrap().phrases().unwrap();
+    let lines = phrases.into_iter().zip(1..).map(|(phrase, number)| Line {
+        number,
+        id: phrase.id,
+        words: phrase.words,
+        intonation: phrase.ending,
+    });
+    lines.collect()
+}
+
+/// Numbers from 0 to 1 that are the same on every run (Knuth's generator).
+struct Chance(u64);
+
+impl Chance {
+    fn next(&mut self) -> f32 {
+        self.0 = self.0.wrapping_mul(6364136223846793005).wrapping_add(1442695040888963407);
+        (self.0 >> 40) as f32 / (1u64 << 24) as f32
+    }
+
+    fn between(&mut self, least: f32, most: f32) -> f32 {
+        least + (most - least) * self.next()
+    }
+
+    /// Nearly normal, with spread 1.
+    fn noise(&mut self) -> f32 {
+        (0..4).map(|_| self.next() - 0.5).sum::<f32>() * 1.732
+    }
+}
+
+/// A session with its truth: for each line where its last take is, or that it was left out.
+struct Session {
+    samples: Vec<f32>,
+    truth: BTreeMap<u32, Option<(f64, f64)>>,
+}
+
+fn say(voice: &str, pace: f32, pitch: f32, line: &Line) -> Vec<f32> {
+    let mark = if line.intonation == Intonation::Final { "." } else { "," };
+    let output = Command::new("espeak-ng")
+        .args(["-v", voice, "-s", &format!("{pace:.0}"), "-p", &format!("{pitch:.0}"), "--stdout"])
+        .arg(format!("{}{mark}", line.words))
+        .output()
+        .unwrap();
+    let samples = output.stdout.get(44..).unwrap_or_default().chunks_exact(2);
+    let samples: Vec<f32> =
+        samples.map(|pair| f32::from(i16::from_le_bytes([pair[0], pair[1]])) / 32768.0).collect();
+    let loud = |sample: &f32| sample.abs() > 0.002;
+    let (from, to) = (samples.iter().position(loud).unwrap(), samples.iter().rposition(loud).unwrap());
+    samples[from..to].to_vec()
+}
+
+fn read_aloud(lines: &[Line], voice: &str, pace: f32, slips: bool, seed: u64) -> Session {
+    let mut chance = Chance(seed);
+    let mut session = Session { samples: vec![0.0; RATE as usize], truth: BTreeMap::new() };
+    for line in lines {
+        let slip = if slips { chance.next() } else { 0.5 };
+        if slip < 0.02 {
+            session.truth.insert(line.number, None);
+            continue;
+        }
+        if slip > 0.95 && slip <= 0.97 {
+            let cough = (0..4000).map(|at| chance.noise() * 0.2 * (1.0 - at as f32 / 4000.0));
+            session.samples.extend(cough.collect::<Vec<_>>());
+            session.pause(&mut chance);
+        }
+        for _ in 0..if slip > 0.97 { 2 } else { 1 } {
+            let (pace, pitch) = (pace * chance.between(0.93, 1.07), chance.between(44.0, 56.0));
+            let (sound, gain) = (say(voice, pace, pitch, line), chance.between(0.5, 0.8));
+            let from = session.samples.len() as f64 / f64::from(RATE);
+            session.samples.extend(sound.iter().map(|sample| sample * gain));
+            let to = session.samples.len() as f64 / f64::from(RATE);
+            session.truth.insert(line.number, Some((from, to)));
+            session.pause(&mut chance);
+        }
+    }
+    session
+}
+
+impl Session {
+    fn pause(&mut self, chance: &mut Chance) {
+        let frames = chance.between(0.6, 1.3) * RATE as f32;
+        self.samples.extend(std::iter::repeat_n(0.0, frames as usize));
+    }
+
+    /// With noise so many dB below the speech, and hum of 50 Hz and its harmonics.
+    fn heard(&self, snr_db: f32, hum: f32) -> Vec<u8> {
+        let mut chance = Chance(99);
+        let speech: Vec<f32> = self.samples.iter().copied().filter(|sample| sample.abs() > 0.006).collect();
+        let rms = (speech.iter().map(|sample| sample * sample).sum::<f32>() / speech.len() as f32).sqrt();
+        let noise = rms * 10f32.powf(-snr_db / 20.0);
+        let samples = self.samples.iter().enumerate().map(|(at, sample)| {
+            let turn = std::f32::consts::TAU * 50.0 * at as f32 / RATE as f32;
+            let hum = hum * (turn.sin() + 0.4 * (2.0 * turn).sin() + 0.3 * (3.0 * turn).sin());
+            sample + noise * chance.noise() + hum
+        });
+        wav_of(RATE, 1, samples)
+    }
+}
+
+/// How a matching did: lines sure and right, sure and wrong, put up.
+fn judge(name: &str, lines: &[Line], session: &Session, wav: Vec<u8>) -> (usize, usize, usize) {
+    let (heard, _) = listen(&[recording("session.wav", wav)]).unwrap();
+    let cuts = match_session(lines, &heard);
+    let of = |number: u32| {
+        cuts.iter().find(|cut| cut.line == Some(number) && cut.verdict != Verdict::Skip).unwrap()
+    };
+    let is_right = |cut: &Cut, truth: Option<(f64, f64)>| match (&cut.place, truth) {
+        (Some((_, from, to)), Some((start, end))) => {
+            (start - 0.5..start + 0.05).contains(from) && (end - 0.1..end + 0.5).contains(to)
+        }
+        (None, None) => true,
+        _ => false,
+    };
+    let (mut right, mut wrong, mut put_up) = (0, 0, 0);
+    for (number, truth) in &session.truth {
+        let cut = of(*number);
+        match cut.verdict {
+            Verdict::Confirm => put_up += 1,
+            _ if is_right(cut, *truth) => right += 1,
+            _ => {
+                wrong += 1;
+                println!("{name}: wrong and sure: {cut:?}, truly {truth:?}");
+            }
+        }
+    }
+    println!(
+        "{name}: {} lines, {right} sure and right, {wrong} sure and wrong, {put_up} put up",
+        lines.len()
+    );
+    (right, wrong, put_up)
+}
+
+/// Truth: where the synthesiser was placed. Two voices, noise, hum, coughs, repeats and skips.
+#[test]
+fn synthesised_sessions_are_never_wrong_silently() {
+    if program("espeak-ng").is_none() {
+        return;
+    }
+    for (language, voice, pace) in [("en", "en-gb", 145.0), ("sw", "sw+f2", 160.0)] {
+        let lines = script(language);
+        let clean = read_aloud(&lines, voice, pace, false, 1);
+        let (right, wrong, _) = judge(&format!("{language} clean"), &lines, &clean, clean.heard(60.0, 0.0));
+        assert_eq!(wrong, 0);
+        assert!(right * 10 > lines.len() * 9, "{language}: only {right} of {} are sure", lines.len());
+        let slips = read_aloud(&lines, voice, pace, true, 2);
+        for (name, snr, hum) in
+            [("30 dB", 30.0, 0.0), ("20 dB", 20.0, 0.0), ("10 dB", 10.0, 0.0), ("hum", 40.0, 0.05)]
+        {
+            let (_, wrong, _) =
+                judge(&format!("{language} slips {name}"), &lines, &slips, slips.heard(snr, hum));
+            assert_eq!(wrong, 0, "{language} {name}");
+        }
+    }
+}
+
+/// The same sound by other people's encoders, decoded by us, against the original.
+#[test]
+fn every_format_is_decoded() {
+    let Some(ffmpeg) = program("ffmpeg") else { return };
+    let folder = tempfile::tempdir().unwrap();
+    let source = folder.path().join("source.wav");
+    let sound: Vec<f32> =
+        sine(48_000, 440.0, 0.4, 2.0).zip(sine(48_000, 1700.0, 0.2, 2.0)).map(|(a, b)| a + b).collect();
+    std::fs::write(&source, wav_of(48_000, 1, sound.iter().copied())).unwrap();
+    // Ending, encoder's arguments, and the largest rms of what differs, relative to the sound.
+    let formats: [(&str, &[&str], f32); 11] = [
+        ("16.wav", &["-c:a", "pcm_s16le"], 0.001),
+        ("24.wav", &["-c:a", "pcm_s24le"], 0.0001),
+        ("f.wav", &["-c:a", "pcm_f32le"], 0.0001),
+        ("x.flac", &[], 0.001),
+        ("stereo.flac", &["-ac", "2"], 0.001),
+        ("x.mp3", &["-b:a", "128k"], 0.05),
+        ("x.m4a", &["-b:a", "128k"], 0.05),
+        ("x.ogg", &["-c:a", "libvorbis", "-q:a", "6"], 0.05),
+        ("celt.opus", &["-c:a", "libopus", "-b:a", "96k"], 0.08),
+        ("stereo.opus", &["-ac", "2", "-c:a", "libopus", "-b:a", "96k"], 0.08),
+        ("voip.opus", &["-c:a", "libopus", "-b:a", "24k", "-application", "voip"], 0.5),
+    ];
+    for (name, arguments, tolerance) in formats {
+        let path = folder.path().join(name);
+        let done = Command::new(ffmpeg)
+            .args(["-v", "error", "-y", "-i"])
+            .arg(&source)
+            .args(arguments)
+            .arg(&path)
+            .output();
+        let done = done.unwrap();
+        assert!(done.status.success(), "{name}: {}", String::from_utf8_lossy(&done.stderr));
+        let bytes = std::fs::read(&path).unwrap();
+        let files = bank_of(&[("a sound", "final")], |_| bytes.clone());
+        let bank = Bank::load(&files, "en", "v").unwrap();
+        let decoded = bank.sound(0).unwrap_or_else(|finding| panic!("{name}: {finding}"));
+        // MP4 as read here keeps the coder's delay, so the best shift is looked for.
+        let error = |shift: usize| {
+            let pairs = sound.iter().zip(decoded.iter().skip(shift)).skip(9600).take(48_000);
+            let (off, all) =
+                pairs.fold((0.0f32, 0.0f32), |(off, all), (a, b)| (off + (a - b).powi(2), all + a * a));
+            (off / all).sqrt()
+        };
+        let (shift, least) =
+            (0..3000).map(|shift| (shift, error(shift))).min_by(|a, b| a.1.total_cmp(&b.1)).unwrap();
+        println!("{name}: {} frames, shifted by {shift}, differs by {least:.5}", decoded.len());
+        assert!(least < tolerance, "{name}: differs by {least}");
+        assert!(decoded.len().abs_diff(sound.len()) < 5000, "{name}: {} frames", decoded.len());
+        if name.ends_with(".opus") {
+            assert_eq!(decoded.len(), sound.len(), "{name}: the length by the last granule");
+        }
+    }
+}
+
+fn refusal(bytes: Vec<u8>) -> String {
+    let findings = listen(&[recording("bad.wav", bytes)]).unwrap_err();
+    assert!(findings.iter().all(|finding: &Finding| !finding.hint.is_empty()), "{findings:?}");
+    findings[0].to_string()
+}
+
+#[test]
+fn bad_recordings_are_refused_with_a_reason() {
+    let second = |sample: f32| wav_of(16_000, 1, std::iter::repeat_n(sample, 16_000));
+    assert!(refusal(Vec::new()).contains("is empty"));
+    assert!(refusal(b"This is a letter and not a recording.".to_vec()).contains("neither WAV"));
+    assert!(refusal(second(0.0)).contains("is silent"));
+    assert!(refusal(second(f32::NAN)).contains("no numbers"));
+    assert!(refusal(wav_of(16_000, 3, std::iter::repeat_n(0.1, 16_000 * 3))).contains("3 channels"));
+    assert!(refusal(wav_of(4_000, 1, sine(4_000, 300.0, 0.3, 1.0))).contains("4000 samples a second"));
+    let whole = wav_of(16_000, 1, sine(16_000, 300.0, 0.3, 1.0));
+    assert!(refusal(whole[..whole.len() / 2].to_vec()).contains("end is missing"));
+    assert!(refusal(b"OggS".to_vec()).contains("neither WAV"));
+}
+
+#[test]
+fn a_list_of_cuts_comes_back_as_it_was() {
+    let lines = script("en");
+    let (name, lengths) = ("s.wav".to_owned(), BTreeMap::from([("s.wav".to_owned(), 10.0)]));
+    let cut = |line: &Line, from: f64| Cut {
+        place: Some((name.clone(), from, from + 1.0)),
+        line: Some(line.number),
+        words: line.words.clone(),
+        intonation: Some(line.intonation),
+        verdict: Verdict::Sure,
+        remark: String::new(),
+    };
+    let cuts = vec![cut(&lines[0], 0.5), cut(&lines[1], 2.25)];
+    let text = write_cuts(&cuts);
+    assert_eq!(read_cuts("c.csv", text.as_bytes(), &lines, &lengths).unwrap(), cuts);
+    let semicolons = "recording;from;to;line;verdict\ns.wav;0,5;1,5;1;keep\n";
+    let read = read_cuts("c.csv", semicolons.as_bytes(), &lines, &lengths).unwrap();
+    assert_eq!(read[0].place, Some((name, 0.5, 1.5)));
+}
+
+#[test]
+fn all_mistakes_of_a_list_are_told_at_once() {
+    let lines = script("en");
+    let lengths = BTreeMap::from([("s.wav".to_owned(), 10.0)]);
+    let text = "recording,from,to,line,verdict,remark\n\
+        s.wav,1,2,1,keep,\n\
+        s.wav,3,2,2,keep,\n\
+        other.wav,1,2,3,keep,\n\
+        s.wav,1,2,9999,keep,\n\
+        s.wav,1,20,4,keep,\n\
+        s.wav,x,2,5,keep,\n\
+        s.wav,1,2,6,perhaps,\n\
+        s.wav,1,2,7,confirm,said 2 times\n\
+        s.wav,4,5,1,keep,\n";
+    let findings = read_cuts("c.csv", text.as_bytes(), &lines, &lengths).unwrap_err();
+    let rows: Vec<u32> = findings.iter().filter_map(|finding| finding.place.line).collect();
+    assert_eq!(rows, [3, 4, 5, 6, 7, 8, 9, 10], "{findings:#?}");
+}
+
+#[test]
+fn scripts_tell_their_mistakes() {
+    let good = r#"{"id":"a#1","words":"Dig","intonation":"final","seconds":1.5}"#;
+    assert_eq!(read_script("s", good).unwrap()[0].number, 1);
+    let bad = format!("{good}\n{{\"id\":1}}\n{}\n", good.replace("final", "rising"));
+    assert_eq!(read_script("s", &bad).unwrap_err().len(), 2);
+}
+
+fn consent() -> Consent {
+    let text = |text: &str| Some(text.to_owned());
+    Consent {
+        speaker: text("S01"),
+        rights: text("free for this project"),
+        consent: text("signed on 2 May 2027"),
+        made_by: text("a phone in a quiet room"),
+    }
+}
+
+fn clip(words: &str) -> NewClip {
+    let file = file_name(words, Intonation::Final);
+    NewClip { file, words: words.to_owned(), intonation: Intonation::Final, id: "x#1".to_owned() }
+}
+
+#[test]
+fn a_first_import_demands_consent_and_later_ones_keep_it() {
+    let findings = shelve(("en", "v"), None, &Consent::default(), &[clip("Dig")], None).unwrap_err();
+    assert_eq!(findings.len(), 4, "{findings:?}");
+    let named = Consent { speaker: Some("Amina Said".to_owned()), ..consent() };
+    assert!(shelve(("en", "v"), None, &named, &[], None).unwrap_err()[0].to_string().contains("not a code"));
+    let first = shelve(("en", "v"), None, &consent(), &[clip("Dig")], Some("room-tone.wav")).unwrap();
+    let noted = format!("# by hand\n{first}");
+    let second = shelve(("en", "v"), Some(&noted), &Consent::default(), &[clip("Plant")], None).unwrap();
+    assert!(second.starts_with("# by hand") && second.contains("signed on 2 May 2027"), "{second}");
+    assert_eq!(second.matches("[[clip]]").count(), 2);
+    let again = shelve(("en", "v"), Some(&second), &consent(), &[clip("plant"), clip("Dig")], None).unwrap();
+    assert_eq!(again.matches("[[clip]]").count(), 2, "{again}");
+}
+
+#[test]
+fn a_stand_in_voice_takes_no_recordings() {
+    let findings = shelve(("en", "v"), Some(HEADER), &consent(), &[], None).unwrap_err();
+    assert!(findings[0].to_string().contains("stand-in"), "{findings:?}");
+}
