@@ -375,18 +375,27 @@ impl<'a> Weigher<'a> {
                 }
             });
         }
+        // What comes after a place; and the same where the line before it is not said again.
         let mut backward = vec![f64::NEG_INFINITY; size];
-        if let Some(end) = backward.last_mut() {
+        let mut settled = backward.clone();
+        for end in [backward.last_mut(), settled.last_mut()].into_iter().flatten() {
             *end = 0.0;
         }
         for at in (0..size - 1).rev() {
-            let mut sum = f64::NEG_INFINITY;
-            self.moves(at / width, at % width, &mut |_, line, span, weight| {
-                let rest = backward.get(line * width + span).copied().unwrap_or(f64::NEG_INFINITY);
-                sum = add(sum, weight + rest);
+            let (mut sum, mut without) = (f64::NEG_INFINITY, f64::NEG_INFINITY);
+            self.moves(at / width, at % width, &mut |by, line, span, weight| {
+                let rest = |of: &[f64]| of.get(line * width + span).copied().unwrap_or(f64::NEG_INFINITY);
+                sum = add(sum, weight + rest(&backward));
+                without = match by {
+                    Move::Again(_) => without,
+                    Move::Extra => add(without, weight + rest(&settled)),
+                    _ => add(without, weight + rest(&backward)),
+                };
             });
-            if let Some(target) = backward.get_mut(at) {
-                *target = sum;
+            for (of, value) in [(&mut backward, sum), (&mut settled, without)] {
+                if let Some(target) = of.get_mut(at) {
+                    *target = value;
+                }
             }
         }
         let all = backward.first().copied().unwrap_or(0.0);
@@ -394,7 +403,8 @@ impl<'a> Weigher<'a> {
             let mut share = 0.0;
             let before = forward.get(line * width + span).copied().unwrap_or(f64::NEG_INFINITY);
             self.moves(line, span, &mut |other, to_line, to_span, weight| {
-                let rest = backward.get(to_line * width + to_span).copied().unwrap_or(f64::NEG_INFINITY);
+                // A take is the one to keep only where no other follows.
+                let rest = settled.get(to_line * width + to_span).copied().unwrap_or(f64::NEG_INFINITY);
                 if other == by {
                     share = (before + weight + rest - all).exp();
                 }
