@@ -128,7 +128,6 @@ pub struct Bank<'d> {
     by_words: HashMap<String, Vec<usize>>,
     longest: usize,
     sounds: Vec<OnceCell<Result<Prepared, Finding>>>,
-    room_tone: Option<String>,
     decoder: RefCell<Decoder>,
 }
 
@@ -173,11 +172,13 @@ impl<'d> Bank<'d> {
         let (made, findings) = table::read(&path, text, |_, root| {
             let info = header(root, language, voice);
             let mut shelf = Shelf::new(data, &folder);
-            let room_tone = root.text("room_tone").inspect(|file| shelf.check_file(root, "room_tone", file));
+            if let Some(file) = info.as_ref().and_then(|info| info.room_tone.as_ref()) {
+                shelf.check_file(root, "room_tone", file);
+            }
             let clips = shelf.read(root);
-            info.map(|info| (info, clips, room_tone))
+            info.map(|info| (info, clips))
         });
-        let (voice, clips, room_tone) = made.filter(|_| findings.is_empty()).ok_or(findings)?;
+        let (voice, clips) = made.filter(|_| findings.is_empty()).ok_or(findings)?;
         let mut by_words: HashMap<String, Vec<usize>> = HashMap::new();
         let mut longest = 0;
         for (index, clip) in clips.iter().enumerate() {
@@ -186,7 +187,7 @@ impl<'d> Bank<'d> {
         }
         let sounds = clips.iter().map(|_| OnceCell::new()).collect();
         let decoder = RefCell::default();
-        Ok(Bank { data, folder, voice, clips, by_words, longest, sounds, room_tone, decoder })
+        Ok(Bank { data, folder, voice, clips, by_words, longest, sounds, decoder })
     }
 
     /// Who speaks.
@@ -227,7 +228,7 @@ impl<'d> Bank<'d> {
     /// # Errors
     /// What is wrong with the file.
     pub fn room_tone(&self) -> Result<Option<Vec<f32>>, Finding> {
-        let tone = self.room_tone.as_deref().map(|file| self.prepare(file));
+        let tone = self.voice.room_tone.as_deref().map(|file| self.prepare(file));
         tone.transpose().map(|tone| tone.map(|tone| tone.samples))
     }
 

@@ -1,5 +1,7 @@
 //! Sessions are cut into clips: synthesised ones, whose truth is known, and files of every kind and state.
 
+#![allow(clippy::print_stderr)] // Rates are told with --nocapture.
+
 use std::collections::BTreeMap;
 use std::io::Cursor;
 use std::process::Command;
@@ -146,11 +148,11 @@ fn judge(name: &str, lines: &[Line], session: &Session, wav: Vec<u8>) -> (usize,
             _ if is_right(cut, *truth) => right += 1,
             _ => {
                 wrong += 1;
-                println!("{name}: wrong and sure: {cut:?}, truly {truth:?}");
+                eprintln!("{name}: wrong and sure: {cut:?}, truly {truth:?}");
             }
         }
     }
-    println!(
+    eprintln!(
         "{name}: {} lines, {right} sure and right, {wrong} sure and wrong, {put_up} put up",
         lines.len()
     );
@@ -230,7 +232,7 @@ fn every_format_is_decoded() {
         };
         let (shift, least) =
             (0..3000).map(|shift| (shift, error(shift))).min_by(|a, b| a.1.total_cmp(&b.1)).unwrap();
-        println!("{name}: {} frames, shifted by {shift}, differs by {least:.5}", decoded.len());
+        eprintln!("{name}: {} frames, shifted by {shift}, differs by {least:.5}", decoded.len());
         assert!(least < tolerance, "{name}: differs by {least}");
         assert!(decoded.len().abs_diff(sound.len()) < 5000, "{name}: {} frames", decoded.len());
         if name.ends_with(".opus") {

@@ -5,14 +5,14 @@ use std::fs::{self, File};
 use std::path::{Path, PathBuf};
 
 use super::super::output::Output;
-use super::super::{Data, Error, Folder};
+use super::super::{Data, Error, Folder, ScriptRequest};
 use crate::finding::Finding;
 use crate::language::Pack;
+use crate::voice::Bank;
 use crate::voice::record::import::{
     Consent, Cut, CutClip, HeardRecording, Line, NewClip, Recording, Verdict, are_phrases, cut_out,
     file_name, listen, match_files, match_session, read_cuts, read_script, shelve, write_cuts,
 };
-use crate::voice::{Bank, ClipState};
 
 /// What is to be imported.
 #[derive(Debug)]
@@ -123,32 +123,32 @@ fn regular(path: &Path) -> std::io::Result<File> {
 }
 
 fn script(data: &dyn Data, request: &ImportRequest<'_>) -> Result<Vec<Line>, Vec<Finding>> {
-    let pack = Pack::load(data, request.language)?;
+    Pack::load(data, request.language)?;
     match request.script {
         Some(path) => read_script(&path.display().to_string(), &read_text(path)?),
-        None => still_missing(data, &pack, request.voice),
+        None => still_missing(data, request),
     }
 }
 
-/// All that the voice still lacks, in the pack's order.
-fn still_missing(data: &dyn Data, pack: &Pack, voice: &str) -> Result<Vec<Line>, Vec<Finding>> {
-    let phrases = pack.phrases()?;
-    let is_begun = data.read(&format!("audio/{}/{voice}/bank.toml", pack.tag())).is_some();
-    let states = match is_begun {
-        true => Bank::load(data, &pack.tag(), voice)?.statuses(&phrases),
-        false => vec![ClipState::Missing; phrases.len()],
-    };
-    let missing = phrases.into_iter().zip(states).filter(|(_, state)| *state != ClipState::Recorded);
-    let lines = missing.zip(1..).map(|((phrase, _), number)| Line {
-        number,
-        id: phrase.id,
-        words: phrase.words,
-        intonation: phrase.ending,
+/// All that the voice still lacks, as `kabla clips script` prints it.
+fn still_missing(data: &dyn Data, request: &ImportRequest<'_>) -> Result<Vec<Line>, Vec<Finding>> {
+    let asked =
+        ScriptRequest { language: request.language, voice: Some(request.voice), cases: &[], all: false };
+    let printed = super::script::script(data, &asked).map_err(|error| match error {
+        Error::Input(findings) => findings,
+        error => vec![Finding::error(error.to_string())],
+    })?;
+    let lines = printed.script.lines.into_iter().map(|line| Line {
+        number: u32::try_from(line.number).unwrap_or(u32::MAX),
+        id: line.id,
+        words: line.words,
+        intonation: line.intonation,
     });
     let lines: Vec<Line> = lines.collect();
     if lines.is_empty() {
         let hint = "to record some of them again, give their lines with --script";
-        return Err(vec![Finding::error(format!("the voice {voice} lacks no phrase")).hint(hint)]);
+        let finding = Finding::error(format!("the voice {} lacks no phrase", request.voice));
+        return Err(vec![finding.hint(hint)]);
     }
     Ok(lines)
 }
