@@ -489,7 +489,7 @@ fn hostile_sounds_are_all_reported_at_once() {
     let absent = folder.path().join("absent.wav").to_string_lossy().into_owned();
     let at = ["examples/zone.toml", "--language", "en", "--week", "2027-05-12", "--fit", "2m"];
     for (trio, problems) in [
-        ([&empty, &text, &cut], ["is empty", "cannot be decoded", "unexpected end of file"]),
+        ([&empty, &text, &cut], ["is empty", "cannot be decoded", "its end is missing"]),
         ([&silent, &nan, &six], ["is silent", "no numbers", "6 channels"]),
         ([&short, &long, &brief], ["is 0.19 s long", "longer than 60 seconds", "at least 2 s"]),
         ([&absent, &short, &empty], ["cannot be read", "at least 0.4 s", "is empty"]),

@@ -220,9 +220,9 @@ fn every_format_is_decoded() {
         let done = done.unwrap();
         assert!(done.status.success(), "{name}: {}", String::from_utf8_lossy(&done.stderr));
         let bytes = std::fs::read(&path).unwrap();
-        let files = bank_of(&[("a sound", "final")], |_| bytes.clone());
-        let bank = Bank::load(&files, "en", "v").unwrap();
-        let decoded = bank.sound(0).unwrap_or_else(|finding| panic!("{name}: {finding}"));
+        // As stored: a bank would take hum out of a tone that never pauses.
+        let (rate, decoded) = kabla::voice::record::quality::read(&bytes).unwrap();
+        assert_eq!(rate, 48_000, "{name}");
         // MP4 as read here keeps the coder's delay, so the best shift is looked for.
         let error = |shift: usize| {
             let pairs = sound.iter().zip(decoded.iter().skip(shift)).skip(9600).take(48_000);

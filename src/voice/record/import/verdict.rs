@@ -25,7 +25,9 @@ const LONGEST: f64 = 1.8;
 const KIN: f64 = 0.6;
 const UNLIKE: f64 = -1.5;
 /// Speech nearer to the noise than this is hard to hear.
-const FAINT_DB: f32 = 6.0;
+const FAINT_DB: f32 = 17.0;
+/// A sound that is nearer than this, in seconds, may be a phrase's own.
+const NEAR_S: f64 = 1.0;
 /// A pause that belongs into no phrase.
 const LONG_PAUSE_S: f64 = 0.6;
 
@@ -115,7 +117,7 @@ pub fn match_session(script: &[Line], recordings: &[HeardRecording]) -> Vec<Cut>
     let mut rows: Vec<(usize, Cut)> = Vec::new();
     let mut so_far = 0;
     for (line, matched) in script.iter().zip(&matching.lines) {
-        let of_line = rows_of(line, matched, &session);
+        let of_line = rows_of(line, matched, &session, &matching.extra);
         so_far = of_line.last().map_or(so_far, |(at, _)| *at);
         match of_line.is_empty() {
             true => rows.push((so_far, Cut::missing(line))),
@@ -127,12 +129,12 @@ pub fn match_session(script: &[Line], recordings: &[HeardRecording]) -> Vec<Cut>
     rows.into_iter().map(|(_, cut)| cut).collect()
 }
 
-fn rows_of(line: &Line, matched: &Matched, session: &Session<'_>) -> Vec<(usize, Cut)> {
+fn rows_of(line: &Line, matched: &Matched, session: &Session<'_>, extra: &[usize]) -> Vec<(usize, Cut)> {
     let last = matched.takes.len().saturating_sub(1);
     let row = |(at, take): (usize, &Take)| {
         let (recording, from, to) = session.place(take.first, take.count)?;
         let (verdict, remark) = match at == last {
-            true => judge(matched, take, session),
+            true => judge(matched, take, session, extra),
             false => (Verdict::Skip, format!("said again later (take {} of {})", at + 1, last + 1)),
         };
         Some((take.first, Cut::new(line, (recording, from, to), verdict, remark)))
@@ -141,7 +143,7 @@ fn rows_of(line: &Line, matched: &Matched, session: &Session<'_>) -> Vec<(usize,
 }
 
 /// Whether a line's last take is sure; if not, why.
-fn judge(matched: &Matched, take: &Take, session: &Session<'_>) -> (Verdict, String) {
+fn judge(matched: &Matched, take: &Take, session: &Session<'_>, extra: &[usize]) -> (Verdict, String) {
     let mut doubts = Vec::new();
     if matched.takes.len() > 1 {
         doubts.push(format!("said {} times, the last is taken", matched.takes.len()));
@@ -163,9 +165,15 @@ fn judge(matched: &Matched, take: &Take, session: &Session<'_>) -> (Verdict, Str
     if let Some(pause) = inner.iter().find(|pause| **pause > LONG_PAUSE_S) {
         doubts.push(format!("has a pause of {pause:.1} s in it"));
     }
+    let after = take.first + take.count;
+    let near = |gap: usize| session.gaps.get(gap).is_some_and(|gap| *gap < NEAR_S);
+    let before = take.first.checked_sub(1).is_some_and(|span| extra.contains(&span)) && near(take.first);
+    if before || (extra.contains(&after) && near(after)) {
+        doubts.push("has a sound beside it that may belong to it".to_owned());
+    }
     let parts = session.spans.get(take.first..take.first + take.count).unwrap_or_default();
-    if parts.iter().all(|span| span.above_noise < FAINT_DB) {
-        doubts.push("is hardly louder than the noise".to_owned());
+    if parts.iter().any(|span| span.above_noise < FAINT_DB) {
+        doubts.push("is so near to the noise that a soft beginning or end may be lost".to_owned());
     }
     decide(doubts)
 }
