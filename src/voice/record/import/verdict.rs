@@ -116,8 +116,8 @@ pub fn match_session(script: &[Line], recordings: &[HeardRecording]) -> Vec<Cut>
     let matching = lay(&lines, &heard, &alphabet);
     let mut rows: Vec<(usize, Cut)> = Vec::new();
     let mut so_far = 0;
-    for (line, matched) in script.iter().zip(&matching.lines) {
-        let of_line = rows_of(line, matched, &session, &matching.extra);
+    for (place, (line, matched)) in script.iter().zip(&matching.lines).enumerate() {
+        let of_line = rows_of(line, matched, near_slip(place, &lines, &matching.lines), (&session, &matching.extra));
         so_far = of_line.last().map_or(so_far, |(at, _)| *at);
         match of_line.is_empty() {
             true => rows.push((so_far, Cut::missing(line))),
@@ -129,12 +129,20 @@ pub fn match_session(script: &[Line], recordings: &[HeardRecording]) -> Vec<Cut>
     rows.into_iter().map(|(_, cut)| cut).collect()
 }
 
-fn rows_of(line: &Line, matched: &Matched, session: &Session<'_>, extra: &[usize]) -> Vec<(usize, Cut)> {
+/// Whether a neighbour of like words was left out or said again: then nothing but the
+/// voice's fall may tell which of the two was heard.
+fn near_slip(place: usize, lines: &[matching::Line], matched: &[Matched]) -> bool {
+    let slipped = |place: usize| matched.get(place).is_some_and(|matched| matched.takes.len() != 1);
+    let is_kin = |place: usize| lines.get(place).is_some_and(|line| line.is_kin);
+    (is_kin(place + 1) && slipped(place + 1)) || (is_kin(place) && place > 0 && slipped(place - 1))
+}
+
+fn rows_of(line: &Line, matched: &Matched, near_slip: bool, (session, extra): (&Session<'_>, &[usize])) -> Vec<(usize, Cut)> {
     let last = matched.takes.len().saturating_sub(1);
     let row = |(at, take): (usize, &Take)| {
         let (recording, from, to) = session.place(take.first, take.count)?;
         let (verdict, remark) = match at == last {
-            true => judge(matched, take, session, extra),
+            true => judge(matched, take, near_slip, (session, extra)),
             false => (Verdict::Skip, format!("said again later (take {} of {})", at + 1, last + 1)),
         };
         Some((take.first, Cut::new(line, (recording, from, to), verdict, remark)))
@@ -143,10 +151,13 @@ fn rows_of(line: &Line, matched: &Matched, session: &Session<'_>, extra: &[usize
 }
 
 /// Whether a line's last take is sure; if not, why.
-fn judge(matched: &Matched, take: &Take, session: &Session<'_>, extra: &[usize]) -> (Verdict, String) {
+fn judge(matched: &Matched, take: &Take, near_slip: bool, (session, extra): (&Session<'_>, &[usize])) -> (Verdict, String) {
     let mut doubts = Vec::new();
     if matched.takes.len() > 1 {
         doubts.push(format!("said {} times, the last is taken", matched.takes.len()));
+    }
+    if near_slip {
+        doubts.push("may be its neighbour, which has like words and was left out or said again".to_owned());
     }
     if take.shared {
         doubts.push("read in one breath with its neighbour: set the times of both".to_owned());
