@@ -114,11 +114,11 @@ fn spread(spans: &mut [Span], heard: &[Frame], floor: &[f32], loud: f32) {
         frame.level > floor + (0.12 * (loud - floor)).max(3.0)
     };
     let reach = frames(REACH_S);
-    let ends: Vec<(usize, usize)> = spans.iter().map(|span| (span.from, span.to)).collect();
+    let starts: Vec<usize> = spans.iter().map(|span| span.from).collect();
+    let mut before = 0;
     for (index, span) in spans.iter_mut().enumerate() {
-        let before = index.checked_sub(1).and_then(|before| ends.get(before)).map_or(0, |(_, to)| *to + 2);
-        let after = ends.get(index + 1).map_or(heard.len(), |(from, _)| from.saturating_sub(2));
-        let earliest = span.from.saturating_sub(reach).max(before.min(span.from));
+        let after = starts.get(index + 1).map_or(heard.len(), |from| from.saturating_sub(2));
+        let earliest = span.from.saturating_sub(reach).max(before).min(span.from);
         while span.from > earliest && sounds(span.from - 1) {
             span.from -= 1;
         }
@@ -126,6 +126,8 @@ fn spread(spans: &mut [Span], heard: &[Frame], floor: &[f32], loud: f32) {
         while span.to < latest && sounds(span.to) {
             span.to += 1;
         }
+        // The next one begins later, if only by a frame.
+        before = span.to + 1;
     }
 }
 
