@@ -117,7 +117,8 @@ pub fn match_session(script: &[Line], recordings: &[HeardRecording]) -> Vec<Cut>
     let mut rows: Vec<(usize, Cut)> = Vec::new();
     let mut so_far = 0;
     for (place, (line, matched)) in script.iter().zip(&matching.lines).enumerate() {
-        let of_line = rows_of(line, matched, near_slip(place, &lines, &matching.lines), (&session, &matching.extra));
+        let of_line =
+            rows_of(line, matched, near_slip(place, &lines, &matching.lines), (&session, &matching.extra));
         so_far = of_line.last().map_or(so_far, |(at, _)| *at);
         match of_line.is_empty() {
             true => rows.push((so_far, Cut::missing(line))),
@@ -137,7 +138,12 @@ fn near_slip(place: usize, lines: &[matching::Line], matched: &[Matched]) -> boo
     (is_kin(place + 1) && slipped(place + 1)) || (is_kin(place) && place > 0 && slipped(place - 1))
 }
 
-fn rows_of(line: &Line, matched: &Matched, near_slip: bool, (session, extra): (&Session<'_>, &[usize])) -> Vec<(usize, Cut)> {
+fn rows_of(
+    line: &Line,
+    matched: &Matched,
+    near_slip: bool,
+    (session, extra): (&Session<'_>, &[usize]),
+) -> Vec<(usize, Cut)> {
     let last = matched.takes.len().saturating_sub(1);
     let row = |(at, take): (usize, &Take)| {
         let (recording, from, to) = session.place(take.first, take.count)?;
@@ -151,7 +157,12 @@ fn rows_of(line: &Line, matched: &Matched, near_slip: bool, (session, extra): (&
 }
 
 /// Whether a line's last take is sure; if not, why.
-fn judge(matched: &Matched, take: &Take, near_slip: bool, (session, extra): (&Session<'_>, &[usize])) -> (Verdict, String) {
+fn judge(
+    matched: &Matched,
+    take: &Take,
+    near_slip: bool,
+    (session, extra): (&Session<'_>, &[usize]),
+) -> (Verdict, String) {
     let mut doubts = Vec::new();
     if matched.takes.len() > 1 {
         doubts.push(format!("said {} times, the last is taken", matched.takes.len()));
