@@ -123,14 +123,18 @@ caution-try-first = Kama njia hii ni mpya kwako, anza na viazi vichache. Pia tun
 ask-mark-plants = Mimea ipi ina nguvu zaidi?
 ask-gather-sand = Nani ana mchanga mkavu, na tutauchimba vipi salama?
 ask-check-plants = Mimea yenye ugonjwa inaonekanaje?
+# doubt: "Ukikata fupi mno" leaves the stem to be understood; "Ukiacha shina fupi mno" would be plainer.
 ask-cut-vines = Ukikata fupi mno, nini kitatokea?
 ask-harvest = Utachimbaje bila kuumiza viazi?
+# doubt: the place out of reach of children and animals is not asked for here, only a dry and cool one.
 ask-fill-container = Nyumbani, wapi ni pakavu na penye ubaridi?
 ask-monthly-check = Ukiona viazi vibovu, utavifukia wapi?
+# doubt: whether "Nani atawalinda watoto penye maji?" should first ask where there is water.
 ask-prepare-bed = Nani atawalinda watoto penye maji?
 ask-last-check = Viazi vyako vingapi vimechipua?
 ask-plant-bed = Nini kinaweza kukuchelewesha?
 ask-water-bed = Usipokuwepo, nani atamwagilia?
 ask-cut-for-planting = Unajuaje kuwa mvua zimeanza kweli?
 ask-plant-field = Utaanza kupanda sehemu ipi?
+# doubt: "Utatunza marando yapi?" leaves out "for the next season"; whether that is understood.
 ask-first-harvest = Utatunza marando yapi?

@@ -154,7 +154,7 @@ gather-sand = Leta mchanga mkavu
 check-plants = Kagua tena mimea yenye alama
     .short = Majani madogo, yaliyojikunja au yenye madoa? Ondoa kijiti, usichukue chochote.
     .text = Je, majani ni madogo, yamejikunja au yana madoa? Je, marando yamedumaa? Je, shina lina matundu karibu na ardhi? Ukiona hivyo, au ukiwa na shaka, ondoa kijiti na usichukue chochote kwenye mmea huo.
-    .alt = Mmea wenye afya una alama ya vema na unabaki na kijiti chake; mkono unang'oa kijiti cha mmea wenye ugonjwa, wenye majani ya madoa yaliyokunjamana.
+    .alt = Mmea wenye afya una alama ya vema na unabaki na kijiti chake; mkono unang'oa kijiti cha mmea wenye ugonjwa, wenye majani yenye madoa, yaliyokunjamana.
     .show = Majani madogo, yaliyojikunja na yenye madoa.
     .ask = Utafanya nini na mmea wenye kijiti ambao umeugua?
     .sms = { BRIEF($first) }: kagua tena mimea yenye vijiti. Mmea ukiwa na majani madogo, yaliyojikunja au yenye madoa, ondoa kijiti na usichukue chochote.
@@ -162,15 +162,15 @@ check-plants = Kagua tena mimea yenye alama
 cut-vines = Kata marando ya mimea yenye alama
     .short = Acha shina la { MEASURE($stem_cm, unit: "centimetre") }: { MEASURE($stem_hands, unit: "hand") }.
     .text = Kata marando, na kwenye kila mmea uache shina lenye urefu wa { MEASURE($stem_cm, unit: "centimetre") }, kama { MEASURE($stem_hands, unit: "hand") }. Hivyo ganda la viazi litakuwa gumu, na viazi vitakaa muda mrefu bila kuharibika.
-    .alt = Kisu kinakata marando, na mashina yanayobaki yana urefu sawa na mkono uliosimamishwa kando yake.
-    .show = Kiganja kilichonyooshwa kando ya shina.
-    .ask = Kwa nini ngozi ya viazi inahitaji muda ili iwe ngumu?
+    .alt = Kisu kinakata marando, na mashina yanayobaki yana urefu wa kiganja na vidole vilivyosimamishwa kando yake.
+    .show = Kiganja na vidole vilivyonyooshwa kando ya shina.
+    .ask = Kwa nini ganda la viazi linahitaji muda ili liwe gumu?
     .sms = { BRIEF($first) }: kata marando ya mimea yenye vijiti. Acha shina lenye urefu wa kiganja pamoja na vidole.
 harvest = Chimba, kisha chagua viazi { $roots }
-    .short = Udongo ukiwa mkavu tu. Viazi vya kati, bila jeraha. Usivioshe. Viweke kivulini.
+    .short = Udongo ukiwa mkavu tu. Viazi vya ukubwa wa kati, bila jeraha. Usivioshe. Viweke kivulini.
     .text = Chimba kwenye udongo mkavu tu. Toa viazi bila kuvikata wala kuvichubua. Chukua viazi { $roots } vya ukubwa wa kati. Viwe na urefu kama wa kiganja na vidole, na visiwe na jeraha lolote. Viazi vyenye majeraha ni vya kupika, si vya kuhifadhi. Pangusa udongo kwa mkono. Usivioshe viazi kamwe. Viache kivulini kwa saa kadhaa, jua lisivipige.
     .alt = Mkono unainua mmea wenye viazi vizima kutoka kwenye udongo uliolegezwa, na jembe kando yake.
-    .show = Kiazi cha kati chenye ngozi nzima, na kingine chenye jeraha.
+    .show = Kiazi cha ukubwa wa kati chenye ganda zima, na kingine chenye jeraha.
     .ask = Ni viazi gani vya kuhifadhi, na vipi vya jikoni?
     .sms = { BRIEF($first) }: chimba viazi udongo ukiwa mkavu. Hifadhi viazi { $roots } vya ukubwa wa kati, visivyo na jeraha. Usivioshe. Viweke kivulini.
 fill-container = Panga viazi kwenye mchanga
@@ -186,14 +186,14 @@ fill-container = Panga viazi kwenye mchanga
        *[other] Kisha panga viazi vingine juu yake na uvifunike vilevile, hadi yawe matabaka { $layers } ya viazi.
      } Malizia kwa mchanga wenye kina cha { MEASURE($top_cm, unit: "centimetre") }: mchanga huo huzuia panya, wadudu na kuku. Usifunike chombo kwa kifuniko.
     .alt = Beseni lililokatwa kuonyesha ndani: mchanga, viazi visivyogusana, mchanga, viazi, na mchanga mwingi juu; mkono unanyunyiza mchanga.
-    .show = Beseni, mchanga mkavu na viazi vichache: mtu mmoja apange safu ya kwanza.
+    .show = Beseni, mchanga mkavu na viazi vichache: mtu mmoja apange tabaka la kwanza.
     .ask = Kwa nini viazi visigusane?
     .sms = { BRIEF($first) }: panga viazi kwenye mchanga mkavu, visigusane. Mchanga wa chini { MEASURE($base_cm, unit: "centimetre") }, wa juu { MEASURE($top_cm, unit: "centimetre") }. Usiweke kifuniko, wala usimwagie maji.
 # doubt: "viteketeze kwa moto" for burning roots up; "choma" alone also means to roast for eating.
 # doubt: "machipukizi" for sprouts on the root; the shoots cut in the bed are called "marando".
 # doubt: "X ya kukataza" for a crossed-out picture; "alama" is kept for the stick beside a good plant.
 monthly-check = Kagua viazi kila mwezi
-    .short = Tazama kila kiazi. Vilivyooza vifukie au uviteketeze. Sugua machipukizi. Panga tena.
+    .short = Tazama kila kiazi. Vilivyooza vifukie au uviteketeze. Ondoa machipukizi. Vizuri vipange tena.
     .text = Toa viazi vyote, na utazame kimoja kimoja. Ondoa vilivyooza, vyenye ukungu au vilivyotobolewa na wadudu. Vifukie kwenye shimo refu au uviteketeze kwa moto. Usivitupe ovyo. Ondoa machipukizi kwa kuyasugua. Viazi vizuri vipange tena vilevile kama mwanzo, na uandike vimebaki vingapi. Hadi ukaguzi unaofuata, usiviguse.
     .alt = Mwezi wa angani mara tatu, ishara kwamba mwezi mmoja umepita; mkono unatoa kiazi kwenye beseni; kiazi kilichooza kiko kando, kina X ya kukataza.
     .show = Kiazi kilichooza, kama kipo, na jinsi ya kupanga tena.
@@ -202,7 +202,7 @@ monthly-check = Kagua viazi kila mwezi
 prepare-bed = Tengeneza kitalu
     .short = { MEASURE($bed_length_m, unit: "metre") } kwa { MEASURE($bed_width_m, unit: "metre") }, karibu na maji. Tifua udongo. Weka uzio.
     .text = Tengeneza kitalu cha { MEASURE($bed_length_m, unit: "metre") } kwa { MEASURE($bed_width_m, unit: "metre") } karibu na maji. Tifua udongo vizuri. Weka uzio ili mbuzi na kuku wasiingie.
-    .alt = Mwanamume analegeza udongo wa kitalu kwa jembe; nyuma yake kuna uzio.
+    .alt = Mwanamume anatifua udongo wa kitalu kwa jembe; nyuma yake kuna uzio.
     .show = Mahali karibu na maji, na ukubwa wa kitalu kwa hatua.
     .ask = Ni nini kitazuia mbuzi na kuku?
     .sms = Kufikia { BRIEF($last) }: tengeneza kitalu cha { MEASURE($bed_length_m, unit: "metre") } kwa { MEASURE($bed_width_m, unit: "metre") } karibu na maji. Kizungushie uzio.
@@ -214,7 +214,10 @@ last-check = Kagua kwa mara ya mwisho na uache machipukizi
     .ask = Kwa nini safari hii machipukizi yanaachwa?
     .sms = { BRIEF($first) }: ukaguzi wa mwisho. Usiondoe machipukizi. Viazi vilivyooza usivile wala usiwape wanyama kamwe: vifukie au uviteketeze kwa moto.
 plant-bed = Panda viazi kitaluni
-    .short = Mistari { $bed_rows }, kila mmoja viazi kama { $row_roots }. Kati ya mistari { MEASURE($spacing_cm, unit: "centimetre") }. Funika kwa udongo kidogo.
+    .short = { $bed_rows ->
+        [one] Mstari { $bed_rows }, viazi
+       *[other] Mistari { $bed_rows }, kila mmoja viazi
+     } kama { $row_roots }. Kati ya mistari { MEASURE($spacing_cm, unit: "centimetre") }. Vifunike kwa udongo kidogo.
     .text = Laza viazi katika { $bed_rows ->
         [one] mstari { $bed_rows }
        *[other] mistari { $bed_rows }
@@ -225,7 +228,7 @@ plant-bed = Panda viazi kitaluni
     .sms = Kuanzia { BRIEF($first) }: panda viazi kwa mistari, na uache { MEASURE($spacing_cm, unit: "centimetre") } kati ya mstari na mstari. Vifunike kwa udongo kidogo, kisha umwagilie.
 # doubt: "dumu" for a jerrycan; "mtungi" in parts of Kenya. Whether its size should be named.
 water-bed = Mwagilia kitalu
-    .short = Hadi { MEASURE($water_l, unit: "litre") } kwa siku ({ MEASURE($jerrycans, unit: "jerrycan") }); mimea midogo, punguza.
+    .short = Hadi { MEASURE($water_l, unit: "litre") } kwa siku ({ MEASURE($jerrycans, unit: "jerrycan") }); mimea ikiwa midogo, punguza maji.
     .text = Kitalu kikijaa majani, mwagilia kama { MEASURE($water_l, unit: "litre") } kila siku, karibu { $jerrycans ->
         [one] dumu { $jerrycans }
        *[other] madumu { $jerrycans }
@@ -240,8 +243,8 @@ cut-for-planting = Kata marando ya kupanda
     .short = Mvua zikishaanza: { MEASURE($cutting_cm, unit: "centimetre") }, vifundo { $nodes }, marando yenye afya. Acha visiki.
     .text = Mvua zikishaanza, kata vipande vyenye urefu wa { MEASURE($cutting_cm, unit: "centimetre") }, kama { MEASURE($cutting_hands, unit: "hand") }. Kila kipande kiwe na vifundo visivyopungua { $nodes }. Kata kutoka kwenye marando yenye afya tu. Ukikata mara ya kwanza utapata kama vipande { $first_cuttings }. Acha visiki ardhini: vitatoa vipande vingine baada ya wiki nne hadi sita. Weka vipande kivulini, na uvipande ndani ya siku mbili.
     .alt = Mkono mmoja unashika rando la kitalu, mwingine unalikata kwa kisu; visiki vinabaki.
-    .show = Kipande cha rando chenye urefu unaofaa kando ya kiganja: hesabuni vifundo.
-    .ask = Ni mimea gani tusikate vipande kwake?
+    .show = Kipande cha rando chenye urefu unaofaa kando ya kiganja na vidole: hesabu vifundo vyake.
+    .ask = Ni kwenye mimea gani tusikate vipande?
     .sms = Mvua zikishaanza: kata vipande vya marando vya { MEASURE($cutting_cm, unit: "centimetre") }, vyenye vifundo { $nodes } au zaidi, kwenye mimea yenye afya tu. Acha visiki ardhini.
 # doubt: "tuta la duara" for a mound; a local word may be better.
 plant-field = Panda shambani
@@ -264,7 +267,7 @@ plant-field = Panda shambani
 first-harvest = Angalia viazi vya kwanza
     .short = Papasa utafute viazi vikubwa. Chimba vyote kufikia { DAY($last_harvest) }: fukusi huja.
     .text = Papasa udongo chini ya mimea michache utafute viazi vya ukubwa wa kula. Usiache viazi vilivyokomaa kwenye udongo mkavu kwa muda mrefu: wadudu waitwao fukusi watavishambulia. Maliza kuchimba kufikia tarehe { DAY($last_harvest) }.
-    .alt = Mkono unapapasa kiazi chini ya mmea; kando yake kuna chungu jikoni.
+    .alt = Mkono unapapasa kiazi chini ya mmea; kando yake kuna chungu kwenye moto.
     .show = Jinsi ya kupapasa kiazi bila kung'oa mmea.
     .ask = Viazi vilivyokomaa vikibaki kwenye udongo mkavu, nini hutokea?
     .sms = Kuanzia { BRIEF($first) }: papasa udongo uone kama viazi vimekomaa. Chimba vyote kufikia { BRIEF($last_harvest) }: wadudu waitwao fukusi huja.
@@ -306,7 +309,7 @@ caution-rot = Viazi vilivyooza, vyenye ukungu au matundu
 caution-virus = Mimea yenye ugonjwa
     .short = Majani yenye madoa, madogo au yaliyojikunja: usichukue chochote kwenye mmea huo.
     .text = Majani madogo, yenye madoa au yaliyojikunja ni dalili ya ugonjwa wa virusi. Pia marando yaliyodumaa. Usichukue kamwe viazi wala marando kutoka kwenye mmea kama huo.
-    .alt = Mkono wenye kisu kwenye mmea wenye majani ya madoa yaliyokunjamana, picha ina X ya kukataza.
+    .alt = Mkono wenye kisu kwenye mmea wenye majani yenye madoa, yaliyokunjamana; picha ina X ya kukataza.
 # doubt: "fukusi" for the sweet potato weevil; explained here in plain words, since not everyone knows the name.
 caution-cracks = Nyufa kwenye udongo
     .short = Funika nyufa kwa udongo: wadudu (fukusi) huingia humo.
@@ -318,7 +321,7 @@ caution-heavy-sand = Mchanga ni mzito
     .alt = Mtu ameinama chini ya gunia kubwa, lenye X ya kukataza; mwanamke amesimama wima na ndoo ndogo, ana alama ya vema.
 # doubt: "kingo zilizosimama wima" for steep banks; a local word may be better.
 caution-riverbed = Mchanga wa mtoni
-    .short = Mto uliokauka tu; kamwe si chini ya kingo zilizosimama wima wala karibu nazo; pale sheria zinaporuhusu.
+    .short = Mto uliokauka tu, sheria zikiruhusu. Usichimbe kamwe chini ya kingo zilizosimama wima, wala karibu nazo.
     .text = Chukua mchanga kwenye mto uliokauka tu. Usichimbe kamwe chini ya kingo zilizosimama wima, wala karibu nazo: zinaweza kuporomoka na kukufukia. Chukua mchanga pale tu sheria za eneo lako zinaporuhusu.
     .alt = Ukingo wa mto uliosimama wima unamwangukia mtu anayechimba, picha ina X ya kukataza.
 caution-water-children = Maji, watoto na wanyama
@@ -331,7 +334,7 @@ caution-store-dry = Usivimwagie maji kamwe viazi vilivyohifadhiwa
     .alt = Maji ya dumu yanaanguka juu ya beseni la viazi, picha ina X ya kukataza.
 # doubt: "makadirio" in the title, "wastani" in the text, for averages of past years.
 caution-forecast = Tarehe hizi ni makadirio, si utabiri
-    .short = Mvua zinaweza kuwahi au kuchelewa. Panda udongo ukiwa na unyevu tu.
+    .short = Mvua zinaweza kuwahi au kuchelewa. Panda penye udongo wenye unyevu tu.
     .text = Ni wastani wa miaka iliyopita. Mvua zinaweza kuwahi au kuchelewa. Tazama anga na udongo. Panda penye udongo wenye unyevu tu.
     .alt = Mwanamke mwenye vipande vya marando mkononi anatazama juu: jua, wingu na mvua.
 caution-try-first = Jaribu kwanza kwa viazi vichache
@@ -342,16 +345,17 @@ caution-try-first = Jaribu kwanza kwa viazi vichache
 ## Drawings and formats: titles, what drawings show in words, the names and sizes that stand in them
 
 month-year = { month } { $year }
-calendar-title = Kazi za kila mwezi
+calendar-title = Cha kufanya, mwezi kwa mwezi
 guide-title = Mwongozo wa mkutano
 card-fold = Kunja kwenye mistari iliyokatikakatika. Kata mstari mnene.
 record-title = Ukaguzi wa viazi vilivyohifadhiwa
 record-how = Kila unapokagua, toa viazi vyote. Vilivyooza vifukie kwenye shimo refu au uviteketeze kwa moto. Andika ulichokuta, na umwonyeshe afisa ugani wako kadi hii.
-record-planned = Siku iliyopangwa
-record-done = Siku ya kukagua
-record-healthy = Vilivyopangwa tena
-record-thrown-away = Vilivyotupwa
-record-sprouted = Vyenye machipukizi
+record-planned = Siku kwenye mpango
+record-done = Siku halisi ya ukaguzi
+record-healthy = Vizuri, vya kupanga tena
+# doubt: "vibovu" (the bad ones) for all that is thrown away, be it rotten, mouldy or bored; "vilivyotupwa" is too long for its column.
+record-thrown-away = Vibovu
+record-sprouted = Vyenye chipukizi
 record-remark = Maelezo
 record-stored = Viazi vilivyohifadhiwa
 booklet-index = Mashamba kwa majina
@@ -371,7 +375,7 @@ season-on-food = Viazi vya kwanza
 drawing-store = Ndani ya chombo
 drawing-store-alt = Chombo kilichokatwa kuonyesha ndani: matabaka ya viazi, na mchanga chini, katikati na juu yake.
 drawing-layers = Kila tabaka, likionekana kutoka juu
-drawing-layers-alt = Matabaka yakionekana kutoka juu: kila kiazi mahali pake, visigusane wala visiguse kuta.
+drawing-layers-alt = Matabaka yakionekana kutoka juu: kila kiazi mahali pake, hakigusi kingine wala kuta za chombo.
 drawing-bed = Kitalu kutoka juu
 drawing-bed-alt = Kitalu kutoka juu: mistari ya viazi, urefu wake na upana wake.
 drawing-rows = Shamba kutoka juu
@@ -393,16 +397,16 @@ script-how-tone = Anza kurekodi, kisha kaa kimya kabisa kwa sekunde tano: sauti 
 script-how-pause = Nyamaza sekunde moja kabla ya kila mstari, na sekunde moja baada yake.
 script-how-order = Soma mistari kwa mpangilio wake, na uweke alama ya vema kwenye kila mmoja. Usiseme namba zake.
 script-how-slip = Ukikosea, nyamaza kidogo, kisha sema mstari wote tena. Usisimamishe kurekodi.
-# doubt: "mkondo wa sentensi" for the melody of the sentence.
-script-how-grey = Sema kwa sauti maneno ya wino mzito tu. Maneno ya kijivu yanayoyazunguka yasome moyoni: yanaipa sauti yako mkondo wa sentensi.
-script-how-brackets = Sema kwa sauti maneno yaliyo ndani ya [ ] tu. Mengine yasome moyoni: yanaipa sauti yako mkondo wa sentensi.
+# doubt: "kiimbo cha sentensi" for the melody of the sentence.
+script-how-grey = Sema kwa sauti maneno ya herufi nzito tu. Maneno ya kijivu yanayoyazunguka yasome kimoyomoyo: yanaipa sauti yako kiimbo cha sentensi.
+script-how-brackets = Sema kwa sauti maneno yaliyo ndani ya [ ] tu. Mengine yasome kimoyomoyo: yanaipa sauti yako kiimbo cha sentensi.
 script-how-medial = Palipoandikwa “{ script-medial }”, usishushe sauti: maneno mengine yanafuata.
 script-how-final = Palipoandikwa “{ script-final }”, shusha sauti, kama mwishoni mwa sentensi.
 script-medial = inaendelea
 script-final = inaisha
 script-part = Sehemu ya { $part }
 script-part-lines = mstari { $first_line } hadi { $last_line }
-script-rest = Kwa mashamba na tarehe nyingine
+script-rest = Kwa mashamba mengine na tarehe nyingine
 script-opening = Mwanzo wa kila ujumbe
 script-closing = Mwisho wa kila ujumbe
 script-sentences = Sentensi kamili
@@ -421,7 +425,7 @@ script-nothing = Hakuna kilichobaki cha kurekodi.
 ## The check of recordings
 
 clips-title = Rekodi zilizokaguliwa
-clips-intro = Zinazohitaji kurekodiwa tena ziko mwanzo. Kila picha inaonyesha sauti kutoka kushoto kwenda kulia: juu ni nguvu ya sauti; chini ni milio yake, myeusi pale ilipo na nguvu.
+clips-intro = Zinazohitaji kurekodiwa tena ziko mwanzoni. Kila picha inaonyesha sauti kutoka kushoto kwenda kulia: juu ni nguvu ya sauti; chini ni milio yake, myeusi pale ilipo na nguvu.
 clips-again = Rekodi tena
 clips-usable = Inafaa kutumika
 clips-good = Nzuri
@@ -433,8 +437,8 @@ clips-level = Nguvu ya sauti
 clips-noise = Sauti juu ya kelele
 # doubt: "mvumo" for an electric hum.
 clips-hum = Sauti juu ya mvumo
-clips-pace = Kasi, kulinganisha na ya kawaida
-clip-clipped = Sauti ina nguvu kupita kiasi kwa kipaza sauti, inakwaruza. Weka kipaza sauti mbali zaidi, au kipunguze.
+clips-pace = Kasi, ikilinganishwa na ya kawaida
+clip-clipped = Sauti ina nguvu kupita kiasi kwa kipaza sauti, inakwaruza. Weka kipaza sauti mbali zaidi, au punguza nguvu yake ya kupokea sauti.
 clip-cut-start = Mwanzo wa maneno umekatika. Anza kurekodi, vuta pumzi, kisha sema.
 clip-cut-end = Mwisho wa maneno umekatika. Vuta pumzi kabla ya kuzima.
 clip-noise = Kuna kelele nyuma ya sauti. Tafuta mahali patulivu, na sogeza kipaza sauti karibu.
@@ -444,7 +448,7 @@ clip-quiet = Sauti ni ndogo kuliko katika rekodi nyingine. Kaa umbali uleule kut
 clip-loud = Sauti ni kubwa kuliko katika rekodi nyingine. Kaa umbali uleule kutoka kwenye kipaza sauti kila mara.
 clip-fast = Imesemwa haraka kuliko rekodi nyingine. Sema kwa kasi yako ya kawaida.
 clip-slow = Imesemwa polepole kuliko rekodi nyingine. Sema kwa kasi yako ya kawaida.
-clip-offset = Kifaa kimesogeza sauti kidogo. Huhitaji kufanya lolote: itarekebishwa yenyewe.
+clip-offset = Kifaa kimesogeza sauti kidogo. Huhitaji kufanya lolote: itajirekebisha yenyewe.
 clip-broken = Rekodi haifunguki. Rekodi tena.
 clip-stale = Maneno yamebadilika. Yarekodi kama yalivyo sasa: “{ $words }”
 clip-unused = Hakuna ujumbe unaotumia maneno haya tena.
@@ -456,25 +460,25 @@ segment-week = Wiki
 segment-topics = Yatakayosemwa
 segment-nothing = Hakuna la kusema wiki hii
 segment-due = Wiki hii
-segment-past = Bado kumbuka
-segment-soon = Karibuni
+segment-past = Endelea kukumbuka
+segment-soon = Hivi karibuni
 # doubt: "kiashiria" for a station's signature tune.
 segment-opening = Kiashiria cha kufungua
 segment-closing = Kiashiria cha kufunga
 segment-bed = Muziki chini ya sauti
 segment-bed-value = dB { $decibels } chini ya sauti
 segment-said = Kinachosikika
-segment-read-before = Soma moja kwa moja kabla yake
-segment-read-after = Soma moja kwa moja baada yake
-segment-intro = Habari kwa wote wanaolima viazi vitamu huko { $place }. Sikilizeni sasa kazi za kuanzia { DAY($first) } hadi { DAY($last) }.
-segment-outro = Hizo zilikuwa kazi za kuanzia { DAY($first) } hadi { DAY($last) }. Kama kuna jambo hamkulielewa, muulizeni afisa ugani wenu.
+segment-read-before = Soma moja kwa moja hewani, kabla yake
+segment-read-after = Soma moja kwa moja hewani, baada yake
+segment-intro = Habari zenu nyote mnaolima viazi vitamu huko { $place }. Sikilizeni sasa kazi za kuanzia tarehe { DAY($first) } hadi tarehe { DAY($last) }.
+segment-outro = Hizo zilikuwa kazi za kuanzia tarehe { DAY($first) } hadi tarehe { DAY($last) }. Kama kuna jambo ambalo hamkulielewa, muulizeni afisa ugani wenu.
 segment-reading-time = Muda wa kusoma, makadirio
 segment-read-live = Isomwe kwa sauti. Muda umekadiriwa, silabi { $rate } kwa sekunde.
 # doubt: "mkwaju" for a stroke (/).
 segment-pauses = Mkwaju mmoja (/) ni kituo kifupi, mikwaju miwili (//) ni kituo kirefu zaidi. Kati ya sehemu, subiri kidogo zaidi.
 segment-no-sound = Hakuna sauti iliyotengenezwa: baadhi ya maneno hayajarekodiwa. Yameorodheshwa hapa chini.
 segment-no-voice = Hakuna sauti iliyotengenezwa: lugha hii bado haina sauti iliyorekodiwa.
-segment-left-out = Hapakuwa na muda kwa
+segment-left-out = Muda haukutosha kwa
 segment-missing = Maneno ambayo hayajarekodiwa
 ## Questions for a meeting, as they are spoken
 
