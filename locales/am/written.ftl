@@ -171,7 +171,7 @@ mark-plants = በ{ $plants } ጤናማ ተክሎች ላይ ምልክት ያድ�
 gather-sand = ደረቅ አሸዋ ያምጡ
     .short = ሻካራና ንጹሕ፦ { MEASURE($sand_l, unit: "litre") }። ከጣሪያ ሥር ያድርቁት፤ ይቀዝቅዝ።
     .text = { MEASURE($sand_l, unit: "litre") } ሻካራና ንጹሕ አሸዋ ያምጡ፤ ክብደቱ { MEASURE($sand_kg, unit: "kilogram") } ያህል ነው። ከጣሪያ ሥር ያድርቁት፤ እስኪቀዘቅዝም ይተዉት። ደቃቅ፣ እርጥብ ወይም ሙቅ አሸዋ ስኳር ድንቹን ያበሰብሰዋል። በአንድ ጊዜ ከ{ MEASURE($load_kg, unit: "kilogram") } በላይ አይሸከሙ፤ ጠቅላላው { $loads } ሸክም ያህል ይሆናል።
-    .alt = በጣሪያ ሥር፣ ሳህን የያዘ እጅ ከክምር ደረቅ አሸዋ ወደ ትንሽ ባልዲ ሲጨምር።
+    .alt = ከጣሪያ ሥር፣ ሳህን የያዘ እጅ ከደረቅ አሸዋ ክምር እየዛቀ ወደ ትንሽ ባልዲ ሲጨምር።
     .show = ሻካራና ደረቅ አሸዋ፣ እንዲሁም ደቃቅና እርጥብ አሸዋ።
     .ask = ሻካራ አሸዋ የት እናገኛለን? እዚያ መቆፈርስ አደጋ የለውም?
     .sms = እስከ { BRIEF($last) }፦ { MEASURE($sand_l, unit: "litre") } ሻካራ አሸዋ ያምጡ። ከጣሪያ ሥር ደርቆ ይቀዝቅዝ። አንድ ሸክም ቢበዛ { MEASURE($load_kg, unit: "kilogram") }።
@@ -197,7 +197,7 @@ harvest = ቆፍረው { $roots } ስኳር ድንች ይምረጡ
     .text = አፈሩ ደረቅ ሲሆን ብቻ ይቆፍሩ፤ ስኳር ድንቹን ሳያቆስሉ ያውጡ። { $roots } መካከለኛ ስኳር ድንች ይውሰዱ፤ ርዝመቱ መዳፍዎን ከነጣቶቹ የሚያክል፣ ልጣጩ ያልተጎዳ ይሁን። ሲቆፈር የቆሰለው ለምግብ ነው እንጂ አይቀመጥም። አፈሩን በእጅ ያራግፉ፤ በፍጹም አይጠቡት። ፀሐይ በማይነካው ጥላ ሥር ጥቂት ሰዓት ያቆዩት።
     .alt = እጅ ከለሰለሰ አፈር ውስጥ ተክሉን ካልተቆረጡ ስኳር ድንቾቹ ጋር ሲያነሳ፤ አጠገቡ ዶማ።
     .show = ልጣጩ ያልተጎዳ መካከለኛ ስኳር ድንች፣ እንዲሁም የቆሰለ።
-    .ask = ከእነዚህ የትኞቹ ይቆያሉ? የትኞቹስ ወደ ማእድ ቤት ይሄዳሉ?
+    .ask = ከእነዚህ የትኞቹ ይቀመጣሉ? የትኞቹስ ለምግብ ይሆናሉ?
     .sms = { BRIEF($first) }፦ በደረቅ አፈር ይቆፍሩ። { $roots } ያልተጎዳ መካከለኛ ስኳር ድንች ያስቀምጡ። አይጠቡት፤ በጥላ ያቆዩት።
 # doubt: "ሳፋ" for a basin and "ማሰሮ" for a wide clay pot; names of vessels differ by area.
 fill-container = ስኳር ድንቹን በአሸዋ ውስጥ ይደርድሩ
@@ -234,7 +234,7 @@ last-check = ለመጨረሻ ጊዜ ይፈትሹ፤ ቡቃያውን አያርግ
     .text = ሁሉንም ያውጡ። የበሰበሰውን፣ የሻገተውን ወይም የተበሳውን ሁሉ በጥልቅ ጉድጓድ ይቅበሩ ወይም ያቃጥሉ። በዚህ ጊዜ ቡቃያውን አያርግፉ፤ ደህናዎቹ አሁን መደቡ ላይ ይተከላሉ።
     .alt = እጅ ቡቃያ ያወጣ ስኳር ድንች ከሳፋው ሲያወጣ፤ ቀስት ወደ መደቡ ያመለክታል።
     .show = ቡቃያ ያለው ስኳር ድንች።
-    .ask = በዚህ ጊዜ ቡቃያው የማይነሳው ለምንድን ነው?
+    .ask = በዚህ ጊዜ ቡቃያውን የማናረግፈው ለምንድን ነው?
     .sms = { BRIEF($first) }፦ የመጨረሻ ፍተሻ። ቡቃያውን አያርግፉ። የበሰበሰውን፣ የሻገተውን፣ የተበሳውን በጥልቅ ይቅበሩ ወይም ያቃጥሉ፤ ለእንስሳ በፍጹም አይስጡ።
 plant-bed = ስኳር ድንቹን መደቡ ላይ ይትከሉ
     .short = { $bed_rows } ረድፍ፣ { MEASURE($spacing_cm, unit: "centimetre") } ተራርቆ፣ በእያንዳንዱ { $row_roots } ያህል። በስሱ አፈር ያልብሱ።
@@ -260,7 +260,7 @@ cut-for-planting = ለተከላ ሐረግ ይቁረጡ
     .sms = ዝናቡ ሲጀምር፦ ከጤናማ ተክል { $nodes } አንጓ ያለው { MEASURE($cutting_cm, unit: "centimetre") } ሐረግ ይቁረጡ። ጉቶውን አይንቀሉ።
 # doubt: "ተረተር" for a ridge and "የአፈር ቁልል" for a mound; local words may be better.
 plant-field = ማሳው ላይ ይትከሉ
-    .short = በእርጥብ አፈር ብቻ። ሁለት ወይም ሦስት አንጓ ይቅበሩ። ከሁለት ሳምንት በኋላ ክፍት ቦታውን ይትከሉ።
+    .short = በእርጥብ አፈር ብቻ። ሁለት ወይም ሦስት አንጓ ይቅበሩ። ከሁለት ሳምንት በኋላ በክፍት ቦታዎች ይትከሉ።
     .text = እርጥብ አፈር ላይ ብቻ ይትከሉ። { $layout ->
         [own] በእያንዳንዱ እርሻ፣ በራሱ ተረተር ወይም የአፈር ቁልል ላይ ይተከላል።
         [mounds] በእያንዳንዱ የአፈር ቁልል ላይ { $on_mound } ቁራጭ ይትከሉ፤ ቁልሎቹ { MEASURE($between_cm, unit: "centimetre") } ይራራቁ።
@@ -318,7 +318,7 @@ caution-rot = የበሰበሰ፣ የሻገተ ወይም የተበሳ ስኳር �
 caution-virus = የታመሙ ተክሎች
     .short = ቅጠሉ ነጠብጣብ ያለበት፣ ትንሽ ወይም የተጣመመ ከሆነ፦ ከዚያ ተክል ምንም አይውሰዱ።
     .text = ቅጠሉ ነጠብጣብ ያለበት፣ ትንሽ ወይም የተጣመመ ከሆነ፣ ወይም ሐረጉ ከቀጨጨ፣ ይህ የቫይረስ ምልክት ነው። ከእንዲህ ያለ ተክል ስኳር ድንችም ሆነ ሐረግ በፍጹም አይውሰዱ።
-    .alt = ቅጠሉ ነጠብጣብ ያለበትና የተጨማደደ ተክል አጠገብ ቢላዋ የያዘ እጅ፣ የክልክል ምልክት ያለበት።
+    .alt = ቅጠሉ ነጠብጣብ ባለበትና በተጨማደደ ተክል አጠገብ ቢላዋ የያዘ እጅ፣ የክልክል ምልክት ያለበት።
 caution-cracks = የአፈር ስንጥቅ
     .short = ስንጥቅን በአፈር ይሸፍኑ፤ ነቀዝ በዚያ ይገባል።
     .text = ነቀዝ በአፈር ስንጥቅ በኩል ወደ ስኳር ድንቹ ይደርሳል። ስንጥቅ እንዳዩ ወዲያውኑ አፈር ቆልለው ይሸፍኑት።
@@ -333,7 +333,7 @@ caution-riverbed = ከወንዝ የሚወሰድ አሸዋ
     .text = አሸዋ የሚወስዱት ወንዙ ደረቅ ሲሆን ብቻ ይሁን። ከገደላማ የወንዝ ዳር ሥርም ሆነ አጠገቡ በፍጹም አይቆፍሩ፤ ተንዶ ሊቀብርዎት ይችላል። የአካባቢው ደንብ በሚፈቅድበት ቦታ ብቻ ይውሰዱ።
     .alt = ገደላማ የወንዝ ዳር በሚቆፍር ሰው ላይ ሲናድ፣ የክልክል ምልክት ያለበት።
 caution-water-children = ውሃ፣ ልጆችና እንስሳት
-    .short = ልጆችን ያርቁ። ውሃውን ይክደኑ፤ ጉድጓዶችንና መደቡን በአጥር ይከልሉ።
+    .short = ልጆችን ያርቁ። ውሃውን ይክደኑ፤ የውሃና ሌሎች ጉድጓዶችን፣ መደቡንም በአጥር ይከልሉ።
     .text = ልጆች ውሃ፣ የውሃ ጉድጓድ ወይም ሌላ ጉድጓድ አጠገብ እንዲጫወቱ አይፍቀዱ። ያጠራቀሙትን ውሃ ይክደኑ፤ የውሃ ጉድጓድንና ሌላ ጉድጓድን በአጥር ይከልሉ። ፍየልና ዶሮ ወደ መደቡ አያስገቡ።
     .alt = ከአጥር ጀርባ የተከደነ የውሃ በርሜል፤ እናት ልጇን ከአጥሩ ውጭ ይዛ።
 caution-store-dry = ያስቀመጡትን ስኳር ድንች በፍጹም ውሃ አያጠጡ
@@ -344,7 +344,7 @@ caution-store-dry = ያስቀመጡትን ስኳር ድንች በፍጹም ው�
 caution-forecast = ቀኖቹ አማካይ ናቸው እንጂ ትንበያ አይደሉም
     .short = ዝናቡ ሊቀድም ወይም ሊዘገይ ይችላል። አፈሩ እርጥብ ሲሆን ብቻ ይትከሉ።
     .text = ቀኖቹ ካለፉት ዓመታት የተገኙ ናቸው። ዝናቡ ሊቀድም ወይም ሊዘገይ ይችላል። ሰማዩንና አፈሩን ይመልከቱ፤ አፈሩ እርጥብ ሲሆን ብቻ ይትከሉ።
-    .alt = ቁራጭ ሐረጎች የያዘች ሴት ወደ ፀሐይ፣ ደመናና ዝናብ ቀና ብላ ስታይ።
+    .alt = የሐረግ ቁራጮች የያዘች ሴት ወደ ፀሐይ፣ ደመናና ዝናብ ቀና ብላ ስታይ።
 caution-try-first = መጀመሪያ በጥቂት ስኳር ድንች ይሞክሩ
     .short = ለእርስዎ አዲስ ነው? በጥቂት ስኳር ድንች ይጀምሩ፤ ከሐረግዎም የተወሰነውን በለመዱት መንገድ ያቆዩ።
     .text = ይህ ለእርስዎ አዲስ ከሆነ በጥቂት ስኳር ድንች ይጀምሩ፤ ከሐረግዎም የተወሰነውን በለመዱት መንገድ ያቆዩ።
@@ -355,8 +355,8 @@ caution-try-first = መጀመሪያ በጥቂት ስኳር ድንች ይሞክ�
 month-year = { month } { $ethiopic_year }
 calendar-title = በየወሩ የሚሠራው
 guide-title = የስብሰባ መመሪያ
-# doubt: "የተቆራረጠ መስመር" for a broken (dashed) line.
-card-fold = በተቆራረጡት መስመሮች ላይ ይጠፉ። ወፍራሙን መስመር ይቁረጡ።
+# doubt: "የተቆራረጠ መስመር" for a broken (dashed) line, "እጥፍ ያድርጉ" for to fold.
+card-fold = በተቆራረጡት መስመሮች ላይ እጥፍ ያድርጉ። ወፍራሙን መስመር ተከትለው ይቁረጡ።
 record-title = የተቀመጠው ስኳር ድንች ፍተሻ
 record-how = በእያንዳንዱ ፍተሻ ሁሉንም ያውጡ። የበሰበሰውን በጥልቅ ይቅበሩ ወይም ያቃጥሉ። ያገኙትን ይጻፉ፤ ይህን ካርድ ለግብርና ባለሙያዎ ያሳዩ።
 record-planned = የታቀደበት ቀን
@@ -371,7 +371,7 @@ span-brief = { BRIEF($from) } – { BRIEF($to) }
 size-cm = { MEASURE($cm, unit: "centimetre") }
 size-m = { MEASURE($m, unit: "metre") }
 drawing-season = ወቅቱ
-drawing-season-alt = ከመኸር እስከ መኸር የሚሄድ መስመር፦ ስኳር ድንች በአሸዋ፣ ከዚያ በመደብ፣ ከዚያ ተክል በማሳ፣ ከነቀኖቹ።
+drawing-season-alt = ከአንድ ምርት እስከ ቀጣዩ ምርት የሚሄድ መስመር፦ ስኳር ድንች በአሸዋ፣ ከዚያ በመደብ፣ ከዚያ ተክል በማሳ፣ እያንዳንዱ ከነቀኖቹ።
 season-store = በአሸዋ ውስጥ
 season-bed = በመደብ
 season-field = በማሳ
@@ -382,7 +382,7 @@ season-on-food = የመጀመሪያው ስኳር ድንች
 drawing-store = ዕቃው ከውስጥ
 drawing-store-alt = የተቆረጠ ዕቃ፦ የስኳር ድንች ንጣፎች፣ ከሥራቸው፣ በመካከላቸውና ከላያቸው አሸዋ።
 drawing-layers = እያንዳንዱ ንጣፍ ከላይ ሲታይ
-drawing-layers-alt = ንጣፎቹ ከላይ ሲታዩ፦ የእያንዳንዱ ስኳር ድንች ቦታ፤ እርስ በርስም ሆነ ከዕቃው ጎን አይነካኩም።
+drawing-layers-alt = ንጣፎቹ ከላይ ሲታዩ፦ የእያንዳንዱ ስኳር ድንች ቦታ፤ እርስ በርስም ሆነ ከዕቃው ጎን ጋር አይነካኩም።
 drawing-bed = መደቡ ከላይ ሲታይ
 drawing-bed-alt = መደቡ ከላይ ሲታይ፦ የስኳር ድንች ረድፎች፣ ርዝመቱና ስፋቱ።
 drawing-rows = ማሳው ከላይ ሲታይ
@@ -398,8 +398,7 @@ script-minutes = { $minutes } ደቂቃ ያህል
 script-ready = አሁን የተሟሉ መልእክቶች
 script-how = ከመጀመርዎ በፊት
 script-how-room = ጸጥ ያለና ጨርቅ ያለበት ክፍል ይፈልጉ፦ መጋረጃ፣ አልጋ፣ ልብስ። መስኮቶችን ይዝጉ፤ ማራገቢያ፣ ማቀዝቀዣና የሚጮህ ስልክ ያጥፉ።
-# doubt: "የአንድ እጅ ርዝመት" for a hand's length (wrist to fingertips); "እጅ" is also the arm.
-script-how-distance = አፍዎ ከማይክሮፎኑ ወይም ከስልኩ የአንድ እጅ ርዝመት ያህል ርቆ፣ ትንሽ ወደ ጎን ይሁን። ይህን ርቀት እስከ መጨረሻው አይለውጡ።
+script-how-distance = አፍዎ ከማይክሮፎኑ ወይም ከስልኩ አንድ መዳፍ ከነጣቱ ያህል ርቆ፣ ትንሽ ወደ ጎን ይሁን። ይህን ርቀት እስከ መጨረሻው አይለውጡ።
 script-how-tone = መቅዳት ይጀምሩና ለአምስት ሰከንድ ፍጹም ጸጥ ይበሉ፤ የክፍሉም ድምፅ ያስፈልጋል።
 script-how-pause = ከእያንዳንዱ መስመር በፊት አንድ ሰከንድ፣ ከእሱም በኋላ አንድ ሰከንድ ዝም ይበሉ።
 script-how-order = መስመሮቹን በቅደም ተከተላቸው ያንብቡ፤ ባነበቡት ሁሉ ላይ ምልክት ያድርጉ። ቁጥራቸውን አይናገሩ።
@@ -413,7 +412,7 @@ script-medial = ይቀጥላል
 script-final = ያበቃል
 script-part = ክፍል { $part }
 script-part-lines = ከመስመር { $first_line } እስከ { $last_line }
-script-rest = ለሌሎች ማሳዎችና ቀኖች
+script-rest = ለሌሎች እርሻዎችና ቀኖች
 script-opening = የእያንዳንዱ መልእክት መጀመሪያ
 script-closing = የእያንዳንዱ መልእክት መጨረሻ
 script-sentences = ሙሉ ዓረፍተ ነገሮች
@@ -433,13 +432,14 @@ script-nothing = የሚቀዳ ነገር አልቀረም።
 ## The check of recordings
 
 clips-title = የተመረመሩ ቅጂዎች
-clips-intro = እንደገና መቀዳት ያለባቸው መጀመሪያ ላይ ናቸው። እያንዳንዱ ስዕል ድምፁን ከግራ ወደ ቀኝ ያሳያል፦ ከላይ የድምፁ ኃይል፣ ከታች ድምፆቹ፤ ኃይለኛ የሆኑበት ጠቆር ይላል።
+# doubt: "ቃና" for the tones of a voice in its picture.
+clips-intro = እንደገና መቀዳት ያለባቸው መጀመሪያ ላይ ናቸው። እያንዳንዱ ሥዕል ድምፁን ከግራ ወደ ቀኝ ያሳያል፦ ከላይ የድምፁ ኃይል፣ ከታች የድምፁ ቃናዎች፤ ቃናው ኃይለኛ የሆነበት ጠቆር ይላል።
 clips-again = እንደገና ይቀዳ
 clips-usable = ይሠራል
 clips-good = ጥሩ
 clips-unused = ከእንግዲህ አያስፈልግም
 clips-missing = ገና ያልተቀዳ
-clips-picture = የቅጂው ስዕል “{ $words }”
+clips-picture = የቅጂው ሥዕል “{ $words }”
 clips-length = ርዝመት
 clips-level = የድምፅ ኃይል
 clips-noise = ድምፁ ከጫጫታው በላይ
@@ -453,13 +453,14 @@ clip-cut-end = የመጨረሻው ድምፅ ተቆርጧል። መቅዳቱን �
 clip-noise = ከድምፁ በስተጀርባ ጫጫታ አለ። ጸጥ ያለ ቦታ ይፈልጉ፣ ማይክሮፎኑን ያቅርቡ።
 clip-hum = የኤሌክትሪክ እምምታ ይሰማል። ቻርጀሩን ይንቀሉ፣ ከሽቦና ከማሽን ይራቁ።
 clip-room = ክፍሉ ያስተጋባል። ጨርቅ፣ ምንጣፍ ወይም ፍራሽ ባለበት ትንሽ ክፍል ይቅዱ፣ ማይክሮፎኑን ያቅርቡ።
-clip-quiet = ድምፁ ከሌሎቹ ቅጂዎች ያነሰ ነው። ሁልጊዜ ከማይክሮፎኑ እኩል ርቀት ይጠብቁ።
-clip-loud = ድምፁ ከሌሎቹ ቅጂዎች የበለጠ ነው። ሁልጊዜ ከማይክሮፎኑ እኩል ርቀት ይጠብቁ።
-clip-fast = ከሌሎቹ ቅጂዎች በፍጥነት ተነግሯል። በተለመደው ፍጥነትዎ ይናገሩ።
-clip-slow = ከሌሎቹ ቅጂዎች በዝግታ ተነግሯል። በተለመደው ፍጥነትዎ ይናገሩ።
-clip-offset = መቅጃው ድምፁን ትንሽ አዛብቶታል። ምንም ማድረግ አያስፈልግም፤ በራሱ ይስተካከላል።
+clip-quiet = ድምፁ ከሌሎቹ ቅጂዎች ዝቅ ያለ ነው። ሁልጊዜ ከማይክሮፎኑ እኩል ርቀት ይጠብቁ።
+clip-loud = ድምፁ ከሌሎቹ ቅጂዎች ከፍ ያለ ነው። ሁልጊዜ ከማይክሮፎኑ እኩል ርቀት ይጠብቁ።
+clip-fast = ከሌሎቹ ቅጂዎች ይልቅ በፍጥነት ተነግሯል። በተለመደው ፍጥነትዎ ይናገሩ።
+clip-slow = ከሌሎቹ ቅጂዎች ይልቅ በዝግታ ተነግሯል። በተለመደው ፍጥነትዎ ይናገሩ።
+# doubt: "አንሸራቶታል" (has made it slide) for sound that the recorder has shifted.
+clip-offset = መቅጃው የድምፁን ሞገድ ትንሽ አንሸራቶታል። ምንም ማድረግ አያስፈልግም፤ በራሱ ይስተካከላል።
 clip-broken = ቅጂው አይከፈትም። እንደገና ይቅዱት።
-clip-stale = ቃላቱ ተቀይረዋል። አሁን እንዳሉት ይቅዱ፦ “{ $words }”
+clip-stale = ቃላቱ ተቀይረዋል። አሁን እንዲህ ብለው ይቅዱ፦ “{ $words }”
 clip-unused = እነዚህን ቃላት የሚጠቀም መልእክት የለም።
 ## Radio segments: script for the presenter, plan of the season
 
@@ -480,16 +481,16 @@ segment-bed-value = ከድምፁ በ{ $decibels } ዲቢ ዝቅ ያለ
 segment-said = የሚሰማው
 segment-read-before = ከእሱ በፊት በቀጥታ ይነበብ
 segment-read-after = ከእሱ በኋላ በቀጥታ ይነበብ
-# doubt: the prefix በ joins the place's name as it stands.
-segment-intro = በ{ $place } ስኳር ድንች ለምታመርቱ ሁሉ ጤና ይስጥልን። አሁን ከ{ DAY($first) } እስከ { DAY($last) } የሚሠሩ ሥራዎችን አድምጡ።
-segment-outro = ከ{ DAY($first) } እስከ { DAY($last) } የሚሠሩ ሥራዎች እነዚህ ነበሩ። ያልገባችሁ ነገር ካለ የግብርና ባለሙያችሁን ጠይቁ።
+# doubt: the prefix በ joins the place's name as it stands; and whether a presenter would rather say the plural (እናንተ) to all listeners.
+segment-intro = በ{ $place } ስኳር ድንች ለሚያመርቱ ሁሉ ጤና ይስጥልን። አሁን ከ{ DAY($first) } እስከ { DAY($last) } የሚሠሩ ሥራዎችን ያዳምጡ።
+segment-outro = ከ{ DAY($first) } እስከ { DAY($last) } የሚሠሩ ሥራዎች እነዚህ ነበሩ። ያልገባዎት ነገር ካለ የግብርና ባለሙያዎን ይጠይቁ።
 segment-reading-time = የማንበቢያ ጊዜ፣ ግምት
 segment-read-live = ጮክ ብሎ ይነበብ። ጊዜው በሰከንድ { $rate } ክፍለ ቃል ተብሎ ተገምቷል።
-segment-pauses = አንድ መስመር (/) አጭር ማረፊያ ነው፣ ሁለት መስመር (//) ረዘም ያለ ማረፊያ ነው። በክፍሎች መካከል ከዚያም ትንሽ በላይ ይቆዩ።
-segment-no-sound = ድምፅ አልተሠራም፦ አንዳንድ ሐረጎች አልተቀዱም። ከታች ተዘርዝረዋል።
+segment-pauses = አንድ ጭረት (/) አጭር ማረፊያ ነው፣ ሁለት ጭረት (//) ረዘም ያለ ማረፊያ ነው። በክፍሎች መካከል ከዚያም ትንሽ በላይ ይቆዩ።
+segment-no-sound = ድምፅ አልተሠራም፦ አንዳንድ ቃላት አልተቀዱም። ከታች ተዘርዝረዋል።
 segment-no-voice = ድምፅ አልተሠራም፦ ይህ ቋንቋ ገና የተቀዳ ድምፅ የለውም።
 segment-left-out = ጊዜ ያልበቃው
-segment-missing = ያልተቀዱ ሐረጎች
+segment-missing = ያልተቀዱ ቃላት
 ## Questions for a meeting, as they are spoken
 
 ask-mark-plants = በማሳዎ ላይ የትኞቹ ተክሎች ጠንካራ ናቸው?
