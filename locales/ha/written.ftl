@@ -172,7 +172,7 @@ gather-sand = Ku kawo busasshen yashi
     .text = Ku kawo yashi mai kaushi, mai tsabta, { MEASURE($sand_l, unit: "litre") }, nauyinsa kamar { MEASURE($sand_kg, unit: "kilogram") }. Ku shanya shi a ƙarƙashin rufi, ku bar shi ya huce. Yashi mai laushi, ko mai danshi, ko mai ɗumi, yana ruɓar da dankali. A lokaci ɗaya kada ku ɗauki fiye da { MEASURE($load_kg, unit: "kilogram") }: za ku ɗauka kamar sau { $loads }.
     .alt = A ƙarƙashin rumfa, hannu mai kwano yana zuba busasshen yashi daga tari zuwa ƙaramin bokiti.
     .show = Busasshen yashi mai kaushi, da yashi mai laushi da danshi.
-    .ask = A ina za mu samu yashi mai kaushi, kuma tona wurin ba hatsari?
+    .ask = A ina za mu samu yashi mai kaushi, kuma babu hatsari a tona wurin?
     .sms = Zuwa { BRIEF($last) }: ku kawo busasshen yashi mai kaushi, { MEASURE($sand_l, unit: "litre") }. Ku shanya shi a rumfa. Kada kaya guda ya wuce { MEASURE($load_kg, unit: "kilogram") }.
 # doubt: "yaɗo" for the vine; other areas may say "igiya" or "harawa".
 # "ƙananan ramuka" for holes: "huda" is also blossom, and ridging.
@@ -180,7 +180,7 @@ gather-sand = Ku kawo busasshen yashi
 check-plants = Ku sake duba shukar da kuka sa wa alama
     .short = Ganye ƙanana, murɗaɗɗu ko masu tabo? Ku cire sandar, kada ku ɗauki komai.
     .text = Ku duba ko ganyaye ƙanana ne, ko sun murɗe, ko sun yi tabo; ko yaɗo ya tsumbure; ko akwai ƙananan ramuka a gindin shuka. Idan kuna shakka, ku cire sandar, kada ku ɗauki komai daga wannan shuka.
-    .alt = Lafiyayyar shuka mai alamar daidai tana da sandarta; hannu yana cire sandar shuka mai ciwo, mai ɗigo da yamutsattsun ganyaye.
+    .alt = Lafiyayyar shuka mai alamar daidai tana da sandarta; hannu yana cire sandar shuka mai ciwo, mai ganyaye masu tabo, yamutsattsu.
     .show = Ganye ƙanana, murɗaɗɗu da masu tabo.
     .ask = Me za ku yi da shukar da aka sa wa sanda idan ta yi ciwo?
     .sms = { BRIEF($first) }: ku sake duba shuka mai sanda. Ku cire sandar inda ganye ƙanƙane ne, ya murɗe ko ya yi tabo.
@@ -189,7 +189,7 @@ cut-vines = Ku yanke yaɗon shukar da kuka sa wa alama
     .text = Ku yanke yaɗon, ku bar gindinsa mai tsawon { MEASURE($stem_cm, unit: "centimetre") }, kamar { MEASURE($stem_hands, unit: "hand") }. Ɓawon dankali zai yi tauri, kuma dankalin zai daɗe bai lalace ba.
     .alt = Wuƙa tana yanke yaɗo; gindin da ya rage ya kai tsawon hannun da yake tsaye a gefensa.
     .show = Tafin hannu a buɗe a gefen gindi.
-    .ask = Me ya sa fatar dankali take bukatar lokaci ta yi ƙarfi?
+    .ask = Me ya sa ɓawon dankali yake buƙatar lokaci kafin ya yi tauri?
     .sms = { BRIEF($first) }: ku yanke yaɗon shuka mai sanda. Ku bar gindinsa mai tsawon tafin hannu da yatsu.
 # doubt: "idan gona ta bushe" (when the field is dry) in the text message for dry soil.
 # doubt: "matsakaici" serves both for a medium root here and for an average in caution-forecast.
@@ -197,8 +197,8 @@ harvest = Ku tona, ku zaɓi dankali guda { $roots }
     .short = Sai ƙasa ta bushe. Matsakaicin dankali marar rauni. Kada ku wanke. Ku bar shi a inuwa.
     .text = Kada ku tona sai idan ƙasa ta bushe. Ku ciro dankali ba tare da ji masa rauni ba. Ku ɗauki matsakaicin dankali guda { $roots }, mai tsawo kamar tafin hannu da yatsu, ɓawonsa babu rauni. Mai rauni na dafawa ne, ba na ajiya ba. Ku kakkaɓe ƙasar jikinsa da hannu, kada ku taɓa wanke shi. Ku bar shi a inuwa na 'yan awoyi, inda rana ba ta kaiwa.
     .alt = Hannu yana ɗaga shuka da dankalinta lafiyayye daga ƙasar da aka sassauta, ga fartanya a gefe.
-    .show = Matsakaicin dankali mai cikakkiyar fata, da mai rauni.
-    .ask = Wane dankali ne za a adana, wane ne za a kai kicin?
+    .show = Matsakaicin dankali wanda ɓawonsa babu rauni, da mai rauni.
+    .ask = Wane dankali ne za a adana, wane ne za a dafa?
     .sms = { BRIEF($first) }: idan gona ta bushe, ku tona. Ku adana matsakaicin dankali guda { $roots } marar rauni. Kada ku wanke. Ku bar shi a inuwa.
 # doubt: "baho" for a basin; "daro" is the old word. "kwando mai matsattsiyar saƙa" for a tight basket.
 fill-container = Ku jera dankali a cikin yashi
@@ -212,7 +212,7 @@ fill-container = Ku jera dankali a cikin yashi
      } Ku ƙare da yashi mai kaurin { MEASURE($top_cm, unit: "centimetre") }: yana hana ɓeraye, ƙwari da kaji shiga. Kada ku sa masa murfi.
     .alt = An yanka baho, an nuna cikinsa: yashi, dankali a rarrabe, yashi, dankali, sai yashi mai kauri a sama; hannu yana barbaɗa yashi.
     .show = Baho, busasshen yashi da dankali kaɗan: wani ya jera hawan farko.
-    .ask = Me ya sa kada dankali ya gogi wani?
+    .ask = Me ya sa ba a barin dankali su taɓa juna?
     .sms = { BRIEF($first) }: ku jera dankali a busasshen yashi, kada su gogi juna. A gindi yashi { MEASURE($base_cm, unit: "centimetre") }, a sama { MEASURE($top_cm, unit: "centimetre") }. Babu murfi, babu ruwa.
 # doubt: "funfuna" for mould; some say "hunhuna" or "fumfuna". "tsiro" for a sprout on the root; some say "toho".
 # doubt: "an soke shi" for crossed out in a picture.
@@ -221,14 +221,15 @@ monthly-check = Ku duba dankali kowane wata
     .text = Ku fitar da kowane dankali, ku duba shi. Ku ware wanda ya ruɓe, ko ya yi funfuna, ko ƙwari suka huda shi. Ku binne shi a rami mai zurfi, ko ku ƙone shi. Ku murje tsiro har ya fita. Ku sake jera masu kyau kamar da, ku rubuta guda nawa suka rage. Tsakanin dubawa da dubawa, ku ƙyale su.
     .alt = Hoton wata sau uku, alamar cewa wata guda ya wuce; hannu yana ciro dankali daga baho; ruɓaɓɓen dankali yana gefe, an soke shi.
     .show = Ruɓaɓɓen dankali idan akwai, da yadda ake sake jerawa.
-    .ask = Me za ku yi da ruɓaɓɓe, kuma me ya sa ba a bai wa dabbobi?
+    .ask = Me za ku yi da ruɓaɓɓe, kuma me ya sa ba a bai wa dabbobi shi?
     .sms = { BRIEF($first) }: ku fitar da dankali duka. Ku binne ko ku ƙone ruɓaɓɓe, kada ku taɓa bai wa dabbobi. Ku murje tsiro. Ku sake jerawa.
 # doubt: "mita … da mita …" in the text message for length by width.
+# doubt: "taku" for paces, with which the bed is measured at a meeting.
 prepare-bed = Ku yi gadon reno
     .short = { MEASURE($bed_length_m, unit: "metre") } da { MEASURE($bed_width_m, unit: "metre") }, kusa da ruwa. Ku noma ƙasar. Ku yi shinge.
     .text = Ku yi gado mai tsawon { MEASURE($bed_length_m, unit: "metre") } da faɗin { MEASURE($bed_width_m, unit: "metre") } kusa da ruwa. Ku noma ƙasarsa sosai har ta yi laushi. Ku kewaye shi da shinge don hana awaki da kaji shiga.
     .alt = Wani mutum yana sassauta ƙasar gadon reno da fartanya; a bayansa akwai shinge.
-    .show = Wurin da yake kusa da ruwa, da girman gadon reno a takawa.
+    .show = Wurin da yake kusa da ruwa, da girman gadon reno, an auna da taku.
     .ask = Me zai hana awaki da kaji shiga?
     .sms = Zuwa { BRIEF($last) }: ku yi gadon reno na { MEASURE($bed_length_m, unit: "metre") } da { MEASURE($bed_width_m, unit: "metre") } kusa da ruwa. Ku yi masa shinge.
 last-check = Ku duba a karo na ƙarshe, ku bar tsiron
@@ -250,7 +251,7 @@ water-bed = Ku ba gadon reno ruwa
     .short = Har zuwa { MEASURE($water_l, unit: "litre") } a rana ({ MEASURE($jerrycans, unit: "jerrycan") }); ga ƙananan shuka, ku rage.
     .text = Idan ganyen shuka ya rufe gadon, kowace rana ku ba shi ruwa kamar { MEASURE($water_l, unit: "litre") }, wato { MEASURE($jerrycans, unit: "jerrycan") }. Ga ƙananan shuka, ku rage; a ranakun zafi da iska, ku ƙara. Ku daina idan ruwan sama ya wadatar.
     .alt = Hannu yana zuba ruwa daga jarka a gadon reno mai tsiro.
-    .show = Jarka, da yadda ƙananan shuka suke bukatar ruwa kaɗan.
+    .show = Jarka, da ɗan ruwan da ƙananan shuka suke buƙata.
     .ask = Wa zai kawo ruwa, wa kuma zai kula da yara a wurin?
     .sms = Daga { BRIEF($first) }: ku ba gadon reno ruwa kowace rana, har zuwa { MEASURE($water_l, unit: "litre") }. Ku hana yara zuwa kusa da ruwan da ba a rufe ba.
 # doubt: "gaɓa" (joint) for a node of the vine; some may say "ido" or "ƙulli". "guntu" for a cutting. "gindi" for the stub.
@@ -263,7 +264,7 @@ cut-for-planting = Ku yanki yaɗon da za a shuka
     .sms = Idan damina ta sauka: ku yanki yaɗo mai tsawon { MEASURE($cutting_cm, unit: "centimetre") } da gaɓa { $nodes } daga lafiyayyar shuka. Ku bar gindinsa.
 # doubt: "tudu" for a mound; a local word may be better.
 plant-field = Ku shuka gona
-    .short = Sai ƙasa mai danshi. Ku binne gaɓa biyu ko uku. Bayan mako biyu ku cike gibi.
+    .short = Sai a ƙasa mai danshi. Ku binne gaɓa biyu ko uku. Bayan mako biyu ku cike gibi.
     .text = Kada ku shuka sai idan ƙasa tana da danshi. { $layout ->
         [own] Kowace gona ta shuka a kan kunyoyinta ko tuddanta.
         [mounds] A kowane tudu ku sa guntu { $on_mound }, tazarar tudu da tudu { MEASURE($between_cm, unit: "centimetre") }.
@@ -272,7 +273,7 @@ plant-field = Ku shuka gona
         [zone] Dankali guda { $roots } yana ba da guntu { $cuttings } a duk tsawon lokacin gadon reno.
        *[other] Gonar tana buƙatar guntu { $cuttings }.
      } Bayan mako biyu, ku sake shuka inda akwai gibi.
-    .alt = A ƙarƙashin girgijen ruwa, hannu yana dasa guntun yaɗo a layi; gaɓoɓin ƙasa suna cikin ƙasa.
+    .alt = A ƙarƙashin girgijen ruwa, hannu yana dasa guntun yaɗo a layi; an binne gaɓoɓinsa na ƙasa.
     .show = Ƙasa mai danshi har zurfin yatsa, da guntun yaɗo da aka binne gaɓoɓinsa.
     .ask = An yi ruwa sau ɗaya: mu shuka yanzu? Mece ce riba, mece ce illa?
     .sms = Daga { BRIEF($first) }, idan ƙasa tana da danshi: ku shuka guntun yaɗo { $cuttings }. Ranar kiyasi ce: ku lura da sararin sama.
@@ -281,7 +282,7 @@ first-harvest = Ku gwada dankalin farko
     .short = Ku lalubi manyan dankali. Ku gama tonawa zuwa { DAY($last_harvest) }: ƙwarin dankali suna zuwa.
     .text = Ku lalubi ƙarƙashin wasu shuka ku ji ko dankali ya kai girman da za a ci. Kada ku bar nunannen dankali a busasshiyar ƙasa na dogon lokaci: ƙwarin dankali za su same shi. Kada tonon ƙarshe ya wuce { DAY($last_harvest) }.
     .alt = Hannu yana laluben dankali a ƙarƙashin shuka; a gefe ga tukunya a kan wuta.
-    .show = Yadda ake lalubar dankali ba tare da tumɓuke shukar ba.
+    .show = Yadda ake laluben dankali ba tare da tumɓuke shukar ba.
     .ask = Me yake faruwa da dankalin da ya nuna ya zauna a busasshiyar ƙasa?
     .sms = Daga { BRIEF($first) }: ku laluba ko dankali ya nuna. Ku gama tonawa zuwa { BRIEF($last_harvest) }: ƙwarin dankali suna zuwa.
 
@@ -322,7 +323,7 @@ caution-rot = Dankali ruɓaɓɓe, ko mai funfuna, ko wanda ƙwari suka huda
 caution-virus = Shuka mai ciwo
     .short = Ganye mai tabo, ƙanƙane ko murɗaɗɗe: kada ku ɗauki komai daga wannan shuka.
     .text = Ganye mai tabo, ƙanƙane ko murɗaɗɗe, da yaɗon da ya tsumbure, alamun cutar bairus ne. Kada ku taɓa ɗaukar dankali ko yaɗo daga irin wannan shuka.
-    .alt = Hannu mai wuƙa a wajen shuka mai ɗigo da yamutsattsun ganyaye, an soke hoton.
+    .alt = Hannu mai wuƙa a wajen shuka mai ganyaye masu tabo, yamutsattsu, an soke hoton.
 caution-cracks = Tsagewar ƙasa
     .short = Ku tula ƙasa a kan tsaga: ƙwarin dankali suna shiga ta nan.
     .text = Ƙwarin dankali suna bi ta tsagar ƙasa su isa ga dankali. Da kun ga tsaga, nan take ku tula mata ƙasa.
@@ -330,10 +331,10 @@ caution-cracks = Tsagewar ƙasa
 caution-heavy-sand = Yashi yana da nauyi
     .short = Kada ku ɗauki fiye da { MEASURE($load_kg, unit: "kilogram") }. Kada ku ɗaga mazubin da ya cika.
     .text = A lokaci ɗaya kada ku ɗauki fiye da { MEASURE($load_kg, unit: "kilogram") }. Ku cika mazubi a inda zai zauna, kada ku ɗaga shi idan ya cika.
-    .alt = Mutum ya sunkuya a ƙarƙashin babban buhu, an soke shi; mace tana tsaye sosai da ƙaramin bokiti, da alamar daidai.
+    .alt = Mutum ya sunkuya a ƙarƙashin babban buhu, an soke shi; mace tana tsaye a miƙe da ƙaramin bokiti, da alamar daidai.
 # doubt: "gaɓar kogi wadda take tsaye kamar bango" (upright as a wall) for a steep bank.
 caution-riverbed = Yashin kogi
-    .short = Sai kogin ya ƙafe; kada ku taɓa tona ƙarƙashin gaɓa mai tsaye ko kusa da ita; sai inda doka ta yarda.
+    .short = Sai idan kogi ya ƙafe; kada ku taɓa tona ƙarƙashin gaɓarsa mai tsaye ko kusa da ita; sai inda doka ta yarda.
     .text = Kada ku ɗebi yashi a kogi sai idan kogin ya ƙafe. Kada ku taɓa tona ƙarƙashin gaɓar kogi wadda take tsaye kamar bango, ko kusa da ita: tana iya rushewa ta binne ku. Kada ku ɗebi yashi sai a inda dokokin wurin suka yarda.
     .alt = Gaɓar kogi wadda take tsaye kamar bango tana rushewa a kan mutum mai tona, an soke hoton.
 caution-water-children = Ruwa, yara da dabbobi
@@ -345,7 +346,7 @@ caution-store-dry = Kada ku taɓa zuba ruwa a ajiyar
     .text = Dole yashi ya kasance a bushe daga ranar farko har ta ƙarshe. Yashi mai danshi yana sa dankali ya yi tsiro da wuri ko ya ruɓe.
     .alt = Ruwa daga jarka yana zuba a kan bahon dankali, an soke hoton.
 caution-forecast = Waɗannan ranaku matsakaici ne, ba hasashe ba
-    .short = Damina tana iya zuwa da wuri ko ta makara. Kada ku shuka sai ƙasa tana da danshi.
+    .short = Damina tana iya zuwa da wuri ko ta makara. Kada ku shuka sai idan ƙasa tana da danshi.
     .text = An samo ranakun daga shekarun baya. Damina tana iya zuwa da wuri ko ta makara. Ku lura da sararin sama da ƙasa. Kada ku shuka sai idan ƙasa tana da danshi.
     .alt = Mace da guntun yaɗo a hannu tana kallon sama: rana, girgije da ruwa.
 caution-try-first = Ku fara gwadawa da dankali kaɗan
@@ -358,7 +359,8 @@ caution-try-first = Ku fara gwadawa da dankali kaɗan
 month-year = { month } { $year }
 calendar-title = Aikin kowane wata
 guide-title = Jagorar taro
-card-fold = Ku ninka a kan layuka masu yankewa. Ku yanke layi mai kauri.
+# doubt: "layuka masu gutsure-gutsure" (lines in pieces) for broken (dashed) lines.
+card-fold = Ku ninka a kan layuka masu gutsure-gutsure. Ku yanke ta kan layi mai kauri.
 record-title = Dubawar dankalin da aka adana
 record-how = A kowace dubawa ku fitar da dankali duka. Ku binne ruɓaɓɓe a rami mai zurfi ko ku ƙone shi. Ku rubuta abin da kuka gani, ku nuna wa malamin gona wannan katin.
 record-planned = Ranar da aka tsara
@@ -402,14 +404,14 @@ script-minutes = kamar minti { $minutes }
 script-ready = Saƙonnin da suka cika yanzu
 script-how = Kafin ku fara
 script-how-room = Ku nemi ɗaki mai shiru da ke da yadudduka: labule, gado, tufafi. Ku rufe tagogi, ku kashe fanka, firiji da wayar da za ta iya ƙara.
-script-how-distance = Ku bar tsawon hannu, daga wuya zuwa yatsu, tsakanin bakinku da makirufo ko waya, ku ɗan karkata gefe. Kada ku canja wannan nisa har ƙarshe.
+script-how-distance = Ku bar tsawon tafin hannu da yatsu tsakanin bakinku da makirufo ko waya, ku ɗan karkata gefe. Kada ku canja wannan nisa har ƙarshe.
 script-how-tone = Ku fara ɗauka, sai ku yi shiru ƙwarai na daƙiƙa biyar: ana buƙatar sautin ɗakin ma.
 script-how-pause = Ku yi shiru na daƙiƙa ɗaya kafin kowane layi, da daƙiƙa ɗaya bayansa.
 script-how-order = Ku karanta layukan bisa jerinsu, ku sa alama a kan kowanne. Kada ku faɗi lambobinsu.
 script-how-slip = Idan kun yi kuskure, ku ɗan yi shiru, sai ku sake faɗar layin gaba ɗaya. Kada ku tsai da ɗauka.
 # doubt: "kalmomi masu kauri" for bold type, "karin jimla" for the melody of a sentence.
-script-how-grey = Ku faɗi kalmomi masu kauri kaɗai da murya. Kalmomi masu launin toka da ke kewaye da su, ku karanta su a zuci: su ke ba muryarku karin jimlar.
-script-how-brackets = Ku faɗi kalmomin da ke cikin [ ] kaɗai da murya. Sauran ku karanta su a zuci: su ke ba muryarku karin jimlar.
+script-how-grey = Ku faɗi kalmomi masu kauri kaɗai da murya. Kalmomi masu launin toka da ke kewaye da su, ku karanta su a zuci: su ne suke ba muryarku karin jimlar.
+script-how-brackets = Ku faɗi kalmomin da ke cikin [ ] kaɗai da murya. Sauran ku karanta su a zuci: su ne suke ba muryarku karin jimlar.
 script-how-medial = Inda aka rubuta “{ script-medial }”, kada ku sauke murya: akwai sauran magana.
 script-how-final = Inda aka rubuta “{ script-final }”, ku sauke murya kamar a ƙarshen jimla.
 script-medial = tana ci gaba
@@ -426,8 +428,8 @@ script-dates = Sassan kwanan wata
 script-months = Watanni
 script-units = Awo
 script-unlocks = Saƙonnin da ke buƙatarsa
-script-complete = Wannan layi ya cika
-script-stale = A da an ɗauki
+script-complete = Saƙonnin da suka cika da wannan layi
+script-stale = Tsohon rikodi yana cewa
 script-other-ending = An taɓa ɗauka, amma murya ta ƙare ta ɗayar hanya.
 script-recorded = An riga an ɗauka.
 script-unsaid = Babu jimlar da aka sani da ke faɗarsa haka: ana iya tsallake shi.
@@ -448,28 +450,28 @@ clips-noise = Murya fiye da hayaniya
 # doubt: "gurnani" for an electric hum.
 clips-hum = Murya fiye da gurnani
 clips-pace = Sauri, idan aka kwatanta da na kullum
-# doubt: "kakkaɓi" for the harsh sound of a voice too loud.
-clip-clipped = Muryar ta fi ƙarfin makirufo, tana kakkaɓi. Nisantar da makirufo, ko a rage shi.
-# doubt: addressed to one man, as in short spoken orders; a neutral or plural form may be better.
-clip-cut-start = An yanke farkon magana. Fara ɗauka, ja numfashi, sannan ka yi magana.
-clip-cut-end = An yanke ƙarshen magana. Ja numfashi kafin ka tsayar da ɗauka.
-clip-noise = Akwai hayaniya a bayan murya. Nemi wuri mai shiru, kuma matso da makirufo kusa.
-clip-hum = Ana jin gurnanin wutar lantarki. Cire caja, kuma ka nisanci wayoyi da injina.
+# doubt: "tana fita da kaushi" (comes out rough) for the harsh sound of a voice too loud.
+clip-clipped = Muryar ta fi ƙarfin makirufo, tana fita da kaushi. Ku nisantar da makirufo, ko ku rage ƙarfinsa.
+clip-cut-start = An yanke farkon magana. Ku fara ɗauka, ku ja numfashi, sannan ku yi magana.
+clip-cut-end = An yanke ƙarshen magana. Ku ja numfashi kafin ku tsai da ɗauka.
+clip-noise = Akwai hayaniya a bayan murya. Ku nemi wuri mai shiru, ku kuma matso da makirufo kusa.
+clip-hum = Ana jin gurnanin wutar lantarki. Ku cire caja, ku kuma nisanci wayoyin wuta da injina.
 # doubt: "yana amsa kuwwa" for echoes.
-clip-room = Ɗakin yana amsa kuwwa. Ɗauka a ƙaramin ɗaki mai zane, tabarma ko katifa, kuma matso da makirufo kusa.
-clip-quiet = Muryar ta fi ta sauran rikodi rauni. Ka tsaya a nisa ɗaya da makirufo kullum.
-clip-loud = Muryar ta fi ta sauran rikodi ƙarfi. Ka tsaya a nisa ɗaya da makirufo kullum.
-clip-fast = An faɗe shi da sauri fiye da sauran. Yi magana da saurinka na kullum.
-clip-slow = An faɗe shi a hankali fiye da sauran. Yi magana da saurinka na kullum.
-clip-offset = Na’urar ta ɗan karkatar da sauti. Ba sai ka yi komai ba: zai gyaru da kansa.
+clip-room = Ɗakin yana amsa kuwwa. Ku yi ɗauka a ƙaramin ɗaki mai yadudduka, tabarmi ko katifa, ku kuma matso da makirufo kusa.
+clip-quiet = Muryar ta fi ta sauran rikodi rauni. Ku tsaya a nisa ɗaya da makirufo kullum.
+clip-loud = Muryar ta fi ta sauran rikodi ƙarfi. Ku tsaya a nisa ɗaya da makirufo kullum.
+clip-fast = An faɗe shi da sauri fiye da sauran. Ku yi magana da saurinku na kullum.
+clip-slow = An faɗe shi a hankali fiye da sauran. Ku yi magana da saurinku na kullum.
+clip-offset = Na'urar ta ɗan karkatar da sauti. Ba sai kun yi komai ba: zai gyaru da kansa.
 clip-broken = Ba a iya buɗe rikodin ba. A sake ɗauka.
-clip-stale = Kalmomin sun canja. Ɗauke su yadda suke yanzu: “{ $words }”
+clip-stale = Kalmomin sun canja. Ku ɗauki yadda suke yanzu: “{ $words }”
 clip-unused = Babu saƙon da yake amfani da waɗannan kalmomi kuma.
 ## Radio segments: script for the presenter, plan of the season
 
 # doubt: "shiri" for a segment of a programme.
 segment-title = Shirin rediyo
-segment-season = Shirye-shiryen rediyo na kakar
+# doubt: "kakar noma" for the season of the whole plan; "kaka" alone is the time of harvest.
+segment-season = Shirye-shiryen rediyo na kakar noma
 segment-week = Mako
 segment-topics = Abin da za a faɗa
 segment-nothing = Babu abin faɗa a wannan mako
@@ -485,7 +487,7 @@ segment-read-before = A karanta kai tsaye kafin shi
 segment-read-after = A karanta kai tsaye bayan shi
 segment-intro = Barkanku dukan masu noman dankalin Hausa a { $place }. Yanzu ku saurari aikin da za a yi daga { DAY($first) } zuwa { DAY($last) }.
 segment-outro = Wannan shi ne aikin da za a yi daga { DAY($first) } zuwa { DAY($last) }. Idan akwai abin da ba ku gane ba, ku tambayi malamin gona.
-segment-reading-time = Lokacin karantawa, kimanin
+segment-reading-time = Lokacin karantawa, a kimance
 # doubt: "gaɓa" for a syllable.
 segment-read-live = A karanta da murya. An kimanta lokaci da gaɓa { $rate } a kowace daƙiƙa.
 segment-pauses = Layi ɗaya (/) ɗan tsayawa ne, layi biyu (//) tsayawa mai tsawo ne. Tsakanin sassa, a ƙara jira kaɗan.
@@ -498,14 +500,14 @@ segment-missing = Jimlolin da ba a ɗauka ba
 ask-mark-plants = Wace shuka ce ta fi ƙarfi a gonarku?
 ask-gather-sand = Wa yake da busasshen yashi a kusa? Ta yaya za mu tona shi lafiya?
 ask-check-plants = A nan, yaya shuka mai cuta take?
-ask-cut-vines = Idan kuka yanke gindin gajere sosai, me zai faru?
-ask-harvest = Ta yaya za ku tona dankali ba tare da rauni ba?
-ask-fill-container = A gidanku, ina ne mai sanyi, busasshe?
+ask-cut-vines = Idan kuka bar gindi gajere sosai, me zai faru?
+ask-harvest = Ta yaya za ku tona dankali ba tare da ji masa rauni ba?
+ask-fill-container = A gidanku, ina ne wuri mai sanyi, busasshe, nesa da yara?
 ask-monthly-check = Me kuke gani idan dankali ya lalace? A ina za ku binne shi?
 ask-prepare-bed = Ina ruwa yake? Wa zai kula da yara?
 ask-last-check = Dankalinku nawa ne suka yi tsiro?
 ask-plant-bed = Me zai iya hana ku shuka a kan lokaci?
-ask-water-bed = Idan ba ku nan, wa zai ba da ruwa?
+ask-water-bed = Idan ba ku nan, wa zai ba gadon reno ruwa?
 ask-cut-for-planting = Ta yaya kuke sanin damina ta sauka da gaske?
 ask-plant-field = Wane ɓangaren gona za ku fara shukawa?
 ask-first-harvest = Wane yaɗo za ku ajiye don damina mai zuwa?
