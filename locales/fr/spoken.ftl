@@ -150,6 +150,7 @@ ask-gather-sand = Qui a du sable sec près d’ici, et comment le prendre sans d
 ask-check-plants = Ici, à quoi ressemblent les plants malades ?
 ask-cut-vines = Que se passe-t-il si on coupe trop court ?
 ask-harvest = Comment allez-vous récolter sans blesser les patates ?
+# doubt: the English question also asks for a place out of reach; here only cool and dry are asked for.
 ask-fill-container = Chez vous, où fait-il frais et sec ?
 ask-monthly-check = Que voyez-vous quand les patates se gâtent, et où les enterrez-vous ?
 ask-prepare-bed = Où y a-t-il de l’eau, et qui surveille les enfants ?
