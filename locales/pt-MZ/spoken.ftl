@@ -157,6 +157,7 @@ ask-gather-sand = Quem tem areia seca aqui perto, e como a tiramos sem perigo?
 ask-check-plants = Aqui, como são as plantas doentes?
 ask-cut-vines = O que acontece se cortar a rama curta demais?
 ask-harvest = Como vai cavar sem ferir as batatas?
+# doubt: the English question also asks for a place out of reach; here only cool and dry are asked for.
 ask-fill-container = Em sua casa, onde há um lugar fresco e seco?
 ask-monthly-check = O que vê quando as batatas se estragam, e onde as enterra?
 ask-prepare-bed = Onde há água, e quem toma conta das crianças?

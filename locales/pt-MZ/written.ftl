@@ -227,7 +227,7 @@ harvest = Cave e escolha { $roots } batatas
     .sms = { BRIEF($first) }: cave em terra seca. Guarde { $roots } batatas médias, inteiras. Nunca as lave. Deixe-as à sombra.
 # doubt: "malha apertada" for a tight basket; "panela" for a pot ("pote" in places).
 fill-container = Ponha as batatas na areia
-    .short = Areia: { MEASURE($base_cm, unit: "centimetre") } em baixo, { MEASURE($layer_cm, unit: "centimetre") } no meio, { MEASURE($top_cm, unit: "centimetre") } em cima. As batatas não se tocam. Sem tampa.
+    .short = Areia: { MEASURE($base_cm, unit: "centimetre") } em baixo, { MEASURE($layer_cm, unit: "centimetre") } entre camadas, { MEASURE($top_cm, unit: "centimetre") } em cima. As batatas não se tocam. Sem tampa.
     .text = Use { $containers } { $containers ->
         [one] recipiente
        *[other] recipientes
@@ -244,7 +244,7 @@ fill-container = Ponha as batatas na areia
     .sms = { BRIEF($first) }: ponha as batatas em areia seca, sem se tocarem. { MEASURE($base_cm, unit: "centimetre") } de areia em baixo, { MEASURE($top_cm, unit: "centimetre") } em cima. Sem tampa. Nunca regue.
 # doubt: "com bolor" for mouldy and "furadas" for bored by insects.
 monthly-check = Veja as batatas todos os meses
-    .short = Olhe para cada batata. Enterre ou queime as podres. Esfregue os rebentos. Arrume de novo.
+    .short = Olhe para cada batata. Enterre ou queime as podres. Tire os rebentos. Arrume de novo.
     .text = Tire todas as batatas e olhe bem para cada uma. As que estiverem podres, com bolor ou furadas, enterre-as fundo ou queime-as. Esfregue os rebentos até caírem. Arrume de novo as batatas boas, da mesma maneira, e escreva quantas restam. Até à próxima vez, não mexa nelas.
     .alt = Três luas, sinal de que passou um mês; uma mão tira uma batata da bacia; ao lado há uma batata podre, riscada com uma cruz.
     .show = Uma batata podre, se houver, e como arrumar de novo.
@@ -255,7 +255,7 @@ prepare-bed = Prepare o canteiro
     .text = Faça um canteiro de { MEASURE($bed_length_m, unit: "metre") } por { MEASURE($bed_width_m, unit: "metre") }, perto da água. Solte bem a terra. Ponha uma vedação contra cabritos e galinhas.
     .alt = Um homem solta a terra do canteiro com uma enxada; atrás dele, uma vedação.
     .show = O lugar perto da água, e o tamanho do canteiro em passos.
-    .ask = O que impede as cabras e as galinhas de entrar?
+    .ask = O que impede os cabritos e as galinhas de entrar?
     .sms = Até { BRIEF($last) }: faça um canteiro de { MEASURE($bed_length_m, unit: "metre") } por { MEASURE($bed_width_m, unit: "metre") } perto da água. Ponha uma vedação.
 last-check = Veja as batatas pela última vez e deixe os rebentos
     .short = Enterre ou queime as podres. Deixe ficar os rebentos.
@@ -272,14 +272,14 @@ plant-bed = Plante as batatas no canteiro
        *[other] linhas com cerca de { $row_roots } batatas em cada uma.
      } Cubra-as com pouca terra.
     .alt = Batatas deitadas em linha; uma mão cobre-as com terra.
-    .show = A distância entre linhas com um pau do tamanho certo.
+    .show = A distância entre linhas, medida com um pau do tamanho certo.
     .ask = A que fundura fica a batata no canteiro?
     .sms = A partir de { BRIEF($first) }: plante as batatas em linhas, com { MEASURE($spacing_cm, unit: "centimetre") } entre linhas. Cubra-as com pouca terra e regue.
 water-bed = Regue o canteiro
     .short = Até { MEASURE($water_l, unit: "litre") } por dia ({ MEASURE($jerrycans, unit: "jerrycan") }); menos para plantas novas.
     .text = Quando o canteiro estiver cheio de folhas, dê cerca de { MEASURE($water_l, unit: "litre") } todos os dias, { MEASURE($jerrycans, unit: "jerrycan") }. Enquanto as plantas forem novas, dê menos; em dias quentes e de vento, dê mais. Pare quando a chuva já fizer esse trabalho.
     .alt = Uma mão deita água de um bidão no canteiro com rebentos.
-    .show = Um bidão, e a pouca água que as plantas novas precisam.
+    .show = Um bidão, e a pouca água de que as plantas novas precisam.
     .ask = Quem traz a água, e quem toma conta das crianças ali?
     .sms = A partir de { BRIEF($first) }: regue o canteiro todos os dias, até { MEASURE($water_l, unit: "litre") }. Não deixe crianças perto da água.
 # doubt: "nó" for a node; farmers may say "olho".
@@ -289,7 +289,7 @@ cut-for-planting = Corte ramas para plantar
     .short = Com as chuvas: { MEASURE($cutting_cm, unit: "centimetre") }, { $nodes } nós, rebentos saudáveis. Deixe tocos.
     .text = Quando as chuvas já tiverem chegado, corte ramas de { MEASURE($cutting_cm, unit: "centimetre") }, o comprimento de cerca de { MEASURE($cutting_hands, unit: "hand") }, com pelo menos { $nodes } nós, só de rebentos saudáveis. O primeiro corte dá cerca de { $first_cuttings } ramas. Deixe tocos: eles dão mais ramas depois de quatro a seis semanas. Guarde as ramas à sombra e plante-as dentro de dois dias.
     .alt = Uma mão segura uma rama do canteiro, a outra corta-a com uma faca; ficam tocos.
-    .show = Uma rama do tamanho certo ao lado da mão: contem os nós.
+    .show = Uma rama do tamanho certo ao lado da mão: conte os nós.
     .ask = De que plantas não tiramos ramas?
     .sms = Quando as chuvas já tiverem chegado: corte ramas de { MEASURE($cutting_cm, unit: "centimetre") } com { $nodes } nós, só de plantas saudáveis. Deixe tocos.
 # doubt: "camalhão" for a ridge and "montículo" for a mound; "matuto" is said in parts of the north.
@@ -308,7 +308,7 @@ plant-field = Plante a machamba
      } Duas semanas depois, volte a plantar nas falhas.
     .alt = Debaixo de uma nuvem de chuva, uma mão planta ramas em fila; os nós de baixo ficam dentro da terra.
     .show = Terra húmida até à fundura de um dedo, e uma rama com os nós na terra.
-    .ask = Choveu uma vez: plantamos já? O que há a favor, e contra?
+    .ask = Choveu uma vez: plantamos já? O que há a favor, e o que há contra?
     .sms = A partir de { BRIEF($first) }, quando a terra tiver humidade: plante { $cuttings } ramas. As datas seguem a média de outros anos: olhe para o céu.
 # doubt: "gorgulho" for the sweet potato weevil; farmers may just say "bicho da batata".
 first-harvest = Procure as primeiras batatas
@@ -374,7 +374,7 @@ caution-riverbed = Areia do leito do rio
     .text = Tire areia só quando o rio estiver seco. Nunca cave debaixo de uma margem alta e a pique, nem perto dela: a margem pode cair e enterrar quem lá estiver. Tire areia só onde as regras do lugar o permitem.
     .alt = A margem alta do rio a cair sobre uma pessoa que cava, riscada com uma cruz.
 caution-water-children = Água, crianças e animais
-    .short = Crianças longe. Tape a água; vede poços, covas e canteiro.
+    .short = Afaste as crianças. Tape a água; ponha vedação em poços, covas e canteiro.
     .text = Não deixe as crianças brincar perto de água, poços ou covas. Tape a água guardada, e ponha uma vedação à volta dos poços e das covas. Não deixe cabritos e galinhas entrar no canteiro.
     .alt = Um tambor de água tapado atrás de uma vedação; uma mulher segura uma criança do lado de fora.
 caution-store-dry = Nunca regue as batatas guardadas
@@ -395,7 +395,7 @@ caution-try-first = Experimente primeiro com poucas batatas
 month-year = { month } de { $year }
 calendar-title = O trabalho, mês a mês
 guide-title = Guia para uma reunião
-card-fold = Dobre pelas linhas tracejadas. Corte a linha grossa.
+card-fold = Dobre pelas linhas tracejadas. Corte pela linha grossa.
 record-title = Verificação das batatas guardadas
 record-how = De cada vez, tire todas as batatas. Enterre fundo ou queime as podres. Escreva o que encontrar, e mostre esta ficha ao seu extensionista.
 record-planned = Previsto para
@@ -419,7 +419,7 @@ season-on-sprout = Para o canteiro
 season-on-rains = Chuvas
 season-on-food = Primeiras batatas
 drawing-store = O recipiente por dentro
-drawing-store-alt = O recipiente cortado: camadas de batatas, com areia por baixo, no meio e por cima.
+drawing-store-alt = O recipiente cortado: camadas de batatas, com areia por baixo, entre elas e por cima.
 drawing-layers = Cada camada, vista de cima
 drawing-layers-alt = As camadas vistas de cima: o lugar de cada batata, sem tocar noutra nem na parede.
 drawing-bed = O canteiro visto de cima
@@ -443,7 +443,7 @@ script-how-room = Procure uma sala sossegada com panos: cortinas, uma cama, roup
 script-how-distance = Fique com a boca a um palmo do microfone ou do telefone, um pouco de lado. Mantenha esta distância até ao fim.
 script-how-tone = Comece a gravar e fique cinco segundos em silêncio total: o som da sala também faz falta.
 script-how-pause = Faça um segundo de silêncio antes de cada linha e um segundo depois.
-script-how-order = Leia as linhas por ordem e marque cada uma. Não diga os seus números.
+script-how-order = Leia as linhas por ordem e marque cada uma. Não diga o número da linha.
 script-how-slip = Se se enganar, faça uma pausa e diga outra vez a linha toda. Não pare a gravação.
 script-how-grey = Diga em voz alta só as palavras a negrito. Leia em pensamento as palavras cinzentas à volta: elas dão à sua voz a melodia da frase.
 script-how-brackets = Diga em voz alta só as palavras entre [ ]. Leia as outras em pensamento: elas dão à sua voz a melodia da frase.
@@ -463,7 +463,7 @@ script-dates = Partes de datas
 script-months = Meses
 script-units = Medidas
 script-unlocks = Mensagens que precisam dela
-script-complete = Com esta linha fica completo
+script-complete = Mensagens completas com esta linha
 script-stale = A gravação antiga diz
 script-other-ending = Há uma gravação, mas a voz acaba da outra maneira.
 script-recorded = Já está gravada.
@@ -495,14 +495,14 @@ clip-loud = A voz está mais forte do que nas outras gravações. Fique sempre �
 clip-fast = Foi dito mais depressa do que nas outras gravações. Fale com a sua rapidez habitual.
 clip-slow = Foi dito mais devagar do que nas outras gravações. Fale com a sua rapidez habitual.
 clip-offset = O gravador desviou um pouco o som. Não precisa de fazer nada: isso corrige-se sozinho.
-clip-broken = A gravação não se consegue abrir. Grave de novo.
+clip-broken = Não se consegue abrir a gravação. Grave de novo.
 clip-stale = As palavras mudaram. Grave-as como são agora: “{ $words }”
-clip-unused = Nenhuma mensagem usa já estas palavras.
+clip-unused = Já nenhuma mensagem usa estas palavras.
 ## Radio segments: script for the presenter, plan of the season
 
-segment-title = Programa de rádio
-# doubt: "campanha" for the farming season.
-segment-season = Programas de rádio da campanha
+# doubt: "rubrica" for a segment of a programme.
+segment-title = Rubrica de rádio
+segment-season = Rubricas de rádio da época
 segment-week = Semana
 segment-topics = O que se diz
 segment-nothing = Nada a dizer nesta semana
@@ -517,13 +517,13 @@ segment-bed-value = { $decibels } dB abaixo da voz
 segment-said = O que se ouve
 segment-read-before = Ler em directo antes
 segment-read-after = Ler em directo depois
-segment-intro = Bom dia a todos os que cultivam batata-doce em { $place }. Ouçam agora os trabalhos de { DAY($first) } a { DAY($last) }.
+segment-intro = Bom dia a todos os que cultivam batata-doce em { $place }. Ouçam agora quais são os trabalhos de { DAY($first) } a { DAY($last) }.
 segment-outro = Foram estes os trabalhos de { DAY($first) } a { DAY($last) }. Se algo não ficou claro, perguntem ao extensionista.
 segment-reading-time = Tempo de leitura, estimado
 segment-read-live = Para ler em voz alta. Os tempos são estimados, a { $rate } sílabas por segundo.
-segment-pauses = Um traço (/) é uma pausa curta, dois traços (//) uma pausa mais longa. Entre as partes, espere ainda um pouco mais.
-segment-no-sound = Não foi feito nenhum som: algumas frases não têm gravação. Estão na lista abaixo.
-segment-no-voice = Não foi feito nenhum som: esta língua ainda não tem voz gravada.
+segment-pauses = Uma barra (/) é uma pausa curta, duas barras (//) uma pausa mais longa. Entre as partes, espere ainda um pouco mais.
+segment-no-sound = Não foi produzido nenhum som: algumas frases não têm gravação. Estão na lista abaixo.
+segment-no-voice = Não foi produzido nenhum som: esta língua ainda não tem voz gravada.
 segment-left-out = Não houve tempo para
 segment-missing = Frases sem gravação
 ## Questions for a meeting, as they are spoken
