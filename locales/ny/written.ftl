@@ -232,6 +232,7 @@ check-plants = Onaninso zomera zimene munaika chizindikiro
     .show = Masamba ang'onoang'ono, opotana ndi a mawanga.
     .ask = Mungatani ndi chomera cha kamtengo chimene chadwala?
     .sms = { BRIEF($first) }: onaninso zomera za mbatata za timitengo. Chotsani kamtengo pamene masamba ali ang'onoang'ono, opotana kapena a mawanga.
+# doubt: "dzanja lotambasula" for the open hand in the words for pictures; some say "lotambasuka".
 cut-vines = Dulani nthambi za zomera zimene munaika chizindikiro
     .short = Siyani tsinde la { MEASURE($stem_cm, unit: "centimetre") }: { MEASURE($stem_hands, unit: "hand") }.
     .text = Dulani nthambizo, ndipo siyani tsinde lotalika { MEASURE($stem_cm, unit: "centimetre") }, pafupifupi { MEASURE($stem_hands, unit: "hand") }. Khungu la mbatata lidzalimba, ndipo mbatata zidzakhala nthawi yaitali zosawonongeka.
@@ -245,7 +246,7 @@ harvest = Kumbani, ndipo sankhani mbatata { $roots }
     .text = Kumbani m'nthaka youma mokha, ndipo tulutsani mbatata mosazivulaza. Sankhani mbatata zapakatikati { $roots }, zotalika ngati dzanja lanu, za khungu losasupuka. Mbatata zovulala ziphikeni, musazisunge. Pukutani dothi ndi manja, ndipo musazitsuke konse. Zisiyeni pamthunzi maola angapo, dzuwa lisazifike.
     .alt = Dzanja likukweza chomera ndi mbatata zosavulala kuchokera m'nthaka yofewa, ndi khasu pambali.
     .show = Mbatata yapakatikati yosavulala, ndi yovulala.
-    .ask = Ndi ziti zosunga, ndi ziti zopita kukhitchini?
+    .ask = Mbatata zosunga ndi ziti, nanga zopita kukhitchini ndi ziti?
     .sms = { BRIEF($first) }: kumbani m'nthaka youma. Sungani mbatata zapakatikati { $roots } zosavulala. Musazitsuke. Zikhale pamthunzi.
 # doubt: "mothina" for a tightly woven basket.
 # doubt: "wochindikala" (thick) for the depth of a bed of sand.
@@ -263,7 +264,7 @@ fill-container = Ikani mbatata mumchenga
      } Malizani ndi mchenga wochindikala { MEASURE($top_cm, unit: "centimetre") }: umatchinga makoswe, tizilombo ndi nkhuku. Musaike chivundikiro.
     .alt = Beseni lodulidwa poonetsa mkati: mchenga, mbatata zotalikirana, mchenga, mbatata, ndi mchenga wambiri pamwamba; dzanja likuwaza mchenga.
     .show = Beseni, mchenga wouma ndi mbatata zochepa: wina ayale nsanjika yoyamba.
-    .ask = N'chifukwa chiyani mbatata zisakhudzane?
+    .ask = N'chifukwa chiyani mbatata siziyenera kukhudzana?
     .sms = { BRIEF($first) }: ikani mbatata mumchenga wouma, zosakhudzana. Mchenga { MEASURE($base_cm, unit: "centimetre") } pansi, { MEASURE($top_cm, unit: "centimetre") } pamwamba. Osavundikira, osathira madzi.
 # doubt: "chuku" for mould; newspapers write "chukwu" of groundnuts; some say "nkhungu" or "nguwi".
 # doubt: "zofumbwa" (eaten into by weevils, as a newspaper of Malawi says of mbatata) for bored; holes of other insects would be "za mabowo".
@@ -271,10 +272,10 @@ fill-container = Ikani mbatata mumchenga
 # doubt: "mphukira" for the sprouts of the stored root; the shoots cut in the bed are called "nthambi".
 # doubt: "X yoletsa" (forbidding X) for a crossed-out picture.
 monthly-check = Yang'anani mbatata mwezi uliwonse
-    .short = Onani mbatata iliyonse. Zowola zikwirireni kapena zitentheni mpaka phulusa. Chotsani mphukira. Ziikeninso.
+    .short = Onani mbatata iliyonse. Zowola zikwirireni kapena zitentheni mpaka phulusa. Chotsani mphukira. Zabwino ziikeninso.
     .text = Tulutsani mbatata zonse, ndipo onani iliyonse. Zowola, za chuku kapena zofumbwa, zikwirireni m'dzenje lakuya, kapena zitentheni pa moto mpaka phulusa. Chotsani mphukira ndi dzanja. Mbatata zabwino ziikeninso mumchenga monga poyamba, ndipo lembani kuti zatsala zingati. Mpaka kuyang'ana kwina, musazikhudze.
     .alt = Miyezi itatu yakumwamba yosonyeza kuti mwezi wadutsa; dzanja likutulutsa mbatata m'beseni; mbatata yowola ili pambali, ndi X yoletsa.
-    .show = Mbatata yowola ngati ilipo, ndi momwe mungaikirenso.
+    .show = Mbatata yowola ngati ilipo, ndi kuikanso zabwino.
     .ask = Mungatani ndi mbatata yowola, ndipo n'chifukwa chiyani sitipatsa ziweto?
     .sms = { BRIEF($first) }: tulutsani mbatata zonse. Zowola zikwirireni kapena zitentheni mpaka phulusa, musazipatse ziweto konse. Chotsani mphukira. Zabwino ziikeninso mumchenga.
 prepare-bed = Konzani nazale
@@ -282,7 +283,7 @@ prepare-bed = Konzani nazale
     .text = Konzani nazale pafupi ndi madzi: m'litali { MEASURE($bed_length_m, unit: "metre") }, m'lifupi { MEASURE($bed_width_m, unit: "metre") }. Tipulani nthaka bwino. Mangani mpanda kuti mbuzi ndi nkhuku zisalowe.
     .alt = Bambo akufewetsa nthaka ya nazale ndi khasu; kumbuyo kwake kuli mpanda.
     .show = Malo a pafupi ndi madzi, ndi kukula kwa nazale poyesa ndi mapazi.
-    .ask = N'chiyani chidzaletsa mbuzi ndi nkhuku?
+    .ask = N'chiyani chidzaletsa mbuzi ndi nkhuku kulowa?
     .sms = Pofika { BRIEF($last) }: konzani nazale ya mbatata pafupi ndi madzi, m'litali { MEASURE($bed_length_m, unit: "metre") }, m'lifupi { MEASURE($bed_width_m, unit: "metre") }. Mangani mpanda.
 last-check = Yang'anani komaliza, ndipo musachotse mphukira
     .short = Zowola zikwirireni kapena zitentheni mpaka phulusa. Musachotse mphukira.
@@ -298,14 +299,14 @@ plant-bed = Bzalani mbatata pa nazale
        *[other] mizere { $bed_rows }
      }, ndi mbatata pafupifupi { $row_roots } mu mzere uliwonse. Zikwirireni pang'ono ndi dothi.
     .alt = Mbatata zagonekedwa mu mzere; dzanja likuzikwirira ndi dothi.
-    .show = Mpata wa pakati pa mizere ndi kamtengo ka utali woyenera.
+    .show = Mpata wa pakati pa mizere, poyesa ndi kamtengo koyenera.
     .ask = Mbatata imagona mozama bwanji mu nazale?
     .sms = Kuyambira { BRIEF($first) }: bzalani mbatata m'mizere, motalikirana { MEASURE($spacing_cm, unit: "centimetre") }. Kwirirani pang'ono ndi dothi, ndipo thirirani.
 water-bed = Thirirani nazale
     .short = Mpaka { MEASURE($water_l, unit: "litre") } pa tsiku ({ MEASURE($jerrycans, unit: "jerrycan") }); zomera zanthete, ochepa.
     .text = Nazale ikadzaza masamba, thirani pafupifupi { MEASURE($water_l, unit: "litre") } tsiku lililonse, ndiye kuti { MEASURE($jerrycans, unit: "jerrycan") }. Zomera zanthete zimafuna madzi ochepa; masiku otentha ndi a mphepo amafuna madzi ambiri. Siyani kuthirira mvula ikamagwa mokwanira.
     .alt = Dzanja likuthira madzi a m'chigubu pa nazale ya mphukira.
-    .show = Chigubu, ndi kuchepa kwa madzi amene zomera zanthete zimafuna.
+    .show = Chigubu, ndi madzi ochepa amene zomera zanthete zimafuna.
     .ask = Ndani adzabweretsa madzi, ndipo ndani adzayang'anira ana kumeneko?
     .sms = Kuyambira { BRIEF($first) }: thirirani nazale ya mbatata tsiku lililonse, mpaka { MEASURE($water_l, unit: "litre") }. Ana asayandikire madzi osavundikiridwa.
 # doubt: "mfundo" for the nodes of a vine; some say "maso".
@@ -394,13 +395,13 @@ caution-heavy-sand = Mchenga ndi wolemera
     .alt = Munthu wowerama ndi thumba lalikulu, ndi X yoletsa; mayi woimirira bwino ndi chidebe chaching'ono, ndi chizindikiro cha zoona.
 # doubt: "gombe lotsetsereka kwambiri" (a bank that slopes very much) for a steep bank; some would say "loimirira" (upright).
 caution-riverbed = Mchenga wa mumtsinje
-    .short = Mtsinje ukauma mokha; musakumbe konse pansi kapena pafupi ndi gombe lotsetsereka; pokhapo malamulo alola.
+    .short = Dikirani mpaka mtsinje uume. Tengani kokhako kumene malamulo amalola. Musakumbe konse m'munsi mwa gombe lotsetsereka kapena pafupi nalo.
     .text = Musatenge mchenga mumtsinje ukakhala ndi madzi: dikirani mpaka uume. Musakumbe konse m'munsi mwa gombe lotsetsereka kwambiri, kapena pafupi nalo: likhoza kugumuka ndi kukukwirirani. Tengani mchenga kokhako kumene malamulo a dera lanu amalola.
     .alt = Gombe lotsetsereka la mtsinje likugumukira munthu wokumba, ndi X yoletsa.
 caution-water-children = Madzi, ana ndi ziweto
     .short = Ana asayandikire. Vundikirani madzi; mangani mpanda ku zitsime, maenje ndi nazale.
     .text = Musalole ana kusewera pafupi ndi madzi, zitsime kapena maenje. Vundikirani madzi osungidwa. Mangani mpanda kuzungulira zitsime ndi maenje. Musalole mbuzi ndi nkhuku kulowa mu nazale.
-    .alt = Mgolo wamadzi wovundikiridwa kuseri kwa mpanda; mayi akuletsa mwana kulowamo.
+    .alt = Mgolo wamadzi wovundikiridwa kuseri kwa mpanda; mayi akuletsa mwana kulowa mumpandawo.
 # doubt: "kheni" for a watering can.
 caution-store-dry = Musathire madzi konse pa mbatata zosungidwa
     .short = Musathire madzi mumchenga: mbatata zimawola.
@@ -421,7 +422,7 @@ caution-try-first = Yesani ndi mbatata zochepa poyamba
 month-year = { month } { $year }
 calendar-title = Ntchito za mwezi uliwonse
 guide-title = Chitsogozo cha msonkhano
-card-fold = Pindani pa mizere yodukaduka. Dulani mzere wokhuthala.
+card-fold = Pindani pa mizere yodukaduka. Dulani pa mzere wokhuthala.
 record-title = Kuyang'ana mbatata zosungidwa
 record-how = Poyang'ana kulikonse tulutsani mbatata zonse. Zowola zikwirireni m'dzenje lakuya kapena zitentheni mpaka phulusa. Lembani zimene mwapeza, ndipo onetsani khadi ili kwa mlangizi wanu wa zaulimi.
 record-planned = Tsiku lokonzedwa
@@ -459,17 +460,18 @@ drawing-rows-alt = Gawo la munda kuchokera pamwamba: kutalikirana kwa mizere, nd
 script-title = Mawu ojambula
 script-new-voice = liwu latsopano
 script-lines = Mizere yowerenga
-script-time = Nthawi, poyerekeza ndi kutalika kwa mawu
+script-time = Nthawi yoyerekeza, potengera kutalika kwa mawu
 script-time-measured = Nthawi, malinga ndi liwiro la liwu ili
 script-minutes = pafupifupi mphindi { $minutes }
 script-ready = Mauthenga amene akwanira kale
 script-how = Musanayambe
 script-how-room = Pezani chipinda chabata chimene muli nsalu: makatani, bedi, zovala. Tsekani mawindo, ndipo zimitsani mafani, mafiriji ndi mafoni amene angalire.
+# doubt: "kutalika kwa dzanja" for a hand's length; whoever hears the arm in it stands too far from the microphone.
 script-how-distance = Pakati pa kamwa lanu ndi maikolofoni kapena foni pakhale kutalika kwa dzanja, cham'mbali pang'ono. Musasinthe mtunda umenewu mpaka kumapeto.
-script-how-tone = Yambani kujambula, kenako khalani chete kwa masekondi asanu: phokoso la m'chipindamo nalonso ndi lofunika.
+script-how-tone = Yambani kujambula, kenako khalani chete kwa masekondi asanu: kamvekedwe ka m'chipindamo nakonso n'kofunika.
 script-how-pause = Khalani chete kwa sekondi imodzi musanawerenge mzere uliwonse, ndi sekondi imodzi mutawerenga.
 script-how-order = Werengani mizere motsatira dongosolo lake, ndipo chongani uliwonse. Musatchule manambala ake.
-script-how-slip = Mukalakwitsa, khalani chete pang'ono, kenako nenaninso mzere wonse. Musayimitse kujambula.
+script-how-slip = Mukalakwitsa, khalani chete pang'ono, kenako nenaninso mzere wonse. Musaimitse kujambula.
 # doubt: "mawu akuda kwambiri" for bold type, "mayimbidwe" for the melody of a sentence.
 script-how-grey = Nenani mokweza mawu akuda kwambiri okha. Mawu otuwa amene ayandikana nawo awerengeni mumtima: amapatsa liwu lanu mayimbidwe a chiganizo.
 script-how-brackets = Nenani mokweza mawu amene ali mkati mwa [ ] okha. Enawo awerengeni mumtima: amapatsa liwu lanu mayimbidwe a chiganizo.
@@ -478,7 +480,7 @@ script-how-final = Pamene palembedwa “{ script-final }”, tsitsani liwu, mong
 script-medial = chikupitirira
 script-final = chatha
 script-part = Gawo { $part }
-script-part-lines = mzere { $first_line } mpaka { $last_line }
+script-part-lines = mizere { $first_line } mpaka { $last_line }
 script-rest = Za minda ina ndi masiku ena
 script-opening = Chiyambi cha uthenga uliwonse
 script-closing = Mapeto a uthenga uliwonse
@@ -488,7 +490,7 @@ script-numbers = Manambala, mtundu { $form }
 script-dates = Zigawo za masiku
 script-months = Miyezi
 script-units = Miyeso
-script-unlocks = Mauthenga amene akufunika mawuwa
+script-unlocks = Mauthenga amene akufuna mawuwa
 script-complete = Mzere uwu ukukwaniritsa
 script-stale = Mawu ojambulidwa kale akuti
 script-other-ending = Alipo ojambulidwa, koma liwu limatha mwa njira ina.
@@ -512,7 +514,7 @@ clips-noise = Mawu kuposa phokoso
 # doubt: "kung'ung'udza" for an electric hum.
 clips-hum = Mawu kuposa kung'ung'udza
 clips-pace = Liwiro, poyerekeza ndi la nthawi zonse
-clip-clipped = Mawu akukulira maikolofoni ndipo akukwakwaza. Ikani maikolofoni patali pang'ono, kapena ichepetseni.
+clip-clipped = Mawu akukulira maikolofoni ndipo akukwakwaza. Ikani maikolofoni patali pang'ono, kapena chepetsani mphamvu yake.
 clip-cut-start = Poyamba pa mawu padulidwa. Yambani kujambula, pumani kamodzi, kenako lankhulani.
 clip-cut-end = Pomaliza pa mawu padulidwa. Pumani kamodzi musanaimitse kujambula.
 clip-noise = Pali phokoso kumbuyo kwa mawu. Pezani malo abata, ndipo yandikitsani maikolofoni.
@@ -562,17 +564,17 @@ segment-missing = Mawu osajambulidwa
 ask-mark-plants = M'munda mwanu, zomera zamphamvu kwambiri ndi ziti?
 ask-gather-sand = Ndani ali ndi mchenga wouma pafupi? Tingaukumbe bwanji mosamala?
 ask-check-plants = Kuno, chomera chodwala chimaoneka bwanji?
-ask-cut-vines = Mukadula tsinde lalifupi kwambiri, chingachitike ndi chiyani?
+ask-cut-vines = Mukasiya tsinde lalifupi kwambiri, chingachitike n'chiyani?
 ask-harvest = Mudzakumba bwanji osavulaza mbatata?
-ask-fill-container = Kunyumba kwanu, malo ozizira ndi ouma ali kuti?
-ask-monthly-check = Mbatata zikaonongeka mumaona chiyani? Mudzazikwirira kuti?
+ask-fill-container = Kunyumba kwanu, malo ozizira ndi ouma, kutali ndi ana ndi ziweto, ali kuti?
+ask-monthly-check = Mbatata zikawonongeka mumaona chiyani? Mudzazikwirira kuti?
 ask-prepare-bed = Madzi ali kuti? Ndani aziyang'anira ana?
 ask-last-check = Mbatata zanu zingati zaphukira?
 ask-plant-bed = N'chiyani chingakuchedwetseni kubzala?
-ask-water-bed = Mukachokapo, ndani adzathirire?
+ask-water-bed = Mukachokapo, ndani azithirira?
 ask-cut-for-planting = Mumadziwa bwanji kuti mvula yayambadi?
 ask-plant-field = Mudzayambira kubzala mbali iti ya munda?
-ask-first-harvest = Mudzasunga nthambi ziti za nyengo ya mawa?
+ask-first-harvest = Mudzasunga nthambi ziti za nyengo ikubwerayi?
 
 ## Channels: cue sheets for phones and meetings
 
