@@ -4,13 +4,16 @@
 
 #![allow(clippy::expect_used, clippy::print_stdout)]
 
-use std::fs;
+#[path = "common/process.rs"]
+mod process;
+
 use std::time::{Duration, Instant};
 
 use kabla::app::{Embedded, Paper};
 use kabla::guidance::{shapes::Shapes, tell};
 use kabla::language::Pack;
 use kabla::sheet::{Facts, Printer};
+use process::{cpu_ms, peak_mb};
 
 fn main() {
     let count = std::env::args().skip(1).find_map(|argument| argument.parse().ok()).unwrap_or(100u32);
@@ -52,19 +55,4 @@ fn main() {
     );
     let [words, drawings, setting] = shares.map(|share| share.as_secs_f64() * 1000.0 / f64::from(count));
     println!("of the time: words {words:.1} ms, drawings {drawings:.1} ms, setting {setting:.1} ms");
-}
-
-/// CPU time of this process so far, where /proc tells it.
-fn cpu_ms() -> f64 {
-    let stat = fs::read_to_string("/proc/self/stat").unwrap_or_default();
-    let fields: Vec<&str> = stat.rsplit(')').next().unwrap_or_default().split_whitespace().collect();
-    let ticks = |at: usize| fields.get(at).and_then(|field| field.parse::<f64>().ok()).unwrap_or(0.0);
-    // A tick is a hundredth of a second on every Linux that is met today.
-    (ticks(11) + ticks(12)) * 10.0
-}
-
-fn peak_mb() -> u64 {
-    let status = fs::read_to_string("/proc/self/status").unwrap_or_default();
-    let peak = status.lines().find_map(|line| line.strip_prefix("VmHWM:"));
-    peak.and_then(|kb| kb.split_whitespace().next()?.parse::<u64>().ok()).unwrap_or(0) / 1000
 }

@@ -5,7 +5,7 @@
 mod common;
 
 use criterion::{Criterion, criterion_group, criterion_main};
-use kabla::data::Embedded;
+use kabla::data::{CacheFolder, Cached, Embedded};
 use kabla::guidance::{Topic, for_topic};
 use kabla::language::{Pack, Piece};
 use kabla::voice::choose::choose;
@@ -36,6 +36,14 @@ fn voices(c: &mut Criterion) {
                 &Bank::load(&Embedded, "en", "stand-in").expect("a bank"),
                 &SpeakOptions::default(),
             )
+        });
+    });
+    let folder = tempfile::tempdir().expect("a folder");
+    let cached = Cached { data: &Embedded, folder: CacheFolder(folder.path().to_owned()) };
+    group.bench_function("read kept clips, join and level", |b| {
+        b.iter(|| {
+            let bank = Bank::load(&cached, "en", "stand-in").expect("a bank");
+            speak(&pieces, &bank, &SpeakOptions::default())
         });
     });
     group.bench_function("write", |b| b.iter(|| wav(&spoken.samples, &WavOptions::default())));

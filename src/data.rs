@@ -3,8 +3,10 @@
 //! Paths are relative, with forward slashes: `locales/sw/pack.toml`.
 
 use std::borrow::Cow;
-use std::io::Write as _;
+use std::fs::Metadata;
+use std::io::{Read as _, Write as _};
 use std::path::{Component, Path, PathBuf};
+use std::time::{Duration, SystemTime};
 
 use include_dir::{Dir, include_dir};
 
@@ -46,7 +48,15 @@ pub struct CacheFolder(pub PathBuf);
 
 impl Store for CacheFolder {
     fn get(&self, name: &str) -> Option<Vec<u8>> {
-        std::fs::read(self.0.join(name)).ok()
+        let mut file = std::fs::File::open(self.0.join(name)).ok()?;
+        let known = file.metadata().ok()?;
+        // So that it is known to be in use; once a day is enough.
+        if age(&known).is_some_and(|age| age > DAY) {
+            let _ = file.set_modified(SystemTime::now());
+        }
+        let mut bytes = Vec::with_capacity(usize::try_from(known.len()).ok()?);
+        file.read_to_end(&mut bytes).ok()?;
+        Some(bytes)
     }
 
     fn put(&self, name: &str, bytes: &[u8]) {
@@ -60,7 +70,33 @@ impl Store for CacheFolder {
     }
 }
 
+const DAY: Duration = Duration::from_secs(24 * 60 * 60);
+/// What has not been used for so long goes.
+const KEPT: Duration = Duration::from_secs(60 * 24 * 60 * 60);
+
+fn age(known: &Metadata) -> Option<Duration> {
+    known.modified().ok()?.elapsed().ok()
+}
+
 impl CacheFolder {
+    /// Takes out the clips that nobody has used for sixty days; looks once a day at most.
+    pub fn tidy(&self) {
+        let stamp = self.0.join("tidied");
+        let looked = std::fs::metadata(&stamp).is_ok_and(|known| age(&known).is_none_or(|age| age < DAY));
+        let Ok(entries) = std::fs::read_dir(&self.0) else { return };
+        if looked || std::fs::write(&stamp, "").is_err() {
+            return;
+        }
+        for entry in entries.flatten() {
+            // The folder may be anyone's: only what was made here goes.
+            let ours = entry.path().extension().is_some_and(|ending| ending == "clip");
+            let old = entry.metadata().is_ok_and(|known| known.is_file() && age(&known) > Some(KEPT));
+            if ours && old {
+                let _ = std::fs::remove_file(entry.path());
+            }
+        }
+    }
+
     /// The user's own (XDG): below `KABLA_CACHE` or `XDG_CACHE_HOME` or
     /// `HOME`, whose values `variable` tells; none where all are empty.
     pub fn of_user(variable: impl Fn(&str) -> Option<PathBuf>) -> Option<CacheFolder> {

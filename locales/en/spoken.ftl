@@ -75,7 +75,10 @@ fill-container = Lay the roots in sand { SPAN($when) }. Use a basin, a pot, a bu
     [one] layer.
    *[other] layers.
  } End with { MEASURE($top_cm, unit: "centimetre") } of sand. It keeps out rats, insects and fowl. Put no lid on it.
-monthly-check = Check the roots every month, first on { DAY($first) }. Take out every root and look at it. Bury deep, or burn, every root that is rotten, mouldy or bored. Rub off the sprouts. Pack the good roots again in the same way, and write down how many are left. Between checks leave them alone.
+monthly-check = Check the roots every month, { $turn ->
+    [next] next on
+   *[first] first on
+ } { DAY($first) }. Take out every root and look at it. Bury deep, or burn, every root that is rotten, mouldy or bored. Rub off the sprouts. Pack the good roots again in the same way, and write down how many are left. Between checks leave them alone.
 prepare-bed = Make the seedbed { SPAN($when) }. Make it { MEASURE($bed_length_m, unit: "metre") } long and { MEASURE($bed_width_m, unit: "metre") } wide, close to water. Loosen the soil well. Fence it against goats and chickens.
 last-check = Check the roots for the last time on { DAY($first) }. Bury deep, or burn, every root that is rotten, mouldy or bored. This time leave the sprouts on. The good roots go to the bed now.
 plant-bed = Plant the roots in the bed { SPAN($when) }. Lay them in rows, about { MEASURE($spacing_cm, unit: "centimetre") } apart. Make { SAY($bed_rows, form: "cardinal") } { $bed_rows ->
@@ -110,7 +113,7 @@ ask-gather-sand = Who has dry sand nearby, and how do we dig it safely?
 ask-check-plants = What do sick plants look like here?
 ask-cut-vines = What could go wrong if you cut too short?
 ask-harvest = How will you keep the roots from being wounded?
-ask-fill-container = Where in your home is it cool, dry and out of reach?
+ask-fill-container = Where in your home is it cool and dry, away from children and animals?
 ask-monthly-check = What do you see when roots go bad, and where do you bury them?
 ask-prepare-bed = Where is there water, and who keeps the children safe?
 ask-last-check = How many of your roots have sprouted?

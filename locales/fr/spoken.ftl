@@ -105,7 +105,10 @@ fill-container = { SPAN($when) }, rangez les patates dans le sable. Prenez une b
     [one] Mettez dessus { MEASURE($layer_cm, unit: "centimetre") } de sable. Faites une seule couche.
    *[other] Mettez dessus { MEASURE($layer_cm, unit: "centimetre") } de sable, et posez la couche suivante. Faites { SAY($layers, form: "feminine") } couches.
  } Finissez par { MEASURE($top_cm, unit: "centimetre") } de sable. Ce sable arrête les rats, les insectes et la volaille. Ne mettez pas de couvercle.
-monthly-check = Vérifiez les patates chaque mois, la première fois { DAY($first) }. Sortez toutes les patates et regardez-les une à une. Enterrez profondément, ou brûlez, toute patate pourrie, moisie ou percée par les insectes. Enlevez les germes en frottant. Remettez les bonnes patates dans le sable de la même façon, et notez combien il en reste. Entre deux vérifications, n’y touchez pas.
+monthly-check = Vérifiez les patates chaque mois, { $turn ->
+    [next] la prochaine fois
+   *[first] la première fois
+ } { DAY($first) }. Sortez toutes les patates et regardez-les une à une. Enterrez profondément, ou brûlez, toute patate pourrie, moisie ou percée par les insectes. Enlevez les germes en frottant. Remettez les bonnes patates dans le sable de la même façon, et notez combien il en reste. Entre deux vérifications, n’y touchez pas.
 # doubt: "planche de pépinière" for the seedbed; farmers may say only "pépinière" or only "planche".
 prepare-bed = { SPAN($when) }, préparez la planche de pépinière. Elle doit faire { MEASURE($bed_length_m, unit: "metre") } de long et { MEASURE($bed_width_m, unit: "metre") } de large, près de l’eau. Remuez bien la terre. Entourez la planche d’une clôture contre les chèvres et les poules.
 last-check = Vérifiez les patates pour la dernière fois { DAY($first) }. Enterrez profondément, ou brûlez, toute patate pourrie, moisie ou percée par les insectes. Cette fois, laissez les germes en place. Les bonnes patates vont maintenant dans la planche.
@@ -150,8 +153,7 @@ ask-gather-sand = Qui a du sable sec près d’ici, et comment le prendre sans d
 ask-check-plants = Ici, à quoi ressemblent les plants malades ?
 ask-cut-vines = Que se passe-t-il si on coupe trop court ?
 ask-harvest = Comment allez-vous récolter sans blesser les patates ?
-# doubt: the English question also asks for a place out of reach; here only cool and dry are asked for.
-ask-fill-container = Chez vous, où fait-il frais et sec ?
+ask-fill-container = Chez vous, où fait-il frais et sec, loin des enfants et des animaux ?
 ask-monthly-check = Que voyez-vous quand les patates se gâtent, et où les enterrez-vous ?
 ask-prepare-bed = Où y a-t-il de l’eau, et qui surveille les enfants ?
 ask-last-check = Combien de vos patates ont germé ?

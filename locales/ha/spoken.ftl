@@ -61,7 +61,10 @@ fill-container = { SPAN($when) }, ku jera dankali a cikin yashi. Ku yi amfani da
    *[other] Sannan ku jera wani hawa, har su kai hawa { SAY($layers, form: "cardinal") }.
  } Ku ƙare da yashi mai kaurin { MEASURE($top_cm, unit: "centimetre") }. Yana hana ɓeraye, ƙwari da kaji shiga. Kada ku sa masa murfi.
 # doubt: "funfuna" for mould, "tsiro" for a sprout.
-monthly-check = Ku duba dankali kowane wata. Ku fara a ranar { DAY($first) }. Ku fitar da kowane dankali, ku duba shi. Ku ware wanda ya ruɓe, ko ya yi funfuna, ko ƙwari suka huda shi. Ku binne shi a rami mai zurfi, ko ku ƙone shi. Ku murje tsiro har ya fita. Ku sake jera masu kyau kamar da, ku rubuta guda nawa suka rage. Tsakanin dubawa da dubawa, ku ƙyale su.
+monthly-check = Ku duba dankali kowane wata. { $turn ->
+    [next] Ku sake dubawa a ranar
+   *[first] Ku fara a ranar
+ } { DAY($first) }. Ku fitar da kowane dankali, ku duba shi. Ku ware wanda ya ruɓe, ko ya yi funfuna, ko ƙwari suka huda shi. Ku binne shi a rami mai zurfi, ko ku ƙone shi. Ku murje tsiro har ya fita. Ku sake jera masu kyau kamar da, ku rubuta guda nawa suka rage. Tsakanin dubawa da dubawa, ku ƙyale su.
 # doubt: "gadon reno" for the seedbed.
 prepare-bed = { SPAN($when) }, ku yi gadon reno kusa da ruwa. Tsawonsa { MEASURE($bed_length_m, unit: "metre") }, faɗinsa { MEASURE($bed_width_m, unit: "metre") }. Ku noma ƙasarsa sosai har ta yi laushi. Ku kewaye shi da shinge don hana awaki da kaji shiga.
 last-check = Ranar { DAY($first) }, ku duba dankali a karo na ƙarshe. Ku ware wanda ya ruɓe, ko ya yi funfuna, ko ƙwari suka huda shi. Ku binne shi a rami mai zurfi, ko ku ƙone shi. A wannan karon ku bar tsiron. Yanzu masu kyau za su tafi gadon reno.
@@ -101,7 +104,7 @@ ask-gather-sand = Wa yake da busasshen yashi a kusa? Ta yaya za mu tona shi lafi
 ask-check-plants = A nan, yaya shuka mai cuta take?
 ask-cut-vines = Idan kuka bar gindi gajere sosai, me zai faru?
 ask-harvest = Ta yaya za ku tona dankali ba tare da ji masa rauni ba?
-ask-fill-container = A gidanku, ina ne wuri mai sanyi, busasshe, nesa da yara?
+ask-fill-container = A gidanku, ina ne wuri mai sanyi, busasshe, nesa da yara da dabbobi?
 ask-monthly-check = Me kuke gani idan dankali ya lalace? A ina za ku binne shi?
 ask-prepare-bed = Ina ruwa yake? Wa zai kula da yara?
 ask-last-check = Dankalinku nawa ne suka yi tsiro?

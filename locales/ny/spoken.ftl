@@ -110,7 +110,10 @@ fill-container = { SPAN($when) }, ikani mbatata mumchenga. Gwiritsani ntchito be
 # doubt: "chuku" for mould, "mphukira" for the sprouts of the stored root.
 # doubt: "zofumbwa" (eaten into by weevils, as a newspaper of Malawi says of mbatata) for bored; holes of other insects would be "za mabowo".
 # doubt: "zitentheni … mpaka phulusa" (burn to ash). Not "ziwotcheni": it also means roast them, and rotten roots must not sound like food.
-monthly-check = Yang'anani mbatata mwezi uliwonse. Koyamba yang'anani pa { DAY($first) }. Tulutsani mbatata zonse, ndipo onani iliyonse. Chotsani zowola, za chuku kapena zofumbwa. Zikwirireni m'dzenje lakuya, kapena zitentheni pa moto mpaka phulusa. Chotsani mphukira ndi dzanja. Mbatata zabwino ziikeninso mumchenga monga poyamba, ndipo lembani kuti zatsala zingati. Mpaka kuyang'ana kwina, musazikhudze.
+monthly-check = Yang'anani mbatata mwezi uliwonse. { $turn ->
+    [next] Kenako yang'anani pa
+   *[first] Koyamba yang'anani pa
+ } { DAY($first) }. Tulutsani mbatata zonse, ndipo onani iliyonse. Chotsani zowola, za chuku kapena zofumbwa. Zikwirireni m'dzenje lakuya, kapena zitentheni pa moto mpaka phulusa. Chotsani mphukira ndi dzanja. Mbatata zabwino ziikeninso mumchenga monga poyamba, ndipo lembani kuti zatsala zingati. Mpaka kuyang'ana kwina, musazikhudze.
 prepare-bed = { SPAN($when) }, konzani nazale. M'litali mukhale { MEASURE($bed_length_m, unit: "metre") }, ndipo m'lifupi { MEASURE($bed_width_m, unit: "metre") }. Ikhale pafupi ndi madzi. Tipulani nthaka bwino. Mangani mpanda kuti mbuzi ndi nkhuku zisalowe.
 last-check = Pa { DAY($first) }, yang'anani mbatata komaliza. Chotsani zowola, za chuku kapena zofumbwa. Zikwirireni m'dzenje lakuya, kapena zitentheni pa moto mpaka phulusa. Ulendo uno musachotse mphukira. Mbatata zabwino zikupita ku nazale tsopano.
 plant-bed = { SPAN($when) }, bzalani mbatata pa nazale. Zigonekeni m'mizere, motalikirana pafupifupi { MEASURE($spacing_cm, unit: "centimetre") }. { $bed_rows ->

@@ -109,7 +109,10 @@ fill-container = Ponha as batatas na areia { SPAN($when) }. Use uma bacia, uma p
    *[other] camadas.
  } Acabe com { MEASURE($top_cm, unit: "centimetre") } de areia. Ela afasta ratos, insectos e galinhas. Não ponha tampa.
 # doubt: "com bolor" for mouldy and "furadas" for bored by insects.
-monthly-check = Veja as batatas todos os meses, a primeira vez no { DAY($first) }. Tire todas as batatas e olhe bem para cada uma. As que estiverem podres, com bolor ou furadas, enterre-as fundo ou queime-as. Esfregue os rebentos até caírem. Arrume de novo as batatas boas, da mesma maneira, e escreva quantas restam. Até à próxima vez, não mexa nelas.
+monthly-check = Veja as batatas todos os meses, { $turn ->
+    [next] a próxima vez no
+   *[first] a primeira vez no
+ } { DAY($first) }. Tire todas as batatas e olhe bem para cada uma. As que estiverem podres, com bolor ou furadas, enterre-as fundo ou queime-as. Esfregue os rebentos até caírem. Arrume de novo as batatas boas, da mesma maneira, e escreva quantas restam. Até à próxima vez, não mexa nelas.
 # doubt: "canteiro" for the seedbed; "viveiro" or "alfobre" in places.
 prepare-bed = Prepare o canteiro { SPAN($when) }. Faça-o com { MEASURE($bed_length_m, unit: "metre") } de comprimento e { MEASURE($bed_width_m, unit: "metre") } de largura, perto da água. Solte bem a terra. Ponha uma vedação contra cabritos e galinhas.
 last-check = Veja as batatas pela última vez no { DAY($first) }. As que estiverem podres, com bolor ou furadas, enterre-as fundo ou queime-as. Desta vez deixe ficar os rebentos. As batatas boas vão agora para o canteiro.
@@ -157,8 +160,7 @@ ask-gather-sand = Quem tem areia seca aqui perto, e como a tiramos sem perigo?
 ask-check-plants = Aqui, como são as plantas doentes?
 ask-cut-vines = O que acontece se cortar a rama curta demais?
 ask-harvest = Como vai cavar sem ferir as batatas?
-# doubt: the English question also asks for a place out of reach; here only cool and dry are asked for.
-ask-fill-container = Em sua casa, onde há um lugar fresco e seco?
+ask-fill-container = Em sua casa, onde há um lugar fresco e seco, longe das crianças e dos animais?
 ask-monthly-check = O que vê quando as batatas se estragam, e onde as enterra?
 ask-prepare-bed = Onde há água, e quem toma conta das crianças?
 ask-last-check = Quantas das suas batatas têm rebentos?

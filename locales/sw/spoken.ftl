@@ -76,7 +76,10 @@ fill-container = { SPAN($when) }, panga viazi kwenye mchanga. Tumia beseni, chun
     [one] Panga tabaka moja tu.
    *[other] Kisha panga viazi vingine, hadi yawe matabaka { SAY($layers, form: "class-6") }.
  } Malizia kwa mchanga wenye kina cha { MEASURE($top_cm, unit: "centimetre") }. Mchanga huo huzuia panya, wadudu na kuku. Usifunike chombo kwa kifuniko.
-monthly-check = Kagua viazi kila mwezi. Ukaguzi wa kwanza uwe { DAY($first) }. Toa viazi vyote, na utazame kimoja kimoja. Ondoa vilivyooza, vyenye ukungu au vilivyotobolewa na wadudu. Vifukie kwenye shimo refu au uviteketeze kwa moto. Usivitupe ovyo. Ondoa machipukizi kwa kuyasugua. Viazi vizuri vipange tena vilevile kama mwanzo, na uandike vimebaki vingapi. Hadi ukaguzi unaofuata, usiviguse.
+monthly-check = Kagua viazi kila mwezi. { $turn ->
+    [next] Ukaguzi unaofuata uwe
+   *[first] Ukaguzi wa kwanza uwe
+ } { DAY($first) }. Toa viazi vyote, na utazame kimoja kimoja. Ondoa vilivyooza, vyenye ukungu au vilivyotobolewa na wadudu. Vifukie kwenye shimo refu au uviteketeze kwa moto. Usivitupe ovyo. Ondoa machipukizi kwa kuyasugua. Viazi vizuri vipange tena vilevile kama mwanzo, na uandike vimebaki vingapi. Hadi ukaguzi unaofuata, usiviguse.
 prepare-bed = { SPAN($when) }, tengeneza kitalu. Urefu uwe { MEASURE($bed_length_m, unit: "metre") }, na upana { MEASURE($bed_width_m, unit: "metre") }. Kitalu kiwe karibu na maji. Tifua udongo vizuri. Weka uzio ili mbuzi na kuku wasiingie.
 last-check = { DAY($first) }, kagua viazi kwa mara ya mwisho. Ondoa vilivyooza, vyenye ukungu au vilivyotobolewa na wadudu. Vifukie kwenye shimo refu au uviteketeze kwa moto. Usivitupe ovyo. Safari hii usiondoe machipukizi. Viazi vizuri sasa vitapandwa kitaluni.
 plant-bed = { SPAN($when) }, panda viazi kitaluni. Vilaze katika { $bed_rows ->
@@ -126,15 +129,12 @@ ask-check-plants = Mimea yenye ugonjwa inaonekanaje?
 # doubt: "Ukikata fupi mno" leaves the stem to be understood; "Ukiacha shina fupi mno" would be plainer.
 ask-cut-vines = Ukikata fupi mno, nini kitatokea?
 ask-harvest = Utachimbaje bila kuumiza viazi?
-# doubt: the place out of reach of children and animals is not asked for here, only a dry and cool one.
-ask-fill-container = Nyumbani, wapi ni pakavu na penye ubaridi?
+ask-fill-container = Nyumbani, wapi ni pakavu na penye ubaridi, mbali na watoto na wanyama?
 ask-monthly-check = Ukiona viazi vibovu, utavifukia wapi?
-# doubt: whether "Nani atawalinda watoto penye maji?" should first ask where there is water.
-ask-prepare-bed = Nani atawalinda watoto penye maji?
+ask-prepare-bed = Maji yako wapi, na nani atawalinda watoto?
 ask-last-check = Viazi vyako vingapi vimechipua?
 ask-plant-bed = Nini kinaweza kukuchelewesha?
 ask-water-bed = Usipokuwepo, nani atamwagilia?
 ask-cut-for-planting = Unajuaje kuwa mvua zimeanza kweli?
 ask-plant-field = Utaanza kupanda sehemu ipi?
-# doubt: "Utatunza marando yapi?" leaves out "for the next season"; whether that is understood.
-ask-first-harvest = Utatunza marando yapi?
+ask-first-harvest = Utatunza marando yapi kwa msimu ujao?

@@ -487,15 +487,15 @@ ask-gather-sand = Nani ana mchanga mkavu, na tutauchimba vipi salama?
 ask-check-plants = Mimea yenye ugonjwa inaonekanaje?
 ask-cut-vines = Ukikata fupi mno, nini kitatokea?
 ask-harvest = Utachimbaje bila kuumiza viazi?
-ask-fill-container = Nyumbani, wapi ni pakavu na penye ubaridi?
+ask-fill-container = Nyumbani, wapi ni pakavu na penye ubaridi, mbali na watoto na wanyama?
 ask-monthly-check = Ukiona viazi vibovu, utavifukia wapi?
-ask-prepare-bed = Nani atawalinda watoto penye maji?
+ask-prepare-bed = Maji yako wapi, na nani atawalinda watoto?
 ask-last-check = Viazi vyako vingapi vimechipua?
 ask-plant-bed = Nini kinaweza kukuchelewesha?
 ask-water-bed = Usipokuwepo, nani atamwagilia?
 ask-cut-for-planting = Unajuaje kuwa mvua zimeanza kweli?
 ask-plant-field = Utaanza kupanda sehemu ipi?
-ask-first-harvest = Utatunza marando yapi?
+ask-first-harvest = Utatunza marando yapi kwa msimu ujao?
 
 ## Channels: cue sheets for phones and meetings
 

@@ -3,15 +3,12 @@
 use std::collections::{BTreeMap, BTreeSet};
 use std::path::{Path, PathBuf};
 
-use sha2::{Digest, Sha256};
-
 use super::output::Output;
 use super::speaking::Message;
 use super::{Error, Finding, Length, Made, ReadCase};
 use crate::guidance::Value;
 use crate::language::{Pack, Pause, WordingError};
 use crate::voice::channel::{self, Meeting, PHONE_RATE, Section, room_tone};
-use crate::voice::level::measure_programme;
 use crate::voice::write::{
     BroadcastOptions, CaptionOptions, CueLabels, CueOptions, Law, Mark, OpusOptions, Stitch, StitchOptions,
     VttOptions, WavOptions, broadcast_wav, chapters_vtt, cue_sheet, mp3, opus, playlist, subrip,
@@ -81,12 +78,19 @@ pub(super) struct Desk<'a> {
 type Voiced = (Message, Spoken);
 
 impl Desk<'_> {
-    pub(super) fn deliver(mut self, channel: Channel, voiced: &[Voiced]) -> Result<Vec<Made>, Error> {
+    /// Makes the files of messages. Where each stands alone, it is written before the next is spoken.
+    pub(super) fn deliver(
+        mut self,
+        channel: Channel,
+        voiced: impl Iterator<Item = Result<Voiced, Error>>,
+    ) -> Result<Vec<Made>, Error> {
         match channel {
-            Channel::Radio { mp3 } => voiced.iter().map(|voiced| self.radio(voiced, mp3)).collect(),
-            Channel::Phone { law } => self.phones(voiced, law),
-            Channel::Chat { kbit } => voiced.iter().map(|voiced| self.chat(voiced, kbit)).collect(),
-            Channel::Meeting { kbit, talk } => self.meeting(voiced, kbit, talk),
+            Channel::Radio { mp3 } => voiced.map(|voiced| self.radio(&voiced?, mp3)).collect(),
+            Channel::Phone { law } => self.phones(&voiced.collect::<Result<Vec<_>, _>>()?, law),
+            Channel::Chat { kbit } => voiced.map(|voiced| self.chat(&voiced?, kbit)).collect(),
+            Channel::Meeting { kbit, talk } => {
+                self.meeting(&voiced.collect::<Result<Vec<_>, _>>()?, kbit, talk)
+            }
         }
     }
 
@@ -129,13 +133,10 @@ impl Desk<'_> {
         markers: Vec<(Frames, String)>,
     ) -> Result<Vec<u8>, Error> {
         let stand_in = if spoken.voice.status == Status::StandIn { "; stand-in voice" } else { "" };
-        let bytes = spoken.samples.iter().flat_map(|sample| sample.to_le_bytes()).collect::<Vec<_>>();
-        let print: String = Sha256::digest(bytes).iter().take(16).map(|byte| format!("{byte:02x}")).collect();
         let options = BroadcastOptions {
             description: format!("{title} ({}{stand_in})", self.pack.tag()),
             date: self.read.case.today,
-            reference: print,
-            programme: measure_programme(&spoken.samples).map_err(VoiceError::from)?,
+            loudness: spoken.loudness,
             tool: format!("kabla {}", env!("CARGO_PKG_VERSION")),
             markers,
             wav: WavOptions::default(),

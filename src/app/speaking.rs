@@ -3,13 +3,16 @@
 use std::collections::BTreeSet;
 use std::path::Path;
 
+use serde::Serialize;
+
 use super::delivery::{Channel, Desk};
 use super::output::Output;
 use super::{Data, Error, Finding, Made, Overrides, Progress, ReadCase, Topic};
 use crate::guidance::{Statement, Subject, chapter, for_topic};
 use crate::language::{Pack, Piece, WordingError};
+use crate::voice::choose::{self, Choice, Explained};
 use crate::voice::write::MP3_BUILT_IN;
-use crate::voice::{self, Bank, MissingPhrase, SpeakOptions, Spoken, VoiceError};
+use crate::voice::{self, Bank, MissingPhrase, SpeakOptions, VoiceError, VoiceInfo};
 
 /// What messages are asked for.
 #[derive(Debug, Clone, Copy)]
@@ -83,16 +86,111 @@ pub(super) fn make(
     progress: Progress<'_>,
 ) -> Result<Vec<Made>, Error> {
     let pack = read.pack(data, request.language)?;
-    let voice = request.voice.unwrap_or(pack.voice());
-    let bank = Bank::load(data, &pack.tag(), voice).map_err(Error::Input)?;
+    let bank = bank(data, &pack, request)?;
+    let messages = messages(&pack, read, request)?;
+    let options = SpeakOptions { phrases: pack.phrases().map_err(Error::Input)?, ..SpeakOptions::default() };
+    let chosen = chosen(&bank, &options, messages)?;
+    let count = chosen.len();
+    let voiced = chosen.into_iter().enumerate().map(|(done, (message, clips))| {
+        progress(done, count, &message.title);
+        Ok((message, voice::speak_chosen(clips, &bank, &options)?))
+    });
+    Desk { pack: &pack, read, bank: &bank, out: request.out, output }.deliver(request.channel, voiced)
+}
+
+fn bank<'d>(data: &'d dyn Data, pack: &Pack, request: &SpeakRequest<'_>) -> Result<Bank<'d>, Error> {
+    Bank::load(data, &pack.tag(), request.voice.unwrap_or(pack.voice())).map_err(Error::Input)
+}
+
+/// The messages that are asked for.
+fn messages(pack: &Pack, read: &ReadCase, request: &SpeakRequest<'_>) -> Result<Vec<Message>, Error> {
     let statements = read.statements()?;
     let topics = topics(read, request, &statements)?;
-    let messages = match request.channel {
-        Channel::Meeting { .. } => agenda(&pack, &statements, &topics)?,
-        _ => apart(&pack, &statements, &topics)?,
-    };
-    let spoken = voiced(&pack, &bank, messages, progress)?;
-    Desk { pack: &pack, read, bank: &bank, out: request.out, output }.deliver(request.channel, &spoken)
+    Ok(match request.channel {
+        Channel::Meeting { .. } => agenda(pack, &statements, &topics)?,
+        _ => apart(pack, &statements, &topics)?,
+    })
+}
+
+/// Which clips say a message, and what each was chosen among.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct MessageClips {
+    /// Its topic; `opening` or `closing` for what frames a meeting.
+    pub message: &'static str,
+    /// Its clips, in the order in which they are heard.
+    pub clips: Vec<ChosenClip>,
+}
+
+/// A clip of a message.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct ChosenClip {
+    /// Its file, relative to the voice's folder.
+    pub clip: String,
+    /// The words, as the message writes them.
+    pub words: String,
+    /// How the message wants the voice to end: `medial` or `final`.
+    pub wanted: &'static str,
+    /// How it ends.
+    pub intonation: &'static str,
+    /// The seconds of silence that follow; none where the next clip joins on.
+    pub pause_s: Option<f64>,
+    /// The other clips with the same words.
+    pub others: Vec<String>,
+    /// How it meets the next; none after the last.
+    pub meets: Option<Joint>,
+}
+
+/// What is measured where two clips meet.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+pub struct Joint {
+    /// Difference of level, in dB.
+    pub level_db: f32,
+    /// Difference of pitch, in semitones; 0 unless both edges are voiced.
+    pub pitch_semitones: f32,
+    /// Difference of the spectra's shapes, in dB.
+    pub spectrum_db: f32,
+    /// What of it counted in the choice, in units of a small step heard; behind a pause a tenth does.
+    pub roughness: f64,
+}
+
+/// Tells which clips would say what is asked for. Nothing is written.
+///
+/// # Errors
+/// As [`speak`].
+pub fn explain(data: &dyn Data, request: SpeakRequest<'_>) -> Result<Vec<MessageClips>, Error> {
+    request.channel.check().map_err(|finding| Error::Input(vec![finding]))?;
+    let read = ReadCase::from_disk(request.case)?.with(request.overrides)?;
+    let pack = read.pack(data, request.language)?;
+    let bank = bank(data, &pack, &request)?;
+    let options = SpeakOptions { phrases: pack.phrases().map_err(Error::Input)?, ..SpeakOptions::default() };
+    let messages = messages(&pack, &read, &request)?;
+    let named: Vec<_> = messages.iter().map(|message| (message.name, message.pieces.clone())).collect();
+    // What cannot be said is reported as when it is to be spoken.
+    chosen(&bank, &options, messages)?;
+    let told = named.into_iter().map(|(message, pieces)| {
+        let links = choose::explain(&pieces, &bank).unwrap_or_default();
+        MessageClips { message, clips: links.into_iter().map(|link| told(&bank, &options, link)).collect() }
+    });
+    Ok(told.collect())
+}
+
+fn told(bank: &Bank<'_>, options: &SpeakOptions, link: Explained) -> ChosenClip {
+    let clip = |place: usize| bank.clips().get(place);
+    let file = |place: usize| clip(place).map(|clip| clip.file.clone()).unwrap_or_default();
+    ChosenClip {
+        clip: file(link.choice.clip),
+        words: link.choice.words,
+        wanted: link.wanted.name(),
+        intonation: clip(link.choice.clip).map_or("", |clip| clip.intonation.name()),
+        pause_s: link.choice.pause.map(|pause| options.join.pause(pause).seconds()),
+        others: link.others.into_iter().map(file).collect(),
+        meets: link.meets.map(|meets| Joint {
+            level_db: meets.level_db,
+            pitch_semitones: meets.pitch_semitones,
+            spectrum_db: meets.spectrum_db,
+            roughness: link.roughness as f64 / 1000.0,
+        }),
+    }
 }
 
 /// The topics asked for that the plan has, or all it has.
@@ -142,30 +240,26 @@ fn agenda(pack: &Pack, statements: &[Statement], topics: &[Topic]) -> Result<Vec
     Ok(messages)
 }
 
-/// The messages as sound, or one list of every phrase that any of them lacks.
-fn voiced(
-    pack: &Pack,
+/// The clips of each message, or one list of every phrase that any of them lacks.
+fn chosen(
     bank: &Bank<'_>,
+    options: &SpeakOptions,
     messages: Vec<Message>,
-    progress: Progress<'_>,
-) -> Result<Vec<(Message, Spoken)>, Error> {
-    let options = SpeakOptions { phrases: pack.phrases().map_err(Error::Input)?, ..SpeakOptions::default() };
+) -> Result<Vec<(Message, Vec<Choice>)>, Error> {
     let mut missing: Vec<MissingPhrase> = Vec::new();
-    let mut spoken = Vec::new();
-    let count = messages.len();
-    for (done, message) in messages.into_iter().enumerate() {
-        progress(done, count, &message.title);
-        match voice::speak(&message.pieces, bank, &options) {
-            Ok(sound) => spoken.push((message, sound)),
+    let mut chosen = Vec::new();
+    for message in messages {
+        match voice::choose_clips(&message.pieces, bank, options) {
+            Ok(clips) => chosen.push((message, clips)),
             Err(VoiceError::Missing { phrases, .. }) => missing.extend(phrases),
             Err(error) => return Err(error.into()),
         }
     }
     if missing.is_empty() {
-        return Ok(spoken);
+        return Ok(chosen);
     }
     let mut seen = BTreeSet::new();
     missing.retain(|phrase| seen.insert(phrase.to_string()));
-    let voice = bank.voice().voice.clone();
-    Err(VoiceError::Missing { language: pack.tag(), voice, phrases: missing }.into())
+    let VoiceInfo { language, voice, .. } = bank.voice().clone();
+    Err(VoiceError::Missing { language, voice, phrases: missing }.into())
 }

@@ -151,7 +151,11 @@ pub fn run() -> ExitCode {
     let cache = cache.or_else(|| CacheFolder::of_user(|name| std::env::var_os(name).map(PathBuf::from)));
     let cached = cache.map(|folder| Cached { data, folder });
     let data = cached.as_ref().map_or(data, |cached| cached as &dyn Data);
-    match call(data, root.as_deref(), arguments.command) {
+    let ended = call(data, root.as_deref(), arguments.command);
+    if let Some(cached) = &cached {
+        cached.folder.tidy();
+    }
+    match ended {
         Ok(()) => ExitCode::SUCCESS,
         Err(error) => fail(&error),
     }
@@ -165,6 +169,19 @@ fn print(text: &str) -> Result<(), Error> {
         }
         _ => Ok(()),
     }
+}
+
+/// Rows with their columns under each other, a line each.
+fn columns<const N: usize>(rows: &[[String; N]]) -> String {
+    let widths: [usize; N] = std::array::from_fn(|column| {
+        let cells = rows.iter().filter_map(|row| row.get(column));
+        cells.map(|cell| cell.chars().count()).max().unwrap_or(0)
+    });
+    let line = |row: &[String; N]| {
+        let cells = row.iter().zip(widths).map(|(cell, width)| format!("{cell:<width$}"));
+        cells.collect::<Vec<_>>().join("  ").trim_end().to_owned() + "\n"
+    };
+    rows.iter().map(line).collect()
 }
 
 /// Prints JSON.

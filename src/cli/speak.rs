@@ -1,12 +1,12 @@
 //! `kabla speak`
 
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
 use clap::{Args, ValueEnum};
 
 use super::progress::Bar;
 use super::{Instead, topic};
-use crate::app::{self, Channel, Data, Error, Finding, Law, SpeakRequest, Topic};
+use crate::app::{self, Channel, ChosenClip, Data, Error, Finding, Law, MessageClips, SpeakRequest, Topic};
 
 #[derive(Debug, Args)]
 pub(super) struct Arguments {
@@ -39,8 +39,14 @@ pub(super) struct Arguments {
     #[arg(long, value_name = "SECONDS")]
     talk: Option<u32>,
     /// Folder for the messages, their cue sheets and captions.
-    #[arg(long, value_name = "DIR")]
-    out: PathBuf,
+    #[arg(long, value_name = "DIR", required_unless_present = "explain")]
+    out: Option<PathBuf>,
+    /// Tells which clips would be chosen, among which others, and how they meet; writes nothing.
+    #[arg(long, conflicts_with = "out")]
+    explain: bool,
+    /// With --explain: as JSON.
+    #[arg(long, requires = "explain")]
+    json: bool,
 }
 
 #[derive(Debug, Clone, Copy, PartialEq, ValueEnum)]
@@ -100,7 +106,6 @@ impl From<LawName> for Law {
 
 pub(super) fn run(data: &dyn Data, arguments: Arguments) -> Result<(), Error> {
     let channel = arguments.channel()?;
-    let mut bar = Bar::new();
     let request = SpeakRequest {
         case: &arguments.case,
         overrides: arguments.instead.into(),
@@ -108,9 +113,40 @@ pub(super) fn run(data: &dyn Data, arguments: Arguments) -> Result<(), Error> {
         voice: arguments.voice.as_deref(),
         topics: &arguments.topics,
         channel,
-        out: &arguments.out,
+        out: arguments.out.as_deref().unwrap_or(Path::new("")),
     };
+    if arguments.explain {
+        let messages = app::explain(data, request)?;
+        return match arguments.json {
+            true => super::print_json(&serde_json::json!(messages)),
+            false => super::print(&messages.iter().map(table).collect::<Vec<_>>().join("\n")),
+        };
+    }
+    let mut bar = Bar::new();
     let made = app::speak(data, request, &mut bar.callback())?;
     drop(bar);
     super::demo::table(&made)
+}
+
+/// A message's clips, a line each.
+fn table(message: &MessageClips) -> String {
+    let header = ["WORDS", "CLIP", "ENDS", "MEETS THE NEXT", "INSTEAD OF"].map(str::to_owned);
+    let rows: Vec<[String; 5]> = [header].into_iter().chain(message.clips.iter().map(row)).collect();
+    format!("{}\n{}", message.message, super::columns(&rows))
+}
+
+fn row(clip: &ChosenClip) -> [String; 5] {
+    let ends = match clip.wanted == clip.intonation {
+        true => clip.intonation.to_owned(),
+        false => format!("{}, wanted {}", clip.intonation, clip.wanted),
+    };
+    let meets = clip.meets.map(|meets| {
+        let behind = clip.pause_s.map(|pause| format!(", {pause:.1} s later")).unwrap_or_default();
+        format!(
+            "{:.2} (level {:.1} dB, pitch {:.1} semitones, spectrum {:.1} dB{behind})",
+            meets.roughness, meets.level_db, meets.pitch_semitones, meets.spectrum_db
+        )
+    });
+    let others = clip.others.join(", ");
+    [clip.words.clone(), clip.clip.clone(), ends, meets.unwrap_or_default(), others]
 }

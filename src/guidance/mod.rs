@@ -7,7 +7,7 @@
 mod select;
 pub mod shapes;
 
-pub use select::{Item, Timing, chapter, for_topic, for_week, in_order, week_of};
+pub use select::{Item, Timing, chapter, for_topic, for_week, in_order, told_in, week_of};
 
 use chrono::NaiveDate;
 
@@ -351,6 +351,7 @@ fn tell_step<'a>(
     if let (Some(first), Some(last)) = (when.first(), when.last()) {
         values.push(("when", Value::Span(DateSpan::new(first.from, last.to))));
         values.push(("first", Value::Date(first.from)));
+        values.push(("turn", Value::Name("first")));
         values.push(("last", Value::Date(last.to)));
         values.push(("times", Value::Number(when.len() as f64, 0)));
     }

@@ -2,7 +2,7 @@
 
 use chrono::{Days, NaiveDate};
 
-use super::{Caution, DateSpan, Priority, Statement, Subject, Topic};
+use super::{Caution, DateSpan, Priority, Statement, Subject, Topic, Value};
 
 /// The statements of a message about one topic: opening, the step, the
 /// cautions that belong to it, closing; empty where the plan has no such step.
@@ -65,6 +65,26 @@ pub fn week_of(day: NaiveDate) -> DateSpan {
     let week = day.week(chrono::Weekday::Mon);
     let first = week.checked_first_day().unwrap_or(day);
     DateSpan::new(first, week.checked_last_day().unwrap_or(day))
+}
+
+/// The statements as they are told in a week: of a step that comes several times, the first day that
+/// is still to come counts, and its turn is `next` where an earlier one is over.
+pub fn told_in(statements: &[Statement], week: DateSpan) -> Vec<Statement> {
+    let told = |statement: &Statement| {
+        let mut told = statement.clone();
+        let over = statement.when.iter().take_while(|span| span.to < week.from).count();
+        if let (1.., Some(span)) = (over, statement.when.get(over)) {
+            for (name, value) in &mut told.values {
+                match *name {
+                    "first" => *value = Value::Date(span.from),
+                    "turn" => *value = Value::Name("next"),
+                    _ => {}
+                }
+            }
+        }
+        told
+    };
+    statements.iter().map(told).collect()
 }
 
 /// What matters in a week, the most important first, of the same class the earlier.

@@ -204,7 +204,8 @@ impl Look<'_> {
                 self.add(unit, finding.hint("see the README for the values there are"));
             }
         }
-        const NAMES: [(&str, &[&str]); 3] = [
+        const NAMES: [(&str, &[&str]); 4] = [
+            ("turn", &["first", "next", "other"]),
             ("kind", &["farm", "group", "zone", "other"]),
             ("layout", &["ridges", "mounds", "own", "other"]),
             ("layer_widths", &["even", "uneven", "other"]),

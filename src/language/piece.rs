@@ -42,6 +42,16 @@ pub enum Intonation {
     Final,
 }
 
+impl Intonation {
+    /// It in one word.
+    pub fn name(self) -> &'static str {
+        match self {
+            Intonation::Medial => "medial",
+            Intonation::Final => "final",
+        }
+    }
+}
+
 /// A pause, by what it stands for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Pause {

@@ -47,6 +47,7 @@ pub(super) const VALUES: &[(&str, &str, &str)] = &[
     ("when", "the days of the step, a span", "24 April to 1 May"),
     ("first", "the first of them, a day", "24 April"),
     ("last", "the last of them, a day", "1 May"),
+    ("turn", "first, or next where the step has been done before: chooses words", "first"),
     ("times", "how often the step comes", "3"),
     ("rains", "when the rains are expected, a day", "25 November"),
     ("harvest", "when the old field is dug, a day", "24 May"),

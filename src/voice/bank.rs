@@ -35,12 +35,12 @@ use std::fmt;
 use super::cache::{self, Prepared};
 use super::decode::Decoder;
 use super::edge::Meeting;
-use super::join::{JoinOptions, edges};
+use super::join::Part;
 use super::repair::repaired;
 use super::spelling::{key, tokens};
 use crate::data::Data;
 use crate::finding::Finding;
-use crate::language::{Intonation, Phrase};
+use crate::language::{Intonation, Pause, Phrase};
 use crate::table::{self, Table};
 
 /// How far a voice may be trusted.
@@ -219,8 +219,17 @@ impl<'d> Bank<'d> {
     /// # Errors
     /// What is wrong with the file.
     pub fn sound(&self, clip: usize) -> Result<&[f32], Finding> {
+        self.known(clip).map(|clip| clip.samples.as_slice())
+    }
+
+    /// A clip ready to be joined, with the pause that follows it.
+    pub(super) fn part(&self, clip: usize, pause: Option<Pause>) -> Result<Part<'_>, Finding> {
+        self.known(clip).map(|clip| Part::shaped(&clip.samples, &clip.shape, pause))
+    }
+
+    fn known(&self, clip: usize) -> Result<&Prepared, Finding> {
         let unknown = || Finding::error(format!("the voice has no clip number {clip}"));
-        self.prepared(clip).ok_or_else(unknown)?.map(|clip| clip.samples.as_slice()).map_err(Clone::clone)
+        self.prepared(clip).ok_or_else(unknown)?.map_err(Clone::clone)
     }
 
     /// The recording of the room without a voice, where the bank has one.
@@ -232,9 +241,9 @@ impl<'d> Bank<'d> {
         tone.transpose().map(|tone| tone.map(|tone| tone.samples))
     }
 
-    /// How the end of one clip meets the start of another; none where one of
-    /// them cannot be decoded.
-    pub(super) fn meeting(&self, before: usize, after: usize) -> Option<Meeting> {
+    /// How the end of one clip meets the start of another, by their places in
+    /// [`clips`](Bank::clips); none where one of them cannot be decoded.
+    pub fn meeting(&self, before: usize, after: usize) -> Option<Meeting> {
         let (before, after) = (self.prepared(before)?.ok()?, self.prepared(after)?.ok()?);
         Some(Meeting::of(&before.edges, &after.edges))
     }
@@ -261,8 +270,7 @@ impl<'d> Bank<'d> {
             .decode(&bytes)
             .map(repaired)
             .map_err(|problem| Finding::error(problem.to_string()).file(path).hint(problem.hint()))?;
-        let edges = edges(&samples, &JoinOptions::default());
-        let prepared = Prepared { samples, edges };
+        let prepared = Prepared::of(samples);
         if let Some((store, name)) = kept {
             store.put(&name, &cache::pack(&prepared));
         }
@@ -323,14 +331,6 @@ impl Stale {
 /// What recordings of the same words may be numbered.
 const TAKES: std::ops::RangeInclusive<u32> = 1..=99;
 const INTONATIONS: &[(&str, Intonation)] = &[("medial", Intonation::Medial), ("final", Intonation::Final)];
-
-/// An intonation in one word, as in `bank.toml`.
-pub(super) fn name_of(intonation: Intonation) -> &'static str {
-    match intonation {
-        Intonation::Medial => "medial",
-        Intonation::Final => "final",
-    }
-}
 
 fn needed<T>(
     table: &Table<'_>,

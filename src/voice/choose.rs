@@ -54,8 +54,8 @@ pub struct Explained {
     pub choice: Choice,
     /// The other clips with the same words, by their place in [`Bank::clips`].
     pub others: Vec<usize>,
-    /// Whether the voice ends as the message wants it.
-    pub fits: bool,
+    /// How the message wants the voice to end.
+    pub wanted: Intonation,
     /// How it meets the next clip; none after the last, or where it cannot be measured.
     pub meets: Option<Meeting>,
     /// The roughness that counts at this place, in thousandths.
@@ -86,7 +86,7 @@ pub fn explain(pieces: &[Piece], bank: &Bank<'_>) -> Result<Vec<Explained>, Vec<
         let meets = next.and_then(|next| bank.meeting(link.clip?, next.clip?));
         Some(Explained {
             others: others.copied().filter(|other| *other != choice.clip).collect(),
-            fits: link.cost.mismatches == 0,
+            wanted: message.wanted.get(link.end - 1).copied()?,
             meets,
             roughness: next.map_or(0, |next| message.roughness(link, next, bank)),
             choice,

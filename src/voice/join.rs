@@ -1,16 +1,15 @@
 //! Clips one after the other, as if spoken in one breath.
 //!
 //! Each clip loses the silence at its edges, is brought near the common level,
-//! and is faded in and out with raised cosines. Clips of one run overlap by
-//! the length of a fade; between runs lies a pause. A low room tone runs
-//! through all, so that no pause is dead.
+//! and is faded in and out with raised cosines. Clips of one run overlap where
+//! they differ least ([`seam`](super::seam)); between runs lies a pause. A low
+//! room tone runs through all, so that no pause is dead.
 
 use std::f64::consts::PI;
 use std::ops::Range;
 
-use super::edge::Edges;
-use super::noise::Noise;
-use super::{Frames, SAMPLE_RATE};
+use super::shape::Shape;
+use super::{Frames, seam, tone, wide};
 use crate::language::Pause;
 
 /// How clips are joined.
@@ -26,12 +25,8 @@ pub struct JoinOptions {
     pub lead: Frames,
     /// Room tone after the last clip, in place of its pause.
     pub tail: Frames,
-    /// Fades, and the overlap of clips that join on.
+    /// Fades beside a pause.
     pub fade: Frames,
-    /// What is kept of the silence at either edge of a clip.
-    pub keep: Frames,
-    /// How far below a clip's own level its edges count as silence, in dB.
-    pub edge_db: f64,
     /// How far a clip is raised or lowered towards the median, in dB.
     pub evening_db: f64,
     /// The level that the median clip is brought to, in dBFS RMS. Near the
@@ -53,8 +48,6 @@ impl Default for JoinOptions {
             lead: Frames::from_millis(250),
             tail: Frames::from_millis(500),
             fade: Frames(360),
-            keep: Frames::from_millis(10),
-            edge_db: 40.0,
             evening_db: 6.0,
             speech_dbfs: -23.0,
             room_tone_dbfs: -75.0,
@@ -75,12 +68,32 @@ impl JoinOptions {
 }
 
 /// A clip in its place.
-#[derive(Debug, Clone, Copy)]
+#[derive(Debug, Clone)]
 pub struct Part<'a> {
-    /// Its samples, mono at [`SAMPLE_RATE`].
-    pub samples: &'a [f32],
+    /// Its sounding samples.
+    sounding: &'a [f32],
+    /// Their level in dBFS; minus infinity for silence.
+    level_db: f64,
     /// The pause that follows; none where the next clip joins on.
-    pub pause: Option<Pause>,
+    pause: Option<Pause>,
+}
+
+impl<'a> Part<'a> {
+    /// A clip of mono samples at [`SAMPLE_RATE`](super::SAMPLE_RATE), and the pause that follows;
+    /// none where the next clip joins on.
+    pub fn new(samples: &'a [f32], pause: Option<Pause>) -> Part<'a> {
+        Part::shaped(samples, &Shape::of(samples), pause)
+    }
+
+    /// A clip whose sounding part is known.
+    pub(super) fn shaped(samples: &'a [f32], shape: &Shape, pause: Option<Pause>) -> Part<'a> {
+        let sounding = samples.get(shape.range.clone()).unwrap_or_default();
+        Part { sounding, level_db: shape.level_db, pause }
+    }
+
+    fn len(&self) -> Frames {
+        Frames::of(self.sounding.len())
+    }
 }
 
 /// Where a clip lies in the joined sound.
@@ -95,113 +108,34 @@ pub struct Span {
 /// Clips in one.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Joined {
-    /// Mono samples at [`SAMPLE_RATE`], not yet at their final level.
+    /// Mono samples at [`SAMPLE_RATE`](super::SAMPLE_RATE), not yet at their final level.
     pub samples: Vec<f32>,
     /// Where each part lies.
     pub spans: Vec<Span>,
 }
 
-/// Frames over which a clip's level is taken: 5 ms.
-const WINDOW: usize = SAMPLE_RATE as usize / 200;
-/// Windows this far below the mean of all are pauses within the clip.
-const GATE: f64 = 0.1;
-/// A clip's own noise lies below this share of its windows.
-const NOISE_SHARE: usize = 10;
-/// Edges this near to a clip's noise are silence.
-const ABOVE_NOISE: f64 = 4.0;
-/// Nothing louder than this, below the clip's level, is ever taken for silence.
-const MOST_EDGE: f64 = 3.2e-3;
-/// Frames of room tone before it repeats: 2.7 s, too long to be heard as a pattern.
-const TONE: usize = 1 << 17;
-/// Frames over which a recorded room fades into itself: 50 ms.
-const SEAM: usize = SAMPLE_RATE as usize / 20;
-/// What the low-pass of the room tone, near 1200 Hz, lets in of each new value.
-const TONE_PASS: f64 = 0.15;
-
 /// Joins clips, with pauses and room tone.
 pub fn join(parts: &[Part<'_>], options: &JoinOptions) -> Joined {
-    let shapes: Vec<Shape> = parts.iter().map(|part| Shape::of(part.samples, options)).collect();
-    let median =
-        median(shapes.iter().map(|shape| shape.level_db).filter(|level| level.is_finite()).collect());
-    let (places, spans, length) = places(parts, &shapes, options);
-    let mut samples = vec![0f32; length.len()];
-    for ((part, shape), place) in parts.iter().zip(&shapes).zip(places) {
-        let evened = (median - shape.level_db).clamp(-options.evening_db, options.evening_db);
+    let median = median(parts.iter().map(|part| part.level_db).filter(|level| level.is_finite()).collect());
+    let gain = |part: &Part<'_>| {
+        let evened = (median - part.level_db).clamp(-options.evening_db, options.evening_db);
         let gain_db = options.speech_dbfs - median + evened;
-        let gain = if gain_db.is_finite() { 10f64.powf(gain_db / 20.0) } else { 0.0 };
-        let clip = part.samples.get(shape.range.clone()).unwrap_or_default();
-        let target = samples.get_mut(place.start.len()..).unwrap_or_default();
-        mix(target, clip, gain as f32, place.fade_in, place.fade_out);
-    }
-    let tone = match &options.room_tone {
-        Some(recorded) if !recorded.is_empty() => {
-            looped(recorded, 10f64.powf((options.speech_dbfs - median) / 20.0) as f32)
-        }
-        _ => room_tone(options.room_tone_dbfs),
+        if gain_db.is_finite() { 10f64.powf(gain_db / 20.0) as f32 } else { 0.0 }
     };
-    for (sample, noise) in samples.iter_mut().zip(tone.iter().cycle()) {
-        *sample += noise;
-    }
-    Joined { samples, spans }
-}
-
-/// The sounding part of a clip.
-struct Shape {
-    range: Range<usize>,
-    /// RMS without pauses, in dBFS; minus infinity for silence.
-    level_db: f64,
-}
-
-impl Shape {
-    fn of(samples: &[f32], options: &JoinOptions) -> Shape {
-        let powers: Vec<f64> = samples.chunks(WINDOW).map(power).collect();
-        let level = active_power(&powers);
-        let mut sorted = powers.clone();
-        sorted.sort_by(f64::total_cmp);
-        let noise = sorted.get(sorted.len() / NOISE_SHARE).copied().unwrap_or(0.0);
-        let edge = level * 10f64.powf(-options.edge_db / 10.0);
-        let edge = edge.max((noise * ABOVE_NOISE).min(level * MOST_EDGE));
-        let sounds = |power: &f64| *power > edge;
-        let keep = options.keep.len();
-        let range = match (powers.iter().position(sounds), powers.iter().rposition(sounds)) {
-            (Some(first), Some(last)) => {
-                (first * WINDOW).saturating_sub(keep)..((last + 1) * WINDOW + keep).min(samples.len())
-            }
-            _ => 0..samples.len(),
-        };
-        Shape { range, level_db: 10.0 * level.log10() }
-    }
-
-    fn len(&self) -> Frames {
-        Frames::of(self.range.len())
-    }
-}
-
-/// The edges of a clip's sounding part.
-pub(super) fn edges(samples: &[f32], options: &JoinOptions) -> Edges {
-    let shape = Shape::of(samples, options);
-    Edges::of(samples.get(shape.range).unwrap_or_default(), shape.level_db)
-}
-
-fn power(samples: &[f32]) -> f64 {
-    // Four sums, since a single one waits for each addition.
-    let mut sums = [0f32; 4];
-    let quads = samples.chunks_exact(4);
-    let rest: f32 = quads.remainder().iter().map(|sample| sample * sample).sum();
-    for quad in quads {
-        for (sum, sample) in sums.iter_mut().zip(quad) {
-            *sum += sample * sample;
+    let gains: Vec<f32> = parts.iter().map(gain).collect();
+    let (places, spans, length) = places(parts, &gains, options);
+    let room = match &options.room_tone {
+        Some(recorded) if !recorded.is_empty() => {
+            tone::recorded_room(recorded, 10f64.powf((options.speech_dbfs - median) / 20.0) as f32)
         }
+        _ => tone::quiet_room(options.room_tone_dbfs),
+    };
+    let mut sound = Sound { samples: Vec::with_capacity(length.len()), room };
+    for ((part, gain), place) in parts.iter().zip(gains).zip(places) {
+        sound.mix(part.sounding, gain, place);
     }
-    f64::from(sums.iter().sum::<f32>() + rest) / samples.len().max(1) as f64
-}
-
-/// Mean power of the windows that are no pauses.
-fn active_power(powers: &[f64]) -> f64 {
-    let mean = |powers: &[f64]| powers.iter().sum::<f64>() / powers.len().max(1) as f64;
-    let gate = mean(powers) * GATE;
-    let active: Vec<f64> = powers.iter().copied().filter(|power| *power > gate).collect();
-    mean(&active)
+    sound.room_until(length.len());
+    Joined { samples: sound.samples, spans }
 }
 
 /// The lower median; 0 where there is nothing.
@@ -217,26 +151,30 @@ struct Place {
     fade_out: usize,
 }
 
-fn places(parts: &[Part<'_>], shapes: &[Shape], options: &JoinOptions) -> (Vec<Place>, Vec<Span>, Frames) {
-    let half = |shape: &Shape| Frames(shape.len().0 / 2).min(options.fade);
+fn places(parts: &[Part<'_>], gains: &[f32], options: &JoinOptions) -> (Vec<Place>, Vec<Span>, Frames) {
+    let half = |part: &Part<'_>| Frames(part.len().0 / 2);
+    let fade = |part: &Part<'_>| half(part).min(options.fade).len();
     let mut places: Vec<Place> = Vec::with_capacity(parts.len());
     let mut spans: Vec<Span> = Vec::with_capacity(parts.len());
     let mut at = options.lead;
     let mut overlap = None;
-    for (index, (part, shape)) in parts.iter().zip(shapes).enumerate() {
+    let nexts = parts.iter().zip(gains).skip(1).map(Some).chain([None]);
+    for ((part, gain), next) in parts.iter().zip(gains).zip(nexts) {
         let before = overlap.unwrap_or_default();
-        let next = shapes.get(index + 1);
-        let joins_on = part.pause.is_none() && next.is_some();
-        overlap = next.filter(|_| joins_on).map(|next| half(shape).min(half(next)));
-        let (start, end) = (at - before, at - before + shape.len());
+        overlap = next.filter(|_| part.pause.is_none()).map(|(next, next_gain)| {
+            let most = half(part).min(half(next)).len();
+            Frames::of(seam::overlap((part.sounding, *gain), (next.sounding, *next_gain), most))
+        });
+        let (start, end) = (at - before, at - before + part.len());
+        let joined_on = before > Frames(0);
         places.push(Place {
             start,
-            fade_in: if index > 0 && before > Frames(0) { before } else { half(shape) }.len(),
-            fade_out: overlap.unwrap_or_else(|| half(shape)).len(),
+            fade_in: if joined_on { before.len() } else { fade(part) },
+            fade_out: overlap.map_or(fade(part), Frames::len),
         });
         let to = end - Frames(overlap.unwrap_or_default().0 / 2);
         // A clip begins where the one before it ended, in the middle of their overlap.
-        let from = if before > Frames(0) { spans.last().map_or(start, |span| span.to) } else { start };
+        let from = if joined_on { spans.last().map_or(start, |span| span.to) } else { start };
         spans.push(Span { from, to });
         at = end
             + match (next, part.pause) {
@@ -251,55 +189,63 @@ fn places(parts: &[Part<'_>], shapes: &[Shape], options: &JoinOptions) -> (Vec<P
     (places, spans, at)
 }
 
-/// Adds a clip with fades at its ends.
-fn mix(target: &mut [f32], clip: &[f32], gain: f32, fade_in: usize, fade_out: usize) {
-    let last = clip.len().saturating_sub(fade_out);
-    for (index, (sum, sample)) in target.iter_mut().zip(clip).enumerate() {
-        let mut factor = gain;
-        if index < fade_in {
-            factor *= raised_cosine(index, fade_in);
+/// What has been joined so far: the room, with clips in it.
+struct Sound {
+    samples: Vec<f32>,
+    /// Heard again and again.
+    room: Vec<f32>,
+}
+
+impl Sound {
+    /// The room goes on.
+    fn room_until(&mut self, end: usize) {
+        while self.samples.len() < end && !self.room.is_empty() {
+            let next = self.room.get(self.samples.len() % self.room.len()..).unwrap_or_default();
+            let wanted = next.len().min(end - self.samples.len());
+            self.samples.extend_from_slice(next.get(..wanted).unwrap_or_default());
         }
-        if index >= last {
-            factor *= raised_cosine(clip.len() - 1 - index, fade_out);
+    }
+
+    /// The room goes on while a clip is heard, from where the sound ends.
+    fn append(&mut self, mut clip: &[f32], gain: f32) {
+        while !clip.is_empty() && !self.room.is_empty() {
+            let next = self.room.get(self.samples.len() % self.room.len()..).unwrap_or_default();
+            wide::append_sum(&mut self.samples, next, clip, gain);
+            clip = clip.get(next.len()..).unwrap_or_default();
         }
-        *sum += factor * sample;
+    }
+
+    /// Adds a clip that begins no earlier than the one before, with fades at its ends.
+    fn mix(&mut self, clip: &[f32], gain: f32, place: Place) {
+        let Place { start, fade_in, fade_out } = place;
+        let (start, last) = (start.len(), clip.len().saturating_sub(fade_out));
+        let body = fade_in.min(clip.len())..last.max(fade_in).min(clip.len());
+        self.room_until(start + body.start);
+        self.fade(clip, start, 0..body.start, |index| gain * raised_cosine(index, fade_in));
+        // Of the body, what the clip before still reaches into is there already.
+        let there = (self.samples.len() - start).clamp(body.start, body.end);
+        if let (Some(target), Some(clip)) =
+            (self.samples.get_mut(start + body.start..), clip.get(body.start..there))
+        {
+            wide::add(target, clip, gain);
+        }
+        self.append(clip.get(there..body.end).unwrap_or_default(), gain);
+        self.room_until(start + clip.len());
+        let falling = |index: usize| gain * raised_cosine(clip.len() - 1 - index, fade_out);
+        self.fade(clip, start, body.end..clip.len(), falling);
+    }
+
+    /// Adds a stretch of a clip, each sample with a gain of its own.
+    fn fade(&mut self, clip: &[f32], start: usize, stretch: Range<usize>, gain: impl Fn(usize) -> f32) {
+        let target = self.samples.get_mut(start..).unwrap_or_default();
+        let sums = target.iter_mut().zip(clip).enumerate().take(stretch.end).skip(stretch.start);
+        for (index, (sum, sample)) in sums {
+            *sum += gain(index) * sample;
+        }
     }
 }
 
 /// Rises from 0 to 1; with its mirror image it sums to 1.
 fn raised_cosine(index: usize, length: usize) -> f32 {
     (0.5 - 0.5 * (PI * (index as f64 + 0.5) / length as f64).cos()) as f32
-}
-
-/// A recorded room that repeats without a seam: its end is faded into its beginning.
-fn looped(recorded: &[f32], gain: f32) -> Vec<f32> {
-    let seam = (recorded.len() / 4).min(SEAM);
-    let (body, end) = recorded.split_at(recorded.len() - seam);
-    let fading = end.iter().enumerate().map(|(index, sample)| {
-        // Two stretches of noise are not alike: their powers are to sum to one, not their values.
-        let rising = PI / 2.0 * (index as f64 + 0.5) / seam as f64;
-        (rising.sin() as f32, rising.cos() as f32 * sample)
-    });
-    let start = body.iter().zip(fading).map(|(sample, (rising, ending))| gain * (rising * sample + ending));
-    let rest = body.iter().skip(seam).map(|sample| gain * sample);
-    start.collect::<Vec<_>>().into_iter().chain(rest).collect()
-}
-
-/// Noise as of a quiet room, that repeats without a seam.
-fn room_tone(dbfs: f64) -> Vec<f32> {
-    let mut noise = Noise::new(0x5EED);
-    let white: Vec<f32> = (0..TONE).map(|_| noise.triangular()).collect();
-    let mut low = 0f64;
-    let mut pass = |value: &f32| {
-        low += TONE_PASS * (f64::from(*value) - low);
-        low
-    };
-    // A first stretch brings the filter to where the end of the tone leaves it.
-    white.iter().skip(TONE - 1024).for_each(|value| {
-        pass(value);
-    });
-    let tone: Vec<f64> = white.iter().map(pass).collect();
-    let power = tone.iter().map(|value| value * value).sum::<f64>() / TONE as f64;
-    let gain = 10f64.powf(dbfs / 20.0) / power.sqrt();
-    tone.into_iter().map(|value| (value * gain) as f32).collect()
 }

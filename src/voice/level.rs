@@ -7,15 +7,36 @@ use std::collections::VecDeque;
 
 use ebur128::{EbuR128, Mode};
 
-use super::{SAMPLE_RATE, meter};
+use super::meter::Survey;
+use super::{SAMPLE_RATE, wide};
 
-/// How loud a sound is.
-#[derive(Debug, Clone, Copy, PartialEq)]
+/// How loud a sound is. What it is too short or too quiet for is `None`.
+#[derive(Debug, Clone, Copy, Default, PartialEq)]
 pub struct Loudness {
     /// Integrated loudness in LUFS.
     pub integrated_lufs: f64,
     /// True peak in dBTP.
     pub true_peak_dbtp: f64,
+    /// Loudness range in LU, by EBU Tech 3342.
+    pub range_lu: Option<f64>,
+    /// The highest momentary loudness (400 ms), in LUFS.
+    pub momentary_lufs: Option<f64>,
+    /// The highest short-term loudness (3 s), in LUFS.
+    pub short_term_lufs: Option<f64>,
+}
+
+impl Loudness {
+    /// That of the same sound after a gain.
+    pub fn with_gain(self, db: f64) -> Loudness {
+        let more = |value: Option<f64>| value.map(|value| value + db);
+        Loudness {
+            integrated_lufs: self.integrated_lufs + db,
+            true_peak_dbtp: self.true_peak_dbtp + db,
+            range_lu: self.range_lu,
+            momentary_lufs: more(self.momentary_lufs),
+            short_term_lufs: more(self.short_term_lufs),
+        }
+    }
 }
 
 /// How loud a sound is to be.
@@ -90,7 +111,7 @@ pub(super) fn to_gain(db: f64) -> f64 {
     10f64.powf(db / 20.0)
 }
 
-fn to_db(gain: f64) -> f64 {
+pub(super) fn to_db(gain: f64) -> f64 {
     20.0 * gain.log10()
 }
 
@@ -99,11 +120,8 @@ fn to_db(gain: f64) -> f64 {
 /// # Errors
 /// It is too short, too quiet or not made of numbers.
 pub fn measure(samples: &[f32]) -> Result<Loudness, LevelError> {
-    check(samples, 1, SAMPLE_RATE)?;
-    Ok(Loudness {
-        integrated_lufs: meter::loudness(samples).ok_or(LevelError::TooQuiet)?,
-        true_peak_dbtp: to_db(meter::true_peak(samples)),
-    })
+    long_enough(samples.len(), SAMPLE_RATE)?;
+    Survey::of(samples).ok_or(LevelError::NotFinite)?.loudness().ok_or(LevelError::TooQuiet)
 }
 
 /// Measures interleaved channels (left and right first) at a rate in Hz.
@@ -112,52 +130,31 @@ pub fn measure(samples: &[f32]) -> Result<Loudness, LevelError> {
 /// It is too short, too quiet or not made of numbers, or the shape is not
 /// one that can be measured.
 pub fn measure_interleaved(samples: &[f32], channels: u32, rate: u32) -> Result<Loudness, LevelError> {
-    let mut meter = meter(samples, channels, rate, Mode::I | Mode::TRUE_PEAK)?;
-    meter.add_frames_f32(samples).map_err(|_| LevelError::BadShape)?;
+    let mut meter = meter(samples, channels, rate, Mode::I | Mode::S | Mode::LRA | Mode::TRUE_PEAK)?;
+    let (mut momentary, mut short_term) = (f64::NEG_INFINITY, f64::NEG_INFINITY);
+    let step = rate as usize / 10;
+    let mut steps = 0;
+    for block in samples.chunks(step * channels as usize) {
+        meter.add_frames_f32(block).map_err(|_| LevelError::BadShape)?;
+        steps += 1;
+        // A window is only full after as many steps.
+        if steps >= 4 {
+            momentary = momentary.max(meter.loudness_momentary().map_err(|_| LevelError::BadShape)?);
+        }
+        if steps >= 30 {
+            short_term = short_term.max(meter.loudness_shortterm().map_err(|_| LevelError::BadShape)?);
+        }
+    }
     let mut peak = 0f64;
     for channel in 0..channels {
         peak = peak.max(meter.true_peak(channel).map_err(|_| LevelError::BadShape)?);
     }
-    Ok(Loudness { integrated_lufs: integrated(&meter)?, true_peak_dbtp: to_db(peak) })
-}
-
-/// All that a broadcaster's file says of its loudness; what the sound is too short for is `None`.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Programme {
-    /// Integrated loudness and true peak.
-    pub loudness: Loudness,
-    /// Loudness range in LU.
-    pub range_lu: Option<f64>,
-    /// The highest momentary loudness (400 ms), in LUFS.
-    pub momentary_lufs: Option<f64>,
-    /// The highest short-term loudness (3 s), in LUFS.
-    pub short_term_lufs: Option<f64>,
-}
-
-/// Measures all of a mono sound at [`SAMPLE_RATE`].
-///
-/// # Errors
-/// It is too short, too quiet or not made of numbers.
-pub fn measure_programme(samples: &[f32]) -> Result<Programme, LevelError> {
-    let loudness = measure(samples)?;
-    let mut meter = meter(samples, 1, SAMPLE_RATE, Mode::I | Mode::LRA | Mode::S)?;
-    let (mut momentary, mut short_term) = (f64::NEG_INFINITY, f64::NEG_INFINITY);
-    let step = SAMPLE_RATE as usize / 10;
-    for (index, block) in samples.chunks(step).enumerate() {
-        meter.add_frames_f32(block).map_err(|_| LevelError::BadShape)?;
-        // A window is only full after as many steps.
-        if index >= 3 {
-            momentary = momentary.max(meter.loudness_momentary().map_err(|_| LevelError::BadShape)?);
-        }
-        if index >= 29 {
-            short_term = short_term.max(meter.loudness_shortterm().map_err(|_| LevelError::BadShape)?);
-        }
-    }
     let known = |value: f64| value.is_finite().then_some(value);
     let range = meter.loudness_range().map_err(|_| LevelError::BadShape)?;
-    Ok(Programme {
-        loudness,
-        range_lu: known(range).filter(|_| samples.len() >= 30 * step),
+    Ok(Loudness {
+        integrated_lufs: integrated(&meter)?,
+        true_peak_dbtp: to_db(peak),
+        range_lu: known(range).filter(|_| steps >= 30),
         momentary_lufs: known(momentary),
         short_term_lufs: known(short_term),
     })
@@ -167,14 +164,18 @@ fn check(samples: &[f32], channels: u32, rate: u32) -> Result<(), LevelError> {
     if channels == 0 || !samples.len().is_multiple_of(channels as usize) {
         return Err(LevelError::BadShape);
     }
-    let frames = samples.len() / channels as usize;
-    if (frames as u64) < u64::from(rate) * 2 / 5 {
-        return Err(LevelError::TooShort { frames });
-    }
+    long_enough(samples.len() / channels as usize, rate)?;
     if !samples.iter().all(|sample| sample.is_finite()) {
         return Err(LevelError::NotFinite);
     }
     Ok(())
+}
+
+fn long_enough(frames: usize, rate: u32) -> Result<(), LevelError> {
+    match (frames as u64) < u64::from(rate) * 2 / 5 {
+        true => Err(LevelError::TooShort { frames }),
+        false => Ok(()),
+    }
 }
 
 fn meter(samples: &[f32], channels: u32, rate: u32, mode: Mode) -> Result<EbuR128, LevelError> {
@@ -199,16 +200,13 @@ pub fn to_target(mut samples: Vec<f32>, options: &LevelOptions) -> Result<Levell
     if before.true_peak_dbtp + gain_db > highest {
         return limit_to_target(&samples, gain_db, highest, options.target_lufs);
     }
-    let gain = to_gain(gain_db) as f32;
-    samples.iter_mut().for_each(|sample| *sample *= gain);
-    let loudness =
-        Loudness { integrated_lufs: options.target_lufs, true_peak_dbtp: before.true_peak_dbtp + gain_db };
-    Ok(Levelled { samples, loudness, limited: false })
+    wide::scale(&mut samples, to_gain(gain_db) as f32);
+    Ok(Levelled { samples, loudness: before.with_gain(gain_db), limited: false })
 }
 
 fn limit_to_target(samples: &[f32], gain_db: f64, highest: f64, target: f64) -> Result<Levelled, LevelError> {
     let (mut gain_db, mut threshold_db) = (gain_db, highest);
-    let mut reached = Loudness { integrated_lufs: f64::NEG_INFINITY, true_peak_dbtp: f64::NEG_INFINITY };
+    let mut reached = Loudness::default();
     for round in 1..=ROUNDS {
         let limited = limit(samples, to_gain(gain_db), to_gain(threshold_db));
         reached = measure(&limited)?;
@@ -224,7 +222,7 @@ fn limit_to_target(samples: &[f32], gain_db: f64, highest: f64, target: f64) -> 
             threshold_db -= over + MARGIN_DB / 2.0;
         }
     }
-    let Loudness { integrated_lufs, true_peak_dbtp } = reached;
+    let Loudness { integrated_lufs, true_peak_dbtp, .. } = reached;
     Err(LevelError::OutOfReach { integrated_lufs, true_peak_dbtp })
 }
 

@@ -28,9 +28,13 @@ mod meter;
 mod noise;
 pub mod record;
 pub mod repair;
+mod seam;
 pub mod segment;
+mod shape;
 mod spectrum;
 mod spelling;
+mod tone;
+mod wide;
 pub mod write;
 
 use std::collections::BTreeSet;
@@ -46,8 +50,8 @@ pub use hum::Hum;
 pub use join::JoinOptions;
 pub use level::{LevelError, LevelOptions, Loudness};
 
-use choose::{Gap, choose};
-use join::{Part, join};
+use choose::{Choice, Gap, choose};
+use join::join;
 use level::to_target;
 
 /// Frames a second of everything made here.
@@ -180,7 +184,7 @@ pub struct MissingPhrase {
 
 impl fmt::Display for MissingPhrase {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(f, "\"{}\" ({})", self.words, bank::name_of(self.intonation))?;
+        write!(f, "\"{}\" ({})", self.words, self.intonation.name())?;
         match &self.why {
             Why::Missing => Ok(()),
             Why::Stale { recorded } => write!(f, ", recorded before as \"{recorded}\""),
@@ -228,7 +232,30 @@ fn list<T: ToString>(items: &[T]) -> String {
 /// Every phrase without a fresh recording, every needed clip that cannot be
 /// decoded, or a level that cannot be reached.
 pub fn speak(pieces: &[Piece], bank: &Bank<'_>, options: &SpeakOptions) -> Result<Spoken, VoiceError> {
-    let chosen = choose(pieces, bank).map_err(|gaps| missing(bank, gaps, &options.phrases))?;
+    speak_chosen(choose_clips(pieces, bank, options)?, bank, options)
+}
+
+/// Chooses the clips of a message.
+///
+/// # Errors
+/// Every phrase without a fresh recording.
+pub fn choose_clips(
+    pieces: &[Piece],
+    bank: &Bank<'_>,
+    options: &SpeakOptions,
+) -> Result<Vec<Choice>, VoiceError> {
+    choose(pieces, bank).map_err(|gaps| missing(bank, gaps, &options.phrases))
+}
+
+/// Speaks clips that were chosen from a bank.
+///
+/// # Errors
+/// Every clip that cannot be decoded, or a level that cannot be reached.
+pub fn speak_chosen(
+    chosen: Vec<Choice>,
+    bank: &Bank<'_>,
+    options: &SpeakOptions,
+) -> Result<Spoken, VoiceError> {
     if chosen.is_empty() {
         return Err(VoiceError::NothingToSay);
     }
@@ -236,8 +263,8 @@ pub fn speak(pieces: &[Piece], bank: &Bank<'_>, options: &SpeakOptions) -> Resul
     let mut broken = Vec::new();
     let mut seen = BTreeSet::new();
     for choice in &chosen {
-        match bank.sound(choice.clip) {
-            Ok(samples) => parts.push(Part { samples, pause: choice.pause }),
+        match bank.part(choice.clip, choice.pause) {
+            Ok(part) => parts.push(part),
             Err(finding) if seen.insert(choice.clip) => broken.push(finding),
             Err(_) => {}
         }

@@ -11,7 +11,7 @@ use kabla::language::{Pack, Piece};
 use kabla::plan::make;
 use kabla::voice::active::active_level;
 use kabla::voice::channel::{self, Section, meeting, narrow, phone, phone_clips, room_tone};
-use kabla::voice::level::{measure, measure_programme};
+use kabla::voice::level::measure;
 use kabla::voice::write::{
     BroadcastOptions, CaptionOptions, Law, OpusOptions, Stitch, StitchOptions, WavOptions, broadcast_wav,
     opus, playlist, subrip, telephone_pcm, telephone_wav, voicexml,
@@ -190,12 +190,11 @@ fn a_phone_system_gets_clips_that_match() {
 #[test]
 fn radio_files_carry_broadcast_fields_and_markers() {
     let (_, spoken) = messages("sw", &[Topic::FillContainer]).remove(0);
-    let programme = measure_programme(&spoken.samples).unwrap();
+    let loudness = measure(&spoken.samples).unwrap();
     let options = BroadcastOptions {
         description: "Viazi – mchanga".into(),
         date: chrono::NaiveDate::from_ymd_opt(2027, 4, 20),
-        reference: "0123456789abcdef0123456789abcdef".into(),
-        programme,
+        loudness,
         tool: "kabla".into(),
         markers: spoken.lines.iter().map(|line| (line.from, line.words.clone())).collect(),
         wav: WavOptions::default(),
@@ -210,12 +209,21 @@ fn radio_files_carry_broadcast_fields_and_markers() {
     };
     assert_eq!(text(0, 256), "Viazi ? mchanga");
     assert_eq!(text(256, 32), "Kabla");
-    assert_eq!(text(288, 32), "0123456789abcdef0123456789abcdef");
+    let reference = text(288, 32);
+    assert!(reference.len() == 32 && reference.bytes().all(|byte| byte.is_ascii_hexdigit()), "{reference}");
+    let referred = |samples: &[f32], title: &str| {
+        let options = BroadcastOptions { description: title.into(), ..options.clone() };
+        broadcast_wav(samples, &options).unwrap()[12 + 8 + 288..][..32].to_vec()
+    };
+    assert_eq!(referred(&spoken.samples, "another title"), reference.as_bytes());
+    let mut other = spoken.samples.clone();
+    other[1000] += 0.01;
+    assert_ne!(referred(&other, "Viazi"), reference.as_bytes());
     assert_eq!((text(320, 10), text(330, 8)), ("2027-04-20".into(), "00:00:00".into()));
     assert_eq!((bext[346], bext[347]), (2, 0));
     let field = |index: usize| i16::from_le_bytes([bext[412 + 2 * index], bext[413 + 2 * index]]);
-    assert_eq!(field(0), (programme.loudness.integrated_lufs * 100.0).round() as i16);
-    assert_eq!(field(2), (programme.loudness.true_peak_dbtp * 100.0).round() as i16);
+    assert_eq!(field(0), (loudness.integrated_lufs * 100.0).round() as i16);
+    assert_eq!(field(2), (loudness.true_peak_dbtp * 100.0).round() as i16);
     assert!(
         (-2500..-1000).contains(&field(3)) && (-2500..-1500).contains(&field(4)),
         "{} {}",
@@ -240,9 +248,9 @@ fn radio_files_carry_broadcast_fields_and_markers() {
 #[test]
 fn short_sounds_leave_open_what_they_are_too_short_for() {
     let samples: Vec<f32> = sine(48_000, 1000.0, 0.1, 2.0).collect();
-    let programme = measure_programme(&samples).unwrap();
-    assert_eq!((programme.short_term_lufs, programme.range_lu), (None, None));
-    assert!((programme.momentary_lufs.unwrap() + 23.0).abs() < 0.1);
+    let loudness = measure(&samples).unwrap();
+    assert_eq!((loudness.short_term_lufs, loudness.range_lu), (None, None));
+    assert!((loudness.momentary_lufs.unwrap() + 23.0).abs() < 0.1);
 }
 
 #[test]

@@ -169,9 +169,10 @@ fn any_statement() -> impl Strategy<Value = Statement> {
         prop::sample::select(vec!["farm", "group", "zone"]),
         prop::sample::select(vec!["ridges", "mounds", "own"]),
         prop::sample::select(vec!["even", "uneven"]),
+        prop::sample::select(vec!["first", "next"]),
     );
     (prop::sample::select(subjects), day, 0u64..90, prop::collection::vec(0u32..1_000_000, 27), names)
-        .prop_map(|(subject, from, length, numbers, (kind, layout, widths))| {
+        .prop_map(|(subject, from, length, numbers, (kind, layout, widths, turn))| {
             const COUNTS: [&str; 27] = [
                 "roots_top",
                 "bed_rows",
@@ -219,6 +220,7 @@ fn any_statement() -> impl Strategy<Value = Statement> {
                 ("kind", Value::Name(kind)),
                 ("layout", Value::Name(layout)),
                 ("layer_widths", Value::Name(widths)),
+                ("turn", Value::Name(turn)),
                 ("last_harvest", Value::Date(to)),
                 ("when", Value::Span(DateSpan::new(from, to))),
                 ("first", Value::Date(from)),

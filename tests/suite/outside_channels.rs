@@ -41,7 +41,11 @@ fn ffmpeg_says(ffmpeg: &str, path: &Path) -> Loudness {
         .output()
         .unwrap();
     let said = String::from_utf8_lossy(&output.stderr).into_owned();
-    Loudness { integrated_lufs: number_after(&said, "I:"), true_peak_dbtp: number_after(&said, "Peak:") }
+    Loudness {
+        integrated_lufs: number_after(&said, "I:"),
+        true_peak_dbtp: number_after(&said, "Peak:"),
+        ..Loudness::default()
+    }
 }
 
 /// ffmpeg's ebur128 on fifty messages in every channel: within 0.2 LU and 0.3 dB of what we say.

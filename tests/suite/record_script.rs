@@ -8,7 +8,7 @@ use std::process::Command;
 use std::sync::LazyLock;
 
 use kabla::app::{Data, Embedded, RecordingScript, ScriptRequest, script};
-use kabla::guidance::{Topic, chapter, for_topic, tell};
+use kabla::guidance::{Subject, Topic, chapter, for_topic, tell, told_in, week_of};
 use kabla::language::{Intonation, Pack, Piece, Role};
 use kabla::plan::make;
 use kabla::voice::ClipState;
@@ -44,6 +44,11 @@ fn messages(pack: &Pack, case: &kabla::plan::Case) -> Vec<BTreeSet<Heard>> {
     let mut told = Topic::ALL
         .map(|topic| for_topic(&statements, topic).into_iter().cloned().collect::<Vec<_>>())
         .to_vec();
+    // In a segment a later check is the next.
+    let check = statements.iter().find(|of| of.subject == Subject::Step(Topic::MonthlyCheck)).unwrap();
+    told.push(
+        check.when[1..].iter().flat_map(|span| told_in(&[check.clone()], week_of(span.from))).collect(),
+    );
     // In a meeting each chapter ends with a question.
     told.extend(Topic::ALL.map(|topic| chapter(&statements, topic).pop().into_iter().collect()));
     let told = told.iter().filter(|statements| !statements.is_empty());
@@ -96,6 +101,27 @@ fn without_a_case_every_phrase_is_listed_once() {
         assert_eq!(listed.iter().cloned().collect::<BTreeSet<_>>(), all, "{tag}");
         assert_eq!(listed.len(), all.len(), "{tag}");
     }
+}
+
+/// The two endings of a word side by side: said twice and once skipped, it could not be told from said both ways.
+#[test]
+fn endings_of_the_same_words_are_apart() {
+    let mut words_alone = 0;
+    for tag in ["en", "sw", "am", "ha", "pt-MZ", "fr", "ny"] {
+        let lines = &script_of(tag).script.lines;
+        for pair in lines.windows(2) {
+            let (one, next) = (&pair[0], &pair[1]);
+            let together = (one.part, one.group) == (next.part, next.group);
+            if together && plain(&one.words) == plain(&next.words) {
+                let group = lines.iter().filter(|line| (line.part, line.group) == (one.part, one.group));
+                let others = group.filter(|line| plain(&line.words) != plain(&one.words)).count();
+                // One other can stand between them; where there is none, they must be neighbours.
+                assert_eq!(others, 0, "{tag}: lines {} and {}, {}", one.number, next.number, one.words);
+                words_alone += 1;
+            }
+        }
+    }
+    assert!(words_alone < 10, "{words_alone} words are alone in their group");
 }
 
 #[test]

@@ -8,7 +8,9 @@ use std::process::{Command, Output};
 use chrono::NaiveDate;
 use kabla::app::{self, Error, MusicFiles, Overrides, SegmentRequest, SegmentTime};
 use kabla::data::Embedded;
-use kabla::guidance::{DateSpan, Priority, Subject, Timing, for_week, in_order, tell, week_of};
+use kabla::guidance::{
+    DateSpan, Priority, Subject, Timing, Topic, Value, for_week, in_order, tell, told_in, week_of,
+};
 use kabla::language::{Pack, Pause, Piece};
 use kabla::plan::make;
 use kabla::voice::level::measure;
@@ -178,6 +180,39 @@ fn every_week_has_its_work_its_cautions_and_its_end() {
         }
         assert!(due > 20, "{name}");
     }
+}
+
+#[test]
+fn a_later_check_is_the_next_and_has_its_own_day() {
+    let (_, case) = examples().remove(0);
+    let statements = tell(&case, &make(&case).unwrap());
+    let check = |told: &[kabla::guidance::Statement]| {
+        told.iter().find(|of| of.subject == Subject::Step(Topic::MonthlyCheck)).unwrap().clone()
+    };
+    let days: Vec<NaiveDate> = check(&statements).when.iter().map(|span| span.from).collect();
+    assert!(days.len() > 2);
+    let pack = Pack::load(&Embedded, "en").unwrap();
+    for (index, from) in days.iter().enumerate() {
+        let told = told_in(&statements, week_of(*from));
+        let check = check(&told);
+        // In its own week, a check that is not over yet is the one told.
+        assert_eq!(check.value("first"), Some(&Value::Date(*from)), "check {index}");
+        let said: String = pack
+            .say(&check)
+            .unwrap()
+            .iter()
+            .map(|piece| match piece {
+                Piece::Words(words) => format!("{} ", words.text),
+                Piece::Pause(_) => String::new(),
+            })
+            .collect();
+        assert_eq!(said.contains("first on"), index == 0, "{said}");
+        assert_eq!(said.contains("next on"), index > 0, "{said}");
+    }
+    let others = |told: Vec<kabla::guidance::Statement>| {
+        told.into_iter().filter(|of| of.subject != Subject::Step(Topic::MonthlyCheck)).collect::<Vec<_>>()
+    };
+    assert_eq!(others(told_in(&statements, week_of(days[2]))), others(statements));
 }
 
 #[test]
@@ -359,7 +394,7 @@ fn voice() -> Spoken {
         pause: Some(Pause::Statement),
     };
     let info = Bank::load(&Embedded, "en", "stand-in").unwrap().voice().clone();
-    let loudness = Loudness { integrated_lufs: -23.0, true_peak_dbtp: -20.0 };
+    let loudness = Loudness { integrated_lufs: -23.0, true_peak_dbtp: -20.0, ..Loudness::default() };
     Spoken { samples, lines: vec![line], loudness, limited: false, voice: info }
 }
 

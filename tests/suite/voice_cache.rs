@@ -3,10 +3,11 @@ use std::fs;
 use std::path::PathBuf;
 
 use super::voice_bank::{Files, HEADER, bank_of, sine, wav_of};
-use kabla::data::{CacheFolder, Cached, Data};
+use kabla::data::{CacheFolder, Cached, Data, Store as _};
 use kabla::language::{Intonation, Pause, Piece, Role, Words};
 use kabla::voice::choose::{choose, explain};
 use kabla::voice::{Bank, SpeakOptions, speak};
+use proptest::prelude::*;
 
 fn words(text: &str, ending: Intonation) -> Piece {
     Piece::Words(Words { text: text.to_owned(), role: Role::Phrase, ending })
@@ -67,6 +68,43 @@ fn the_cache_is_what_is_read_and_a_changed_clip_is_noticed() {
     assert_ne!(samples(&Cached { data: &before, folder: cache() }), first);
     assert_eq!(samples(&Cached { data: &after, folder: cache() }), samples(&after));
     assert_eq!(kept(folder.path()).len(), 4);
+}
+
+#[test]
+fn what_nobody_uses_for_two_months_goes() {
+    let folder = tempfile::tempdir().unwrap();
+    let cache = CacheFolder(folder.path().to_owned());
+    let days = |days: u64| std::time::SystemTime::now() - std::time::Duration::from_secs(days * 86_400);
+    let set = |name: &str, age: u64| {
+        fs::File::options()
+            .write(true)
+            .open(folder.path().join(name))
+            .unwrap()
+            .set_modified(days(age))
+            .unwrap();
+    };
+    for (name, age) in
+        [("new.clip", 0), ("last-month.clip", 40), ("old.clip", 61), ("used.clip", 61), ("letter.txt", 900)]
+    {
+        cache.put(name, b"sound");
+        set(name, age);
+    }
+    assert_eq!(cache.get("used.clip").as_deref(), Some(&b"sound"[..]));
+    let names = || {
+        let all = kept(folder.path()).into_iter().map(|path| path.file_name().unwrap().to_owned());
+        all.filter(|name| name != "tidied").collect::<Vec<_>>()
+    };
+    cache.tidy();
+    assert_eq!(names(), ["last-month.clip", "letter.txt", "new.clip", "used.clip"]);
+    // Looked at today already.
+    set("new.clip", 70);
+    cache.tidy();
+    assert_eq!(names().len(), 4);
+    set("tidied", 2);
+    cache.tidy();
+    assert_eq!(names(), ["last-month.clip", "letter.txt", "used.clip"]);
+    CacheFolder(folder.path().join("not-there")).tidy();
+    assert!(!folder.path().join("not-there").exists());
 }
 
 #[test]
@@ -147,6 +185,80 @@ fn the_take_that_meets_best_is_chosen_against_every_pair() {
         assert_eq!(explained.iter().map(|e| e.choice.clone()).collect::<Vec<_>>(), chosen);
         assert_eq!(explained[1].others.len(), 3);
         assert!(explained[0].meets.unwrap().pitch_semitones < 2.0);
+    }
+}
+
+/// What a cover costs: clips, clips with another intonation, roughness in thousandths.
+type Cost = (usize, usize, u64);
+
+/// The cost of the best cover of words, from `at` on and after a clip, by trying all. Each word has
+/// the intonation with which a clip that ends there is to end, and the pause after it.
+fn cheapest(
+    words: &[(&str, Intonation, Option<Pause>)],
+    at: usize,
+    before: Option<usize>,
+    bank: &Bank<'_>,
+) -> Option<Cost> {
+    if at == words.len() {
+        return Some((0, 0, 0));
+    }
+    let mut best: Option<Cost> = None;
+    for end in at + 1..=words.len() {
+        // No clip reaches over a pause.
+        if words[at..end - 1].iter().any(|(_, _, pause)| pause.is_some()) {
+            break;
+        }
+        let text = words[at..end].iter().map(|word| word.0).collect::<Vec<_>>().join(" ");
+        for (place, _) in bank.clips().iter().enumerate().filter(|(_, clip)| clip.words == text) {
+            let Some(rest) = cheapest(words, end, Some(place), bank) else { continue };
+            let rough = before.map_or(0, |before| bank.meeting(before, place).unwrap().roughness());
+            let behind = at > 0 && words[at - 1].2.is_some();
+            let rough = if behind { rough / 10 } else { rough };
+            let other = usize::from(bank.clips()[place].intonation != words[end - 1].1);
+            let cost = (rest.0 + 1, rest.1 + other, rest.2 + rough);
+            best = Some(best.map_or(cost, |best| best.min(cost)));
+        }
+    }
+    best
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(48))]
+    #[test]
+    fn no_cover_costs_less_with_what_is_heard_where_clips_meet(
+        message in prop::collection::vec(("[ab]", any::<bool>()), 2..6),
+        clips in prop::collection::btree_set((prop::collection::vec("[ab]", 1..3), any::<bool>(), 0..6usize), 3..9),
+    ) {
+        const PITCHES: [f64; 6] = [95.0, 120.0, 150.0, 190.0, 240.0, 310.0];
+        let ending = |last: bool| if last { "final" } else { "medial" };
+        let clips: Vec<(String, &str, u32, f64)> = clips
+            .iter()
+            .map(|(words, last, pitch)| (words.join(" "), ending(*last), *pitch as u32 + 1, PITCHES[*pitch]))
+            .collect();
+        let clips: Vec<(&str, &str, u32, f64)> = clips.iter().map(|(w, e, t, p)| (w.as_str(), *e, *t, *p)).collect();
+        let files = takes(&clips);
+        let bank = Bank::load(&files, "en", "v").unwrap();
+        let mut pieces = Vec::new();
+        let mut plain = Vec::new();
+        for (word, stop) in &message {
+            let (intonation, pause) = match stop {
+                true => (Intonation::Final, Some(Pause::Sentence)),
+                false => (Intonation::Medial, None),
+            };
+            pieces.push(words(word, intonation));
+            pieces.extend(pause.map(Piece::Pause));
+            plain.push((word.as_str(), intonation, pause));
+        }
+        match (choose(&pieces, &bank), cheapest(&plain, 0, None, &bank)) {
+            (Ok(chosen), Some(best)) => {
+                let explained = explain(&pieces, &bank).unwrap();
+                let other = explained.iter().filter(|e| bank.clips()[e.choice.clip].intonation != e.wanted).count();
+                let rough: u64 = explained.iter().map(|e| e.roughness).sum();
+                prop_assert_eq!((chosen.len(), other, rough), best);
+            }
+            (Err(_), None) => {}
+            (chosen, best) => prop_assert!(false, "{chosen:?}, {best:?}"),
+        }
     }
 }
 

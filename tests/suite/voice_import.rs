@@ -4,9 +4,10 @@ use std::collections::BTreeMap;
 use std::io::{Cursor, Write as _};
 use std::process::Command;
 
+use kabla::app::ScriptRequest;
 use kabla::data::Embedded;
 use kabla::finding::Finding;
-use kabla::language::{Intonation, Pack};
+use kabla::language::Intonation;
 use kabla::voice::record::import::{
     Consent, Cut, Line, NewClip, Recording, Verdict, file_name, listen, match_session, read_cuts,
     read_script, shelve, write_cuts,
@@ -31,13 +32,14 @@ fn recording(name: &str, bytes: Vec<u8>) -> Recording<'static> {
     Recording { path: name.to_owned(), name: name.to_owned(), open }
 }
 
+/// All that a voice lacks that has nothing yet, in the order in which it is to be read.
 fn script(language: &str) -> Vec<Line> {
-    let phrases = Pack::load(&Embedded, language).unwrap().phrases().unwrap();
-    let lines = phrases.into_iter().zip(1..).map(|(phrase, number)| Line {
-        number,
-        id: phrase.id,
-        words: phrase.words,
-        intonation: phrase.ending,
+    let request = ScriptRequest { language, voice: Some("nobody"), cases: &[], all: false };
+    let lines = kabla::app::script(&Embedded, &request).unwrap().script.lines.into_iter().map(|line| Line {
+        number: line.number as u32,
+        id: line.id,
+        words: line.words,
+        intonation: line.intonation,
     });
     lines.collect()
 }

@@ -8,7 +8,7 @@ use serde::Serialize;
 
 use super::super::output::Output;
 use super::super::{Data, Embedded, Error, Finding, Length, Made, ReadCase, Topic, load_pack};
-use crate::guidance::{Statement, Subject, Value, chapter, for_topic};
+use crate::guidance::{Statement, Subject, Value, chapter, for_topic, told_in, week_of};
 use crate::language::{Direction, Intonation, Pack, Phrase, WordingError};
 use crate::sheet::{self, Printer, SheetError};
 use crate::voice::record::{self, Carriers, Group, Line, Material, Message, Needed, Pace, Script};
@@ -66,8 +66,12 @@ pub fn script(data: &dyn Data, request: &ScriptRequest<'_>) -> Result<RecordingS
     let states = bank.as_ref().map(|bank| bank.statuses(&phrases)).unwrap_or_default();
     let needed = Needed { recorded: request.all, only_messages: !cases.is_empty() };
 
-    let statements: Vec<Statement> =
-        useful.iter().chain(&examples).flat_map(|told| &told.statements).cloned().collect();
+    let statements: Vec<Statement> = useful
+        .iter()
+        .chain(&examples)
+        .flat_map(|told| told.statements.iter().chain(&told.again))
+        .cloned()
+        .collect();
     let messages = useful.iter().map(|told| told.messages(&pack)).collect::<Result<Vec<_>, _>>()?.concat();
     let pace = bank.as_ref().map_or(Pace::default(), Pace::of);
     let listed = listed(&phrases, &states, needed);
@@ -121,15 +125,20 @@ fn listed(phrases: &[Phrase], states: &[ClipState], needed: Needed) -> Vec<Phras
 struct Told {
     name: String,
     statements: Vec<Statement>,
+    /// Steps as a segment tells them when they come again.
+    again: Vec<Statement>,
 }
 
 impl Told {
     fn of(read: ReadCase) -> Result<Told, Error> {
         let mut statements = read.statements()?;
+        let times = statements.iter().flat_map(|of| of.when.iter().skip(1).map(move |span| (of, span)));
+        let again = times.flat_map(|(of, span)| told_in(std::slice::from_ref(of), week_of(span.from)));
+        let again = again.collect();
         // A meeting asks something after each step.
         let asked = Topic::ALL.map(|topic| chapter(&statements, topic).pop());
         statements.extend(asked.into_iter().flatten());
-        Ok(Told { statements, name: read.case.name })
+        Ok(Told { statements, again, name: read.case.name })
     }
 
     /// The messages that can be spoken for the case: one for each topic, and one for each spoken statement
@@ -140,7 +149,12 @@ impl Told {
         let others =
             self.statements.iter().filter(|of| of.subject.is_spoken() && !told.contains(&of.subject));
         let others = others.map(|statement| (statement.subject, vec![statement]));
-        let all = by_topic.into_iter().chain(others).filter(|(_, statements)| !statements.is_empty());
+        let again = Topic::ALL.map(|topic| {
+            let subject = Subject::Step(topic);
+            (subject, self.again.iter().filter(|of| of.subject == subject).collect())
+        });
+        let all =
+            by_topic.into_iter().chain(again).chain(others).filter(|(_, statements)| !statements.is_empty());
         all.map(|(subject, statements)| self.message(pack, subject, &statements)).collect()
     }
 

@@ -11,7 +11,7 @@ use chrono::NaiveDate;
 use super::delivery::Desk;
 use super::output::Output;
 use super::{Data, Error, Finding, Length, Made, Overrides, Progress, ReadCase};
-use crate::guidance::{Item, Statement, Timing, in_order, week_of};
+use crate::guidance::{Item, Statement, Timing, in_order, told_in, week_of};
 use crate::language::{Pack, Pause, Piece};
 use crate::plan::DateSpan;
 use crate::sheet::{Printer, SheetError};
@@ -147,8 +147,8 @@ pub(super) fn make(
     progress: Progress<'_>,
 ) -> Result<Segment, Error> {
     let pack = read.pack(data, request.language)?;
-    let statements = read.statements()?;
     let week = week_of(time.week);
+    let statements = told_in(&read.statements()?, week);
     let mut pool = Pool::of(&pack, &statements, week)?;
     if pool.classes().iter().flatten().next().is_none() {
         let message = format!("there is nothing to say in the week from {} to {}", week.from, week.to);

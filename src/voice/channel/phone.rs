@@ -5,7 +5,7 @@ use std::sync::LazyLock;
 use crate::finding::Finding;
 use crate::voice::active::{ActiveLevel, active_level};
 use crate::voice::filter::{filtered, high_pass, low_pass};
-use crate::voice::join::{self, JoinOptions, Part};
+use crate::voice::join::{self, JoinOptions};
 use crate::voice::level::{limit, to_gain};
 use crate::voice::{Bank, Frames, LevelError, SAMPLE_RATE, Spoken};
 
@@ -90,10 +90,8 @@ pub fn phone_clips(bank: &Bank<'_>, clips: &[usize]) -> Result<Vec<Vec<f32>>, Ve
     let mut broken = Vec::new();
     let mut narrowed: Vec<Vec<f32>> = Vec::new();
     for clip in clips {
-        match bank.sound(*clip) {
-            Ok(samples) => {
-                narrowed.push(narrow(&join::join(&[Part { samples, pause: None }], &options).samples));
-            }
+        match bank.part(*clip, None) {
+            Ok(part) => narrowed.push(narrow(&join::join(&[part], &options).samples)),
             Err(finding) => broken.push(finding),
         }
     }

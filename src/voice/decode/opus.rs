@@ -1,9 +1,9 @@
 //! Ogg Opus (RFC 7845).
 
-use std::io::{Read, Seek};
+use std::io::{ErrorKind, Read, Seek};
 use std::panic::{AssertUnwindSafe, catch_unwind};
 
-use ogg::PacketReader;
+use ogg::{OggReadError, PacketReader};
 use opus_rs::OpusDecoder;
 
 use super::{Kind, Mixer, Problem, Sound};
@@ -15,6 +15,16 @@ const LONGEST: usize = 5760;
 
 fn broken(why: impl Into<String>) -> Problem {
     Problem::Broken(why.into())
+}
+
+fn damaged(error: &OggReadError) -> Problem {
+    match error {
+        OggReadError::ReadError(error) if error.kind() == ErrorKind::UnexpectedEof => {
+            broken("its end is missing")
+        }
+        OggReadError::HashMismatch(..) => broken("its check sum does not match"),
+        error => broken(error.to_string()),
+    }
 }
 
 /// The identification header.
@@ -69,7 +79,7 @@ impl Head {
 /// Hands over the samples: without the pre-skip, up to the last granule position, with the output gain.
 pub(super) fn stream(source: impl Read + Seek, mixer: &mut Mixer<'_>) -> Result<Sound, Problem> {
     let mut packets = PacketReader::new(source);
-    let mut next = || packets.read_packet().map_err(|error| broken(error.to_string()));
+    let mut next = || packets.read_packet().map_err(|error| damaged(&error));
     let first = next()?.ok_or(Problem::Empty)?;
     let (head, serial) = (Head::read(&first.data)?, first.stream_serial());
     let tags = next()?.ok_or_else(|| broken("its end is missing"))?;

@@ -13,7 +13,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use serde::{Serialize, Serializer};
 
-use super::super::bank::{ClipState, name_of};
+use super::super::bank::ClipState;
 use super::super::spelling::key;
 use super::{Carriers, Pace};
 use crate::guidance::Subject;
@@ -135,7 +135,7 @@ pub struct Line {
 }
 
 fn as_name<S: Serializer>(intonation: &Intonation, serializer: S) -> Result<S::Ok, S::Error> {
-    serializer.serialize_str(name_of(*intonation))
+    serializer.serialize_str(intonation.name())
 }
 
 fn as_kind<S: Serializer>(role: &Role, serializer: S) -> Result<S::Ok, S::Error> {
@@ -191,7 +191,7 @@ pub fn script(material: &Material<'_>, needed: Needed) -> Script {
     let mut lines = Vec::new();
     for (part, mut phrases) in (1..).zip(parts) {
         phrases.sort_by_cached_key(|phrase| desk.place(*phrase));
-        for phrase in phrases {
+        for phrase in desk.apart(phrases) {
             lines.extend(desk.line(phrase, part, lines.len() + 1, &needs));
         }
     }
@@ -310,7 +310,7 @@ impl<'a> Desk<'a> {
         self.forms.iter().position(|form| *form == of).unwrap_or(self.forms.len())
     }
 
-    /// Where a phrase stands among others: by group; of numbers and months first all that go on, then all that
+    /// Where a phrase stands among others: by group; of single words first all that go on, then all that
     /// end; then as it is counted or as it stands in the pack.
     fn place(&self, phrase: usize) -> Option<(Group, Option<Intonation>, String, usize, Intonation)> {
         let of = self.material.phrases.get(phrase)?;
@@ -318,8 +318,36 @@ impl<'a> Desk<'a> {
         let (message, number) = of.id.split_once('#').unwrap_or((&of.id, ""));
         let counted = self.counted.get(&(self.form(of), of.words.clone())).copied();
         let position = counted.or_else(|| number.parse().ok()).unwrap_or(usize::MAX);
-        let series = matches!(group, Group::Numbers(_) | Group::Months).then_some(of.ending);
+        let series = matches!(group, Group::Numbers(_) | Group::Months | Group::Units | Group::Dates);
+        let series = series.then_some(of.ending);
         Some((group, series, message.to_owned(), position, of.ending))
+    }
+
+    /// The phrases with the two endings of the same words not side by side, as far as their group has
+    /// others: one said twice and the other skipped could not be told from both said once.
+    fn apart(&self, mut phrases: Vec<usize>) -> Vec<usize> {
+        let about = |phrase: &usize| {
+            let of = self.material.phrases.get(*phrase)?;
+            Some((self.group(of), key(&of.words)))
+        };
+        for at in 1..phrases.len() {
+            let (before, here) = (phrases.get(at - 1).and_then(about), phrases.get(at).and_then(about));
+            if before != here {
+                continue;
+            }
+            let Some((group, words)) = here else { continue };
+            let other = |phrase: &usize| about(phrase).is_some_and(|(of, says)| of == group && says != words);
+            let later = phrases.iter().skip(at).position(other).map(|place| at + place);
+            // Where none comes later, the one here goes before an earlier one, whose neighbours are others too.
+            let pairs = phrases.iter().zip(phrases.iter().skip(1)).take(at - 1);
+            let earlier = || pairs.map(|(one, next)| other(one) && other(next)).position(|fits| fits);
+            if let Some(later) = later {
+                phrases.get_mut(at..=later).unwrap_or_default().rotate_right(1);
+            } else if let Some(place) = earlier() {
+                phrases.get_mut(place + 1..=at).unwrap_or_default().rotate_right(1);
+            }
+        }
+        phrases
     }
 
     fn line(&self, phrase: usize, part: usize, number: usize, needs: &[BTreeSet<usize>]) -> Option<Line> {

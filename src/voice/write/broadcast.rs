@@ -3,10 +3,12 @@
 
 use chrono::NaiveDate;
 
-use super::riff::{Chunk, chunks, wave};
-use super::{WavOptions, WriteError, wav};
-use crate::voice::level::Programme;
-use crate::voice::{Frames, SAMPLE_RATE};
+use twox_hash::XxHash3_128;
+
+use super::riff::Wave;
+use super::wav::sound;
+use super::{WavOptions, WriteError};
+use crate::voice::{Frames, Loudness, SAMPLE_RATE};
 
 /// What goes with the sound.
 #[derive(Debug, Clone, PartialEq)]
@@ -15,10 +17,8 @@ pub struct BroadcastOptions {
     pub description: String,
     /// The day it was made for; zeros where it is not known.
     pub date: Option<NaiveDate>,
-    /// Names the sound, for systems that ask for a name that no other has.
-    pub reference: String,
     /// Its loudness.
-    pub programme: Programme,
+    pub loudness: Loudness,
     /// How it was made, for the last line of the coding history.
     pub tool: String,
     /// Places in the sound, with a label each.
@@ -27,25 +27,34 @@ pub struct BroadcastOptions {
     pub wav: WavOptions,
 }
 
-/// A 16-bit WAVE file with `bext`, cue points and their labels.
+/// A 16-bit WAVE file with `bext`, cue points and their labels. Its reference is a
+/// print of the sound: files with the same sound, and no others, share it.
 ///
 /// # Errors
 /// The samples are too many for the format.
 pub fn broadcast_wav(samples: &[f32], options: &BroadcastOptions) -> Result<Vec<u8>, WriteError> {
-    let mut all: Vec<Chunk> = vec![(*b"bext", bext(options))];
-    all.extend(chunks(&wav(samples, &options.wav)?));
-    all.extend(markers(&options.markers));
-    wave(&all)
+    let mut file = Wave::new(samples.len() * 2 + 4096);
+    file.chunk(*b"bext", &bext(options))?;
+    let print = format!("{:032x}", XxHash3_128::oneshot(sound(&mut file, samples, &options.wav)?));
+    if let Some(reference) = file.bytes().get_mut(REFERENCE..REFERENCE + print.len()) {
+        reference.copy_from_slice(print.as_bytes());
+    }
+    for (name, bytes) in markers(&options.markers) {
+        file.chunk(name, &bytes)?;
+    }
+    file.finish()
 }
 
+/// Where the reference lies in a file that begins with `bext`.
+const REFERENCE: usize = 12 + 8 + 256 + 32;
 /// A value of the chunk that is not known.
 const UNKNOWN: i16 = 0x7FFF;
 
 fn bext(options: &BroadcastOptions) -> Vec<u8> {
-    let BroadcastOptions { programme, tool, .. } = options;
+    let BroadcastOptions { loudness, tool, .. } = options;
     let mut chunk = text(&options.description, 256);
     chunk.extend(text("Kabla", 32));
-    chunk.extend(text(&options.reference, 32));
+    chunk.extend([0; 32]);
     chunk.extend(text(&options.date.map(|day| day.format("%Y-%m-%d").to_string()).unwrap_or_default(), 10));
     chunk.extend(text(options.date.map_or("", |_| "00:00:00"), 8));
     // The sound starts at midnight, for want of a place on a tape.
@@ -54,11 +63,11 @@ fn bext(options: &BroadcastOptions) -> Vec<u8> {
     chunk.extend([0; 64]);
     let hundredths = |value: Option<f64>| value.map_or(UNKNOWN, |value| (value * 100.0).round() as i16);
     for value in [
-        Some(programme.loudness.integrated_lufs),
-        programme.range_lu,
-        Some(programme.loudness.true_peak_dbtp),
-        programme.momentary_lufs,
-        programme.short_term_lufs,
+        Some(loudness.integrated_lufs),
+        loudness.range_lu,
+        Some(loudness.true_peak_dbtp),
+        loudness.momentary_lufs,
+        loudness.short_term_lufs,
     ] {
         chunk.extend(hundredths(value).to_le_bytes());
     }
@@ -82,7 +91,7 @@ fn ascii(text: &str) -> Vec<u8> {
 }
 
 /// Cue points, and a label for each in UTF-8.
-fn markers(markers: &[(Frames, String)]) -> Vec<Chunk> {
+fn markers(markers: &[(Frames, String)]) -> Vec<([u8; 4], Vec<u8>)> {
     if markers.is_empty() {
         return Vec::new();
     }

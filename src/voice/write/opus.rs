@@ -64,10 +64,7 @@ pub fn opus(samples: &[f32], options: &OpusOptions) -> Result<OpusFile, WriteErr
     let played = decode(&packets, samples.len())?;
     let coded = measure(&played).map_err(|error| WriteError::Opus(error.to_string()))?;
     let gain = Gain::of((HIGHEST_DBTP - coded.true_peak_dbtp).min(0.0));
-    let loudness = Loudness {
-        integrated_lufs: coded.integrated_lufs + gain.db(),
-        true_peak_dbtp: coded.true_peak_dbtp + gain.db(),
-    };
+    let loudness = coded.with_gain(gain.db());
     let failed = |error: std::io::Error| WriteError::Opus(error.to_string());
     let mut writer = PacketWriter::new(Vec::new());
     writer.write_packet(head(gain), SERIAL, PacketWriteEndInfo::EndPage, 0).map_err(failed)?;

@@ -2,39 +2,73 @@
 
 use super::WriteError;
 
-/// A chunk's name and what is in it.
-pub(super) type Chunk = ([u8; 4], Vec<u8>);
+/// A WAVE file in the making.
+pub(super) struct Wave(Vec<u8>);
 
-/// A WAVE file of chunks.
-pub(super) fn wave(chunks: &[Chunk]) -> Result<Vec<u8>, WriteError> {
-    let mut body = b"WAVE".to_vec();
-    for (name, bytes) in chunks {
-        append(&mut body, *name, bytes)?;
+impl Wave {
+    /// A file whose chunks will take about so many bytes.
+    pub(super) fn new(bytes: usize) -> Wave {
+        let mut file = Vec::with_capacity(bytes + 64);
+        file.extend(b"RIFF\0\0\0\0WAVE");
+        Wave(file)
     }
-    let mut file = Vec::with_capacity(body.len() + 8);
-    append(&mut file, *b"RIFF", &body)?;
-    Ok(file)
+
+    /// Adds a chunk.
+    pub(super) fn chunk(&mut self, name: [u8; 4], bytes: &[u8]) -> Result<(), WriteError> {
+        self.begin(name, bytes.len())?;
+        self.0.extend(bytes);
+        self.end(bytes.len());
+        Ok(())
+    }
+
+    /// Adds a chunk of zeros, to be filled in.
+    pub(super) fn room(&mut self, name: [u8; 4], length: usize) -> Result<&mut [u8], WriteError> {
+        self.begin(name, length)?;
+        let from = self.0.len();
+        self.0.resize(from + length, 0);
+        self.end(length);
+        Ok(self.0.get_mut(from..from + length).unwrap_or_default())
+    }
+
+    /// What has been written so far, to be changed.
+    pub(super) fn bytes(&mut self) -> &mut [u8] {
+        &mut self.0
+    }
+
+    /// The whole file.
+    pub(super) fn finish(mut self) -> Result<Vec<u8>, WriteError> {
+        let length = length_of(self.0.len() - 8)?;
+        if let Some(place) = self.0.get_mut(4..8) {
+            place.copy_from_slice(&length.to_le_bytes());
+        }
+        Ok(self.0)
+    }
+
+    fn begin(&mut self, name: [u8; 4], length: usize) -> Result<(), WriteError> {
+        let length = length_of(length)?;
+        self.0.extend(name);
+        self.0.extend(length.to_le_bytes());
+        Ok(())
+    }
+
+    /// A byte more where the length is odd.
+    fn end(&mut self, length: usize) {
+        self.0.extend(std::iter::repeat_n(0, length % 2));
+    }
 }
 
-/// The chunks of a WAVE file as written here or by hound.
-pub(super) fn chunks(file: &[u8]) -> Vec<Chunk> {
-    let mut rest = file.get(12..).unwrap_or_default();
-    let mut chunks = Vec::new();
-    while let Some(([a, b, c, d, size @ ..], after)) = rest.split_first_chunk::<8>() {
-        let length = (u32::from_le_bytes(*size) as usize).min(after.len());
-        let (bytes, next) = after.split_at(length);
-        chunks.push(([*a, *b, *c, *d], bytes.to_vec()));
-        rest = next.get(length % 2..).unwrap_or_default();
-    }
-    chunks
+fn length_of(bytes: usize) -> Result<u32, WriteError> {
+    u32::try_from(bytes).map_err(|_| WriteError::TooLong { frames: bytes })
 }
 
-/// Adds a chunk, with a byte after it where its length is odd.
-fn append(to: &mut Vec<u8>, name: [u8; 4], bytes: &[u8]) -> Result<(), WriteError> {
-    let length = u32::try_from(bytes.len()).map_err(|_| WriteError::TooLong { frames: bytes.len() })?;
-    to.extend(name);
-    to.extend(length.to_le_bytes());
-    to.extend(bytes);
-    to.extend(std::iter::repeat_n(0, bytes.len() % 2));
-    Ok(())
+/// What a format chunk says of one channel of samples that are not packed together.
+pub(super) fn format(tag: u16, rate: u32, bytes: u16) -> Vec<u8> {
+    let mut chunk = Vec::new();
+    chunk.extend(tag.to_le_bytes());
+    chunk.extend(1u16.to_le_bytes());
+    chunk.extend(rate.to_le_bytes());
+    chunk.extend((rate * u32::from(bytes)).to_le_bytes());
+    chunk.extend(bytes.to_le_bytes());
+    chunk.extend((bytes * 8).to_le_bytes());
+    chunk
 }

@@ -3,7 +3,7 @@
 use audio_codec_algorithms::{encode_alaw, encode_ulaw};
 
 use super::WriteError;
-use super::riff::wave;
+use super::riff::{Wave, format};
 use crate::voice::channel::PHONE_RATE;
 
 /// A companding law of ITU-T G.711.
@@ -37,9 +37,15 @@ impl Law {
 /// # Errors
 /// The samples are too many for the format.
 pub fn telephone_wav(samples: &[f32], law: Law) -> Result<Vec<u8>, WriteError> {
-    let data = samples.iter().map(|sample| law.encode(step(*sample))).collect();
-    let fact = (samples.len() as u32).to_le_bytes().to_vec();
-    wave(&[(*b"fmt ", format(law.tag(), 1)), (*b"fact", fact), (*b"data", data)])
+    let data: Vec<u8> = samples.iter().map(|sample| law.encode(step(*sample))).collect();
+    let mut file = Wave::new(data.len());
+    let mut fmt = format(law.tag(), PHONE_RATE, 1);
+    // Formats other than PCM say how many bytes more they have: none.
+    fmt.extend(0u16.to_le_bytes());
+    file.chunk(*b"fmt ", &fmt)?;
+    file.chunk(*b"fact", &(samples.len() as u32).to_le_bytes())?;
+    file.chunk(*b"data", &data)?;
+    file.finish()
 }
 
 /// Mono samples at [`PHONE_RATE`] in 16 bits each, for systems that compand themselves.
@@ -47,25 +53,13 @@ pub fn telephone_wav(samples: &[f32], law: Law) -> Result<Vec<u8>, WriteError> {
 /// # Errors
 /// The samples are too many for the format.
 pub fn telephone_pcm(samples: &[f32]) -> Result<Vec<u8>, WriteError> {
-    let data = samples.iter().flat_map(|sample| step(*sample).to_le_bytes()).collect();
-    let mut format = format(1, 2);
-    format.truncate(16);
-    wave(&[(*b"fmt ", format), (*b"data", data)])
+    let data: Vec<u8> = samples.iter().flat_map(|sample| step(*sample).to_le_bytes()).collect();
+    let mut file = Wave::new(data.len());
+    file.chunk(*b"fmt ", &format(1, PHONE_RATE, 2))?;
+    file.chunk(*b"data", &data)?;
+    file.finish()
 }
 
 fn step(sample: f32) -> i16 {
     (sample * 32_768.0).round().clamp(-32_768.0, 32_767.0) as i16
-}
-
-/// One channel; formats other than PCM say how many bytes more they have: none.
-fn format(tag: u16, bytes: u16) -> Vec<u8> {
-    let mut chunk = Vec::new();
-    chunk.extend(tag.to_le_bytes());
-    chunk.extend(1u16.to_le_bytes());
-    chunk.extend(PHONE_RATE.to_le_bytes());
-    chunk.extend((PHONE_RATE * u32::from(bytes)).to_le_bytes());
-    chunk.extend(bytes.to_le_bytes());
-    chunk.extend((bytes * 8).to_le_bytes());
-    chunk.extend(0u16.to_le_bytes());
-    chunk
 }

@@ -1,12 +1,11 @@
 //! WAV: 16 bits, mono, 48 kHz.
 
-use std::io::Cursor;
-
-use hound::{SampleFormat, WavSpec, WavWriter};
+use fearless_simd::{Level, Simd, dispatch};
 
 use super::WriteError;
+use super::riff::{Wave, format};
 use crate::voice::SAMPLE_RATE;
-use crate::voice::noise::Noise;
+use crate::voice::noise::triangular;
 
 /// How a WAV file is written.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -29,32 +28,47 @@ const STEPS: f32 = 32_768.0;
 /// # Errors
 /// The samples are too many for the format.
 pub fn wav(samples: &[f32], options: &WavOptions) -> Result<Vec<u8>, WriteError> {
-    let spec = WavSpec {
-        channels: 1,
-        sample_rate: SAMPLE_RATE,
-        bits_per_sample: 16,
-        sample_format: SampleFormat::Int,
-    };
-    let failed = |error: hound::Error| WriteError::Wav(error.to_string());
-    // The header's 32-bit sizes count everything after their own field.
-    let frames = u32::try_from(samples.len()).ok().filter(|frames| *frames < u32::MAX / 2 - 64);
-    let frames = frames.ok_or(WriteError::TooLong { frames: samples.len() })?;
-    let mut file = Cursor::new(Vec::with_capacity(samples.len() * 2 + 64));
-    let mut writer = WavWriter::new(&mut file, spec).map_err(failed)?;
-    let mut block = writer.get_i16_writer(frames);
-    let mut noise = Noise::new(0xD17E);
-    for sample in samples {
-        let dither = if options.dither { noise.triangular() } else { 0.0 };
-        block.write_sample(nearest(sample * STEPS + dither));
-    }
-    block.flush().map_err(failed)?;
-    writer.finalize().map_err(failed)?;
-    Ok(file.into_inner())
+    let mut file = Wave::new(samples.len() * 2);
+    sound(&mut file, samples, options)?;
+    file.finish()
 }
 
-/// The nearest step; ties go up. Without `round`, which is a slow call where
-/// the processor's own rounding may not be used.
+/// Adds the chunks that hold the sound; the bytes of its steps are given back.
+pub(super) fn sound<'w>(
+    file: &'w mut Wave,
+    samples: &[f32],
+    options: &WavOptions,
+) -> Result<&'w mut [u8], WriteError> {
+    file.chunk(*b"fmt ", &format(1, SAMPLE_RATE, 2))?;
+    let data =
+        file.room(*b"data", samples.len() * 2).map_err(|_| WriteError::TooLong { frames: samples.len() })?;
+    let dither = if options.dither { 1.0 } else { 0.0 };
+    dispatch!(Level::new(), simd => steps(simd, samples, dither, data));
+    Ok(data)
+}
+
+/// Samples that are rounded at once.
+const BLOCK: usize = 256;
+
+/// Rounds samples to steps, after adding so much noise.
+#[inline(always)]
+fn steps<S: Simd>(_: S, samples: &[f32], dither: f32, data: &mut [u8]) {
+    let mut rounded = [0i16; BLOCK];
+    for ((block, bytes), first) in
+        samples.chunks(BLOCK).zip(data.chunks_mut(2 * BLOCK)).zip((0u32..).step_by(BLOCK))
+    {
+        for ((sample, step), place) in block.iter().zip(&mut rounded).zip(first..) {
+            *step = nearest(sample * STEPS + dither * triangular(0xD17E, place));
+        }
+        let (pairs, _) = bytes.as_chunks_mut::<2>();
+        pairs.iter_mut().zip(rounded).for_each(|(pair, step)| *pair = step.to_le_bytes());
+    }
+}
+
+/// The nearest step. Without `round`, or a conversion that minds what is no number, which no vectors do.
+#[inline(always)]
 pub(super) fn nearest(value: f32) -> i16 {
-    // Above zero, cutting off the fraction of a half more is rounding.
-    ((value.clamp(-STEPS, STEPS - 1.0) + (STEPS + 0.5)) as i32 - STEPS as i32) as i16
+    // So far up no fractions are left, and the lowest bits count the steps.
+    const FAR: f32 = 12_582_912.0;
+    (value.clamp(-STEPS, STEPS - 1.0) + FAR).to_bits() as i16
 }

@@ -7,7 +7,6 @@ use sha2::{Digest, Sha256};
 use super::Recording;
 use crate::finding::Finding;
 use crate::language::Intonation;
-use crate::voice::bank::name_of;
 
 /// A finished clip: which of the cuts it is, and a WAV file.
 #[derive(Debug)]
@@ -115,6 +114,6 @@ pub fn file_name(words: &str, intonation: Intonation) -> String {
     let slug: String = slug.chars().take(32).collect();
     let slug = slug.trim_matches('-');
     let mark: String = Sha256::digest(words).iter().take(3).map(|byte| format!("{byte:02x}")).collect();
-    let ending = name_of(intonation).get(..1).unwrap_or_default();
+    let ending = intonation.name().get(..1).unwrap_or_default();
     format!("{}-{mark}-{ending}.wav", if slug.is_empty() { "phrase" } else { slug })
 }

@@ -5,7 +5,6 @@ use std::collections::{BTreeMap, BTreeSet};
 use super::script::Line;
 use crate::finding::Finding;
 use crate::language::Intonation;
-use crate::voice::bank::name_of;
 
 /// Whether a cut becomes a clip.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -95,7 +94,7 @@ pub fn write(cuts: &[Cut]) -> String {
             |(recording, from, to)| (recording.clone(), time(*from), time(*to)),
         );
         let line = cut.line.map(|line| line.to_string()).unwrap_or_default();
-        let intonation = cut.intonation.map(name_of).unwrap_or_default();
+        let intonation = cut.intonation.map(Intonation::name).unwrap_or_default();
         let row = [&recording, &from, &to, &line, &cut.words, intonation, cut.verdict.name(), &cut.remark];
         let _ = writer.write_record(row);
     }

@@ -5,7 +5,6 @@ use toml_edit::{ArrayOfTables, DocumentMut, Item, Table, value};
 use super::super::super::spelling::key;
 use crate::finding::Finding;
 use crate::language::Intonation;
-use crate::voice::bank::name_of;
 
 /// What the speaker agreed to, and how the recordings were made. What is not given stays as it is.
 #[derive(Debug, Clone, Default)]
@@ -117,12 +116,12 @@ fn enter(shelf: &mut ArrayOfTables, clip: &NewClip) {
     let is_same = |table: &Table| {
         let text = |field: &str| table.get(field).and_then(Item::as_str);
         text("words").is_some_and(|words| key(words) == key(&clip.words))
-            && text("intonation") == Some(name_of(clip.intonation))
+            && text("intonation") == Some(clip.intonation.name())
     };
     let fields = [
         ("file", clip.file.as_str()),
         ("words", clip.words.as_str()),
-        ("intonation", name_of(clip.intonation)),
+        ("intonation", clip.intonation.name()),
         ("id", clip.id.as_str()),
     ];
     let set = |table: &mut Table| {

@@ -1,0 +1,68 @@
+//! Many different radio messages in one process, the bank read once: CPU time of each.
+//!
+//!     cargo bench --bench many_messages -- 400
+//!
+//! Each is planned, worded, chosen, joined, levelled and written as a broadcast WAV of its own.
+
+#![allow(clippy::expect_used, clippy::print_stdout)]
+
+#[path = "common/process.rs"]
+mod process;
+
+use std::fs;
+
+use kabla::data::{CacheFolder, Cached, Embedded};
+use kabla::guidance::{Topic, for_topic, tell};
+use kabla::language::{Pack, Piece};
+use kabla::voice::write::{BroadcastOptions, WavOptions, broadcast_wav};
+use kabla::voice::{Bank, SpeakOptions, speak};
+use process::{cpu_ms, peak_mb};
+
+fn main() {
+    let count = std::env::args().skip(1).find_map(|argument| argument.parse().ok()).unwrap_or(100u32);
+    let folder = tempfile::tempdir().expect("a folder");
+    let data = Cached { data: &Embedded, folder: CacheFolder(folder.path().join("cache")) };
+    let text = include_str!("../examples/farm.toml");
+    let (case, _) =
+        kabla::case::read("farm.toml", text, &|_| unreachable!("no record")).expect("the example");
+    let pack = Pack::load(&Embedded, "en").expect("the pack");
+    let bank = Bank::load(&data, "en", "stand-in").expect("the bank");
+    let options = SpeakOptions::default();
+    let message = |number: u32| {
+        let mut case = case.clone();
+        case.harvest = case.harvest + chrono::Days::new(u64::from(number % 40));
+        if let Some(field) = &mut case.field {
+            field.sides = None;
+            field.area.0 = 200.0 + f64::from(number % 97) * 7.0;
+        }
+        let statements = tell(&case, &kabla::plan::make(&case).expect("a plan"));
+        let topic = Topic::ALL[number as usize % Topic::ALL.len()];
+        let told = for_topic(&statements, topic);
+        let pieces: Vec<Piece> = told.iter().flat_map(|told| pack.say(told).expect("words")).collect();
+        let spoken = speak(&pieces, &bank, &options).expect("a message");
+        let options = BroadcastOptions {
+            description: topic.name().to_owned(),
+            date: None,
+            loudness: spoken.loudness,
+            tool: "bench".to_owned(),
+            markers: spoken.lines.iter().map(|line| (line.from, line.words.clone())).collect(),
+            wav: WavOptions::default(),
+        };
+        let wave = broadcast_wav(&spoken.samples, &options).expect("a file");
+        fs::write(folder.path().join("message.wav"), wave).expect("written");
+        spoken.length().seconds()
+    };
+    // Every clip is decoded before the clock starts.
+    (0..count).for_each(|number| {
+        message(number);
+    });
+    let before = cpu_ms();
+    let seconds: f64 = (0..count).map(message).sum();
+    let each = (cpu_ms() - before) / f64::from(count);
+    let length = seconds / f64::from(count);
+    println!(
+        "{count} messages of {length:.1} s: {each:.2} ms of CPU each, {:.1} ms for 200 s, peak {} MB",
+        each / length * 200.0,
+        peak_mb()
+    );
+}

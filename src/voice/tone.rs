@@ -1,0 +1,51 @@
+//! What is heard where nobody speaks: the sound of the room.
+
+use std::f64::consts::PI;
+use std::sync::LazyLock;
+
+use super::SAMPLE_RATE;
+use super::noise::triangular;
+
+/// Frames of room tone before it repeats: 2.7 s, too long to be heard as a pattern.
+const TONE: u32 = 1 << 17;
+/// Frames over which a recorded room fades into itself: 50 ms.
+const SEAM: usize = SAMPLE_RATE as usize / 20;
+/// What the low-pass of the room tone, near 1200 Hz, lets in of each new value.
+const PASS: f64 = 0.15;
+
+/// Noise as of a quiet room, that repeats without a seam.
+pub(super) fn quiet_room(dbfs: f64) -> Vec<f32> {
+    let gain = 10f64.powf(dbfs / 20.0) as f32;
+    ROOM.iter().map(|value| value * gain).collect()
+}
+
+/// The quiet room at a level of 1.
+static ROOM: LazyLock<Vec<f32>> = LazyLock::new(|| {
+    let white = |place: u32| f64::from(triangular(0x5EED, place));
+    let mut low = 0f64;
+    let mut pass = |place: u32| {
+        low += PASS * (white(place) - low);
+        low
+    };
+    // A first stretch brings the filter to where the end of the tone leaves it.
+    (TONE - 1024..TONE).for_each(|place| {
+        pass(place);
+    });
+    let tone: Vec<f64> = (0..TONE).map(pass).collect();
+    let power = tone.iter().map(|value| value * value).sum::<f64>() / f64::from(TONE);
+    tone.into_iter().map(|value| (value / power.sqrt()) as f32).collect()
+});
+
+/// A recorded room that repeats without a seam: its end is faded into its beginning.
+pub(super) fn recorded_room(recorded: &[f32], gain: f32) -> Vec<f32> {
+    let seam = (recorded.len() / 4).min(SEAM);
+    let (body, end) = recorded.split_at(recorded.len() - seam);
+    let fading = end.iter().enumerate().map(|(index, sample)| {
+        // Two stretches of noise are not alike: their powers are to sum to one, not their values.
+        let rising = PI / 2.0 * (index as f64 + 0.5) / seam as f64;
+        (rising.sin() as f32, rising.cos() as f32 * sample)
+    });
+    let start = body.iter().zip(fading).map(|(sample, (rising, ending))| gain * (rising * sample + ending));
+    let rest = body.iter().skip(seam).map(|sample| gain * sample);
+    start.collect::<Vec<_>>().into_iter().chain(rest).collect()
+}

@@ -1,0 +1,103 @@
+//! Plain loops over samples that run on the widest vectors the processor has.
+//!
+//! No loop here adds in another order, or rounds otherwise, on another
+//! processor: the same input gives the same bits everywhere.
+
+use fearless_simd::{Level, Simd, dispatch};
+
+/// Multiplies each sample.
+pub(super) fn scale(samples: &mut [f32], gain: f32) {
+    dispatch!(Level::new(), simd => scale_with(simd, samples, gain));
+}
+
+#[inline(always)]
+fn scale_with<S: Simd>(_: S, samples: &mut [f32], gain: f32) {
+    for sample in samples {
+        *sample *= gain;
+    }
+}
+
+/// Adds one sound, times a gain, to another.
+pub(super) fn add(target: &mut [f32], sound: &[f32], gain: f32) {
+    dispatch!(Level::new(), simd => add_with(simd, target, sound, gain));
+}
+
+#[inline(always)]
+fn add_with<S: Simd>(_: S, target: &mut [f32], sound: &[f32], gain: f32) {
+    for (sum, sample) in target.iter_mut().zip(sound) {
+        *sum += gain * sample;
+    }
+}
+
+/// Appends the sum of one sound and another, times a gain; they end with the shorter.
+pub(super) fn append_sum(target: &mut Vec<f32>, one: &[f32], other: &[f32], gain: f32) {
+    dispatch!(Level::new(), simd => append_sum_with(simd, target, one, other, gain));
+}
+
+#[inline(always)]
+fn append_sum_with<S: Simd>(_: S, target: &mut Vec<f32>, one: &[f32], other: &[f32], gain: f32) {
+    target.extend(one.iter().zip(other).map(|(one, other)| one + gain * other));
+}
+
+/// The mean square.
+pub(super) fn power(samples: &[f32]) -> f64 {
+    dispatch!(Level::new(), simd => power_with(simd, samples))
+}
+
+#[inline(always)]
+fn power_with<S: Simd>(_: S, samples: &[f32]) -> f64 {
+    // Sixteen sums, since a single one waits for each addition.
+    let mut sums = [0f32; 16];
+    let (blocks, rest) = samples.as_chunks::<16>();
+    let rest: f32 = rest.iter().map(|sample| sample * sample).sum();
+    for block in blocks {
+        for (sum, sample) in sums.iter_mut().zip(block) {
+            *sum += sample * sample;
+        }
+    }
+    f64::from(sums.iter().sum::<f32>() + rest) / samples.len().max(1) as f64
+}
+
+/// The largest distance from zero.
+#[inline(always)]
+pub(super) fn peak_with<S: Simd>(_: S, samples: &[f32]) -> f32 {
+    let mut peaks = [0f32; 16];
+    let (blocks, rest) = samples.as_chunks::<16>();
+    for block in blocks {
+        for (peak, sample) in peaks.iter_mut().zip(block) {
+            *peak = if sample.abs() > *peak { sample.abs() } else { *peak };
+        }
+    }
+    rest.iter().chain(&peaks).fold(0.0, |peak, sample| peak.max(sample.abs()))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_sample_counts() {
+        for length in [0, 1, 15, 16, 17, 100, 4095, 4096, 4097, 9000] {
+            let samples: Vec<f32> = (0..length).map(|n| ((n * n % 97) as f32 - 48.0) / 64.0).collect();
+            let mut made = vec![1.0; length];
+            add(&mut made, &samples, 0.5);
+            assert!(made.iter().zip(&samples).all(|(sum, sample)| *sum == 1.0 + 0.5 * sample));
+            scale(&mut made, 2.0);
+            assert!(made.iter().zip(&samples).all(|(twice, sample)| *twice == 2.0 + sample));
+            let mean =
+                samples.iter().map(|sample| f64::from(*sample).powi(2)).sum::<f64>() / length.max(1) as f64;
+            assert!((power(&samples) - mean).abs() <= 1e-6 * mean, "{length}");
+            let mut appended = vec![7.0];
+            append_sum(&mut appended, &vec![1.0; length], &samples, 0.5);
+            assert!(appended[1..].iter().zip(&samples).all(|(sum, sample)| *sum == 1.0 + 0.5 * sample));
+            assert_eq!((appended.len(), appended[0]), (length + 1, 7.0));
+            for place in [0, length / 2, length.saturating_sub(1)] {
+                let mut loud = samples.clone();
+                if let Some(sample) = loud.get_mut(place) {
+                    *sample = -3.0;
+                    assert_eq!(dispatch!(Level::new(), simd => peak_with(simd, &loud)), 3.0);
+                }
+            }
+        }
+    }
+}
