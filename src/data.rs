@@ -8,7 +8,7 @@ use std::io::{Read as _, Write as _};
 use std::path::{Component, Path, PathBuf};
 use std::time::{Duration, SystemTime};
 
-use include_dir::{Dir, include_dir};
+use include_dir::{Dir, DirEntry, include_dir};
 
 use crate::finding::Finding;
 
@@ -159,15 +159,32 @@ impl Embedded {
     }
 }
 
+/// A file or folder by its path below a root. The tree's own search looks into every folder, part by part.
+fn find<'d>(root: &'d Dir<'d>, path: &str) -> Option<&'d DirEntry<'d>> {
+    let mut dir = root;
+    for end in path.match_indices('/').map(|(place, _)| place) {
+        dir = child(dir, path.get(..end)?)?.as_dir()?;
+    }
+    child(dir, path)
+}
+
+fn child<'d>(dir: &'d Dir<'d>, path: &str) -> Option<&'d DirEntry<'d>> {
+    // Comparing part by part takes its time; most differ in length.
+    let path = Path::new(path);
+    dir.entries()
+        .iter()
+        .find(|entry| entry.path().as_os_str().len() == path.as_os_str().len() && entry.path() == path)
+}
+
 impl Data for Embedded {
     fn read(&self, path: &str) -> Option<Cow<'_, [u8]>> {
         let (dir, rest) = Embedded::root(path)?;
-        dir.get_file(rest).map(|file| Cow::Borrowed(file.contents()))
+        Some(Cow::Borrowed(find(dir, rest)?.as_file()?.contents()))
     }
 
     fn list(&self, folder: &str) -> Vec<String> {
         let Some((root, rest)) = Embedded::root(folder) else { return Vec::new() };
-        let dir = if rest.is_empty() { Some(root) } else { root.get_dir(rest) };
+        let dir = if rest.is_empty() { Some(root) } else { find(root, rest).and_then(DirEntry::as_dir) };
         let mut names: Vec<String> = dir
             .map(|dir| {
                 dir.entries()

@@ -10,9 +10,9 @@ use super::output::Output;
 use super::{Data, Error, Finding, Made, Overrides, Progress, ReadCase, Topic};
 use crate::guidance::{Statement, Subject, chapter, for_topic};
 use crate::language::{Pack, Piece, WordingError};
-use crate::voice::choose::{self, Choice, Explained};
+use crate::voice::choose::{Choice, Explained, choose, explain as explain_choice};
 use crate::voice::write::MP3_BUILT_IN;
-use crate::voice::{self, Bank, MissingPhrase, SpeakOptions, VoiceError, VoiceInfo};
+use crate::voice::{self, Bank, JoinOptions, MissingPhrase, SpeakOptions, VoiceError, VoiceInfo};
 
 /// What messages are asked for.
 #[derive(Debug, Clone, Copy)]
@@ -88,8 +88,8 @@ pub(super) fn make(
     let pack = read.pack(data, request.language)?;
     let bank = bank(data, &pack, request)?;
     let messages = messages(&pack, read, request)?;
-    let options = SpeakOptions { phrases: pack.phrases().map_err(Error::Input)?, ..SpeakOptions::default() };
-    let chosen = chosen(&bank, &options, messages)?;
+    let options = SpeakOptions::default();
+    let chosen = chosen(&pack, &bank, messages)?;
     let count = chosen.len();
     let voiced = chosen.into_iter().enumerate().map(|(done, (message, clips))| {
         progress(done, count, &message.title);
@@ -144,11 +144,11 @@ pub struct ChosenClip {
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 pub struct Joint {
     /// Difference of level, in dB.
-    pub level_db: f32,
+    pub level_db: f64,
     /// Difference of pitch, in semitones; 0 unless both edges are voiced.
-    pub pitch_semitones: f32,
+    pub pitch_semitones: f64,
     /// Difference of the spectra's shapes, in dB.
-    pub spectrum_db: f32,
+    pub spectrum_db: f64,
     /// What of it counted in the choice, in units of a small step heard; behind a pause a tenth does.
     pub roughness: f64,
 }
@@ -162,33 +162,33 @@ pub fn explain(data: &dyn Data, request: SpeakRequest<'_>) -> Result<Vec<Message
     let read = ReadCase::from_disk(request.case)?.with(request.overrides)?;
     let pack = read.pack(data, request.language)?;
     let bank = bank(data, &pack, &request)?;
-    let options = SpeakOptions { phrases: pack.phrases().map_err(Error::Input)?, ..SpeakOptions::default() };
     let messages = messages(&pack, &read, &request)?;
     let named: Vec<_> = messages.iter().map(|message| (message.name, message.pieces.clone())).collect();
     // What cannot be said is reported as when it is to be spoken.
-    chosen(&bank, &options, messages)?;
+    chosen(&pack, &bank, messages)?;
     let told = named.into_iter().map(|(message, pieces)| {
-        let links = choose::explain(&pieces, &bank).unwrap_or_default();
-        MessageClips { message, clips: links.into_iter().map(|link| told(&bank, &options, link)).collect() }
+        let links = explain_choice(&pieces, &bank).unwrap_or_default();
+        MessageClips { message, clips: links.into_iter().map(|link| told(&bank, link)).collect() }
     });
     Ok(told.collect())
 }
 
-fn told(bank: &Bank<'_>, options: &SpeakOptions, link: Explained) -> ChosenClip {
+fn told(bank: &Bank<'_>, link: Explained) -> ChosenClip {
     let clip = |place: usize| bank.clips().get(place);
     let file = |place: usize| clip(place).map(|clip| clip.file.clone()).unwrap_or_default();
+    let hundredths = |value: f64| (value * 100.0).round() / 100.0;
     ChosenClip {
         clip: file(link.choice.clip),
         words: link.choice.words,
         wanted: link.wanted.name(),
         intonation: clip(link.choice.clip).map_or("", |clip| clip.intonation.name()),
-        pause_s: link.choice.pause.map(|pause| options.join.pause(pause).seconds()),
+        pause_s: link.choice.pause.map(|pause| JoinOptions::default().pause(pause).seconds()),
         others: link.others.into_iter().map(file).collect(),
         meets: link.meets.map(|meets| Joint {
-            level_db: meets.level_db,
-            pitch_semitones: meets.pitch_semitones,
-            spectrum_db: meets.spectrum_db,
-            roughness: link.roughness as f64 / 1000.0,
+            level_db: hundredths(meets.level_db.into()),
+            pitch_semitones: hundredths(meets.pitch_semitones.into()),
+            spectrum_db: hundredths(meets.spectrum_db.into()),
+            roughness: hundredths(link.roughness as f64 / 1000.0),
         }),
     }
 }
@@ -242,21 +242,23 @@ fn agenda(pack: &Pack, statements: &[Statement], topics: &[Topic]) -> Result<Vec
 
 /// The clips of each message, or one list of every phrase that any of them lacks.
 fn chosen(
+    pack: &Pack,
     bank: &Bank<'_>,
-    options: &SpeakOptions,
     messages: Vec<Message>,
 ) -> Result<Vec<(Message, Vec<Choice>)>, Error> {
+    let quick = messages.iter().map(|message| choose(&message.pieces, bank));
+    if let Ok(chosen) = quick.collect::<Result<Vec<_>, _>>() {
+        return Ok(messages.into_iter().zip(chosen).collect());
+    }
+    // Only where something is missing does it matter what was once recorded in its place.
+    let options = SpeakOptions { phrases: pack.phrases().map_err(Error::Input)?, ..SpeakOptions::default() };
     let mut missing: Vec<MissingPhrase> = Vec::new();
-    let mut chosen = Vec::new();
-    for message in messages {
-        match voice::choose_clips(&message.pieces, bank, options) {
-            Ok(clips) => chosen.push((message, clips)),
+    for message in &messages {
+        match voice::choose_clips(&message.pieces, bank, &options) {
             Err(VoiceError::Missing { phrases, .. }) => missing.extend(phrases),
             Err(error) => return Err(error.into()),
+            Ok(_) => {}
         }
-    }
-    if missing.is_empty() {
-        return Ok(chosen);
     }
     let mut seen = BTreeSet::new();
     missing.retain(|phrase| seen.insert(phrase.to_string()));

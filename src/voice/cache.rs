@@ -80,7 +80,11 @@ pub(super) fn unpack(bytes: &[u8]) -> Option<Prepared> {
 
 fn floats(bytes: &[u8]) -> Vec<f32> {
     let (words, _) = bytes.as_chunks::<4>();
-    words.iter().map(|word| f32::from_le_bytes(*word)).collect()
+    let mut floats = vec![0f32; words.len()];
+    for (float, word) in floats.iter_mut().zip(words) {
+        *float = f32::from_le_bytes(*word);
+    }
+    floats
 }
 
 #[cfg(test)]

@@ -9,15 +9,15 @@ use std::f64::consts::PI;
 
 use fearless_simd::{Level, Simd, dispatch};
 
+use super::SAMPLE_RATE;
 use super::level::{Loudness, to_db};
-use super::{SAMPLE_RATE, wide};
 
 /// A tenth of a second: windows are made of such hops, and begin with each.
 const HOP: usize = SAMPLE_RATE as usize / 10;
 const SHORT_TERM_HOPS: usize = 30;
 const HOPS_A_BLOCK: usize = 4;
 /// Stretches that are filtered side by side.
-const LANES: usize = 8;
+const LANES: usize = 16;
 /// Samples whose squares are summed in 32 bits.
 const SHORT: usize = 64;
 /// Hops before a stretch in which its filters settle: to one part in 10^20.
@@ -153,23 +153,45 @@ fn weighted_hops<S: Simd>(simd: S, samples: &[f32], peaks: &mut [f32]) -> Vec<f6
 #[inline(always)]
 fn peaks_of<S: Simd>(simd: S, samples: &[f32], peaks: &mut [f32]) {
     let (strides, rest) = samples.as_chunks::<STRIDE>();
-    let mut peaks = peaks.iter_mut();
-    strides.iter().zip(&mut peaks).for_each(|(stride, peak)| *peak = wide::peak_with(simd, stride));
-    if let (false, Some(peak)) = (rest.is_empty(), peaks.next()) {
-        *peak = wide::peak_with(simd, rest);
+    for (stride, peak) in strides.iter().zip(peaks.iter_mut()) {
+        *peak = peak_of(simd, stride);
     }
+    if let (false, Some(peak)) = (rest.is_empty(), peaks.get_mut(strides.len())) {
+        *peak = rest.iter().fold(0.0, |peak, sample| peak.max(sample.abs()));
+    }
+}
+
+/// The largest distance from zero.
+#[inline(always)]
+#[allow(clippy::indexing_slicing)] // As below.
+fn peak_of<S: Simd>(_: S, samples: &[f32; STRIDE]) -> f32 {
+    let mut peaks = *samples;
+    for peak in &mut peaks {
+        *peak = peak.abs();
+    }
+    let mut width = STRIDE / 2;
+    while width > 0 {
+        for at in 0..width {
+            peaks[at] = if peaks[at + width] > peaks[at] { peaks[at + width] } else { peaks[at] };
+        }
+        width /= 2;
+    }
+    peaks[0]
 }
 
 /// Runs both filters over one hop of each lane; the sums of squares.
 #[inline(always)]
-#[allow(clippy::indexing_slicing)] // Arrays of one length.
+#[allow(clippy::indexing_slicing, clippy::needless_range_loop)] // As below.
 fn filter_hop<S: Simd>(_: S, blocks: [&[f32; HOP]; LANES], state: &mut [[f32; LANES]; 4]) -> [f64; LANES] {
     let [mut s1, mut s2, mut s3, mut s4] = *state;
     let mut all = [0f64; LANES];
     for from in (0..HOP).step_by(SHORT) {
         let mut sums = [0f32; LANES];
         for at in from..from + SHORT {
-            let input: [f32; LANES] = std::array::from_fn(|lane| blocks[lane][at]);
+            let mut input = [0f32; LANES];
+            for lane in 0..LANES {
+                input[lane] = blocks[lane][at];
+            }
             let shelved = step(&SHELF, input, &mut s1, &mut s2);
             let passed = step(&HIGH_PASS, shelved, &mut s3, &mut s4);
             for lane in 0..LANES {
@@ -185,7 +207,7 @@ fn filter_hop<S: Simd>(_: S, blocks: [&[f32; HOP]; LANES], state: &mut [[f32; LA
 }
 
 #[inline(always)]
-#[allow(clippy::indexing_slicing)] // Arrays of one length, in a loop that is to become vector code.
+#[allow(clippy::indexing_slicing)] // Arrays of one length, in plain loops, which surely become vector code.
 fn step(
     [b0, b1, b2, a1, a2]: &Filter,
     input: [f32; LANES],
@@ -237,24 +259,33 @@ fn true_peak(samples: &[f32], peaks: &[f32]) -> f64 {
 
 /// The highest point between the samples of a stride and those after them.
 #[inline(always)]
-fn peak_between<S: Simd>(_: S, samples: &[f32], from: usize, phases: &[[f32; TAPS]]) -> f32 {
+#[allow(clippy::indexing_slicing, clippy::needless_range_loop)] // As above.
+fn peak_between<S: Simd>(_: S, samples: &[f32], from: usize, phases: &[[f32; TAPS]; PHASES - 1]) -> f32 {
     const WIDTH: usize = STRIDE + TAPS - 1;
+    const BEFORE: usize = TAPS / 2 - 1;
     let mut near = [0f32; WIDTH];
-    let before = TAPS / 2 - 1;
-    let known = samples.get(from.saturating_sub(before)..).unwrap_or_default();
-    let place = near.get_mut(before.saturating_sub(from)..).unwrap_or_default();
-    place.iter_mut().zip(known).for_each(|(place, sample)| *place = *sample);
-    let mut best = 0f32;
-    for taps in phases {
-        let mut sums = [0f32; STRIDE];
-        for (shift, tap) in taps.iter().enumerate() {
-            for (sum, sample) in sums.iter_mut().zip(near.iter().skip(shift)) {
-                *sum += tap * sample;
+    match from.checked_sub(BEFORE).and_then(|first| samples.get(first..first + WIDTH)) {
+        Some(known) => near.copy_from_slice(known),
+        // At either end of the sound there is silence beyond.
+        None => {
+            for (place, at) in near.iter_mut().zip(from..) {
+                *place = at.checked_sub(BEFORE).and_then(|at| samples.get(at)).copied().unwrap_or(0.0);
             }
         }
-        best = sums.iter().fold(best, |best, sum| best.max(sum.abs()));
     }
-    best
+    let mut best = [0f32; STRIDE];
+    for taps in phases {
+        let mut sums = [0f32; STRIDE];
+        for tap in 0..TAPS {
+            for at in 0..STRIDE {
+                sums[at] += taps[tap] * near[tap + at];
+            }
+        }
+        for at in 0..STRIDE {
+            best[at] = if sums[at].abs() > best[at] { sums[at].abs() } else { best[at] };
+        }
+    }
+    best.iter().copied().fold(0.0, f32::max)
 }
 
 /// For each point between samples, how much each sample near it takes part: a

@@ -34,13 +34,14 @@ pub(super) fn overlap(before: (&[f32], f32), after: (&[f32], f32), most: usize) 
 /// the ends only one of the two is heard.
 fn difference((before, gain): (&[f32], f32), (after, next_gain): (&[f32], f32), length: usize) -> f32 {
     let ending = before.get(before.len().saturating_sub(length)..).unwrap_or_default();
-    let pairs = ending.iter().zip(after).enumerate().step_by(THIN);
-    let (mut sum, mut weights) = (0f32, 0f32);
-    for (index, (ending, beginning)) in pairs {
+    let (mut sum, mut weights, mut index) = (0f32, 0f32, 0);
+    while let (Some(ending), Some(beginning)) = (ending.get(index), after.get(index)) {
         let at = (index as f32 + 0.5) / length as f32;
         let weight = at * (1.0 - at);
-        sum += weight * (gain * ending - next_gain * beginning).powi(2);
+        let off = gain * ending - next_gain * beginning;
+        sum += weight * off * off;
         weights += weight;
+        index += THIN;
     }
     sum / weights.max(f32::MIN_POSITIVE)
 }

@@ -58,19 +58,6 @@ fn power_with<S: Simd>(_: S, samples: &[f32]) -> f64 {
     f64::from(sums.iter().sum::<f32>() + rest) / samples.len().max(1) as f64
 }
 
-/// The largest distance from zero.
-#[inline(always)]
-pub(super) fn peak_with<S: Simd>(_: S, samples: &[f32]) -> f32 {
-    let mut peaks = [0f32; 16];
-    let (blocks, rest) = samples.as_chunks::<16>();
-    for block in blocks {
-        for (peak, sample) in peaks.iter_mut().zip(block) {
-            *peak = if sample.abs() > *peak { sample.abs() } else { *peak };
-        }
-    }
-    rest.iter().chain(&peaks).fold(0.0, |peak, sample| peak.max(sample.abs()))
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -91,13 +78,6 @@ mod tests {
             append_sum(&mut appended, &vec![1.0; length], &samples, 0.5);
             assert!(appended[1..].iter().zip(&samples).all(|(sum, sample)| *sum == 1.0 + 0.5 * sample));
             assert_eq!((appended.len(), appended[0]), (length + 1, 7.0));
-            for place in [0, length / 2, length.saturating_sub(1)] {
-                let mut loud = samples.clone();
-                if let Some(sample) = loud.get_mut(place) {
-                    *sample = -3.0;
-                    assert_eq!(dispatch!(Level::new(), simd => peak_with(simd, &loud)), 3.0);
-                }
-            }
         }
     }
 }

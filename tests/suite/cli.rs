@@ -506,3 +506,34 @@ fn rains_in_the_terminal_are_drawn_to_scale() {
     }
     assert!(years >= 15, "{text}");
 }
+
+#[test]
+fn explain_tells_the_clips_that_are_heard_and_writes_nothing() {
+    let folder = tempfile::tempdir().unwrap();
+    let case = example("farm.toml");
+    let asked = ["speak", &case, "--language", "en", "--for", "radio", "--topic", "water-bed"];
+    let spoken = kabla(folder.path(), &[&asked[..], &["--out", "made"]].concat());
+    assert!(spoken.status.success(), "{}", err(&spoken));
+    let sheet = fs::read_to_string(folder.path().join("made/en-water-bed.cue.txt")).unwrap();
+    let heard: Vec<&str> = sheet
+        .lines()
+        .filter(|line| line.starts_with(|c: char| c.is_ascii_digit()))
+        .map(|line| line.split_whitespace().next_back().unwrap())
+        .collect();
+    fs::remove_dir_all(folder.path().join("made")).unwrap();
+    let told = kabla(folder.path(), &[&asked[..], &["--explain", "--json"]].concat());
+    let told: serde_json::Value = serde_json::from_str(&out(&told)).unwrap();
+    let clips = told[0]["clips"].as_array().unwrap();
+    assert_eq!(told[0]["message"], "water-bed");
+    assert_eq!(clips.iter().map(|clip| clip["clip"].as_str().unwrap()).collect::<Vec<_>>(), heard);
+    assert!(clips.iter().rev().skip(1).all(|clip| clip["meets"]["roughness"].is_number()));
+    assert!(clips.last().unwrap()["meets"].is_null());
+    let table = out(&kabla(folder.path(), &[&asked[..], &["--explain"]].concat()));
+    assert!(heard.iter().all(|clip| table.contains(clip)), "{table}");
+    assert!(files(folder.path()).is_empty(), "{:?}", files(folder.path()));
+    // What has no clips is refused as it is when it is to be spoken.
+    let refused = kabla(folder.path(), &["speak", &case, "--language", "ha", "--for", "radio", "--explain"]);
+    assert_eq!(refused.status.code(), Some(2));
+    let stray = kabla(folder.path(), &[&asked[..], &["--json"]].concat());
+    assert_eq!(stray.status.code(), Some(2));
+}

@@ -48,21 +48,38 @@ pub(super) fn sound<'w>(
 }
 
 /// Samples that are rounded at once.
-const BLOCK: usize = 256;
+const BLOCK: usize = 64;
 
 /// Rounds samples to steps, after adding so much noise.
 #[inline(always)]
-fn steps<S: Simd>(_: S, samples: &[f32], dither: f32, data: &mut [u8]) {
-    let mut rounded = [0i16; BLOCK];
-    for ((block, bytes), first) in
-        samples.chunks(BLOCK).zip(data.chunks_mut(2 * BLOCK)).zip((0u32..).step_by(BLOCK))
-    {
-        for ((sample, step), place) in block.iter().zip(&mut rounded).zip(first..) {
-            *step = nearest(sample * STEPS + dither * triangular(0xD17E, place));
-        }
-        let (pairs, _) = bytes.as_chunks_mut::<2>();
-        pairs.iter_mut().zip(rounded).for_each(|(pair, step)| *pair = step.to_le_bytes());
+fn steps<S: Simd>(simd: S, samples: &[f32], dither: f32, data: &mut [u8]) {
+    let (blocks, rest) = samples.as_chunks::<BLOCK>();
+    let (whole, end) = data.split_at_mut((2 * BLOCK * blocks.len()).min(data.len()));
+    let mut first = 0u32;
+    for (block, bytes) in blocks.iter().zip(whole.as_chunks_mut::<{ 2 * BLOCK }>().0) {
+        *bytes = block_of(simd, block, dither, first);
+        first = first.wrapping_add(BLOCK as u32);
     }
+    let mut block = [0f32; BLOCK];
+    block.iter_mut().zip(rest).for_each(|(place, sample)| *place = *sample);
+    end.iter_mut().zip(block_of(simd, &block, dither, first)).for_each(|(place, byte)| *place = byte);
+}
+
+#[inline(always)]
+#[allow(clippy::indexing_slicing)] // Arrays of one length, in plain loops, which surely become vector code.
+fn block_of<S: Simd>(_: S, block: &[f32; BLOCK], dither: f32, first: u32) -> [u8; 2 * BLOCK] {
+    let mut steps = [0i16; BLOCK];
+    for at in 0..BLOCK {
+        let noise = triangular(0xD17E, first.wrapping_add(at as u32));
+        steps[at] = nearest(block[at] * STEPS + dither * noise);
+    }
+    let mut bytes = [0u8; 2 * BLOCK];
+    for at in 0..BLOCK {
+        let [low, high] = steps[at].to_le_bytes();
+        bytes[2 * at] = low;
+        bytes[2 * at + 1] = high;
+    }
+    bytes
 }
 
 /// The nearest step. Without `round`, or a conversion that minds what is no number, which no vectors do.
