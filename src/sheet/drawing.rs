@@ -15,7 +15,7 @@ use crate::guidance::shapes::{Area, Bed, Layer, Rows, Season, Shapes, Store};
 use crate::language::{Direction, Pack, WordingError};
 
 /// A drawing of a plan.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Drawing {
     /// Its name: `store`, `layers`, `bed`, `rows` or `season`, with a number where there are more.
     pub name: String,
@@ -25,9 +25,30 @@ pub struct Drawing {
     pub title: String,
     /// What it shows, in words.
     pub alt: String,
-    /// The drawing, SVG.
+    /// Its width, in its own units.
+    pub width: f64,
+    /// The size of its letters, in the same.
+    pub letters: f64,
+    /// Its words.
+    pub labels: Vec<Label>,
+    /// All of it but its words, SVG: paper sets those in its own letters.
     #[serde(skip)]
     pub svg: String,
+}
+
+impl Drawing {
+    /// The drawing with its words, SVG.
+    pub fn worded(&self) -> String {
+        let word = |label: &Label| {
+            let Label { x, y, anchor, text } = label;
+            let text = tera::escape_html(text);
+            format!("<text x=\"{x}\" y=\"{y}\" text-anchor=\"{anchor}\">{text}</text>\n")
+        };
+        let words: String = self.labels.iter().map(word).collect();
+        let end = self.svg.rfind("</svg>").unwrap_or(self.svg.len());
+        let (shapes, end) = self.svg.split_at(end);
+        format!("{shapes}{words}{end}")
+    }
 }
 
 /// The width of a drawing that stands in a column.
@@ -51,20 +72,26 @@ const MOST_LAYERS: usize = 6;
 pub fn drawings(pack: &Pack, shapes: &Shapes, data: &dyn Data) -> Result<Vec<Drawing>, SheetError> {
     let words = Words { pack, shapes };
     let mut all = Vec::new();
-    let mut add = |name: &str, number: usize, svg: String| -> Result<(), SheetError> {
+    let mut add = |name: &str, number: usize, width: f64, labels: Vec<Label>, svg: String| {
         let of = |what: &str| words.label(&format!("drawing-{name}{what}"));
         let name = if number > 0 { format!("{name}-{}", number + 1) } else { name.to_owned() };
         let file = format!("/drawings/{name}.svg");
-        all.push(Drawing { name, file, title: of("")?, alt: of("-alt")?, svg });
-        Ok(())
+        let (title, alt) = (of("")?, of("-alt")?);
+        all.push(Drawing { name, file, title, alt, width, letters: LETTERS, labels, svg });
+        Ok::<(), SheetError>(())
     };
-    add("season", 0, paint("season", &season(&shapes.season, &words)?, data)?)?;
-    for (number, store) in shapes.stores.iter().take(MOST_STORES).enumerate() {
-        add("store", number, paint("store", &side(store, &words)?, data)?)?;
-        add("layers", number, paint("layers", &from_above(store, &words), data)?)?;
+    let (shapes, labels) = season(&shapes.season, &words)?;
+    add("season", 0, shapes.width, labels, paint("season", &shapes, data)?)?;
+    for (number, store) in words.shapes.stores.iter().take(MOST_STORES).enumerate() {
+        let (shapes, labels) = side(store, &words)?;
+        add("store", number, shapes.width, labels, paint("store", &shapes, data)?)?;
+        let (shapes, labels) = from_above(store, &words);
+        add("layers", number, shapes.width, labels, paint("layers", &shapes, data)?)?;
     }
-    add("bed", 0, paint("bed", &bed(&shapes.bed, &words)?, data)?)?;
-    add("rows", 0, paint("rows", &rows(&shapes.rows, &words)?, data)?)?;
+    let (shapes, labels) = bed(&words.shapes.bed, &words)?;
+    add("bed", 0, shapes.width, labels, paint("bed", &shapes, data)?)?;
+    let (shapes, labels) = rows(&words.shapes.rows, &words)?;
+    add("rows", 0, shapes.width, labels, paint("rows", &shapes, data)?)?;
     Ok(all)
 }
 
@@ -104,23 +131,58 @@ impl Words<'_> {
     }
 }
 
-/// A text with its place; `anchor` is SVG's.
-#[derive(Serialize)]
-struct Label {
-    x: f64,
-    y: f64,
-    anchor: &'static str,
-    text: String,
+/// Words of a drawing with their place.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Label {
+    /// How far they are from the left.
+    pub x: f64,
+    /// How far the line they stand on is from the top.
+    pub y: f64,
+    /// What of them is at `x`, as in SVG: `start` or `middle`.
+    pub anchor: &'static str,
+    /// The words.
+    pub text: String,
 }
 
-/// An oval; `turn` in degrees.
-#[derive(Serialize)]
+/// An oval; `turn` in radians.
 struct Oval {
     x: f64,
     y: f64,
     rx: f64,
     ry: f64,
     turn: f64,
+}
+
+impl Oval {
+    fn disc(x: f64, y: f64, radius: f64) -> Oval {
+        Oval { x, y, rx: radius, ry: radius, turn: 0.0 }
+    }
+}
+
+/// Ovals as one SVG path: what is painted in one stroke takes a tenth of the work.
+fn path(ovals: impl IntoIterator<Item = Oval>) -> String {
+    // How far a curve's handles are from a quarter's ends, for a radius of 1.
+    const HANDLE: f64 = 0.552_285;
+    let quarters = [
+        [(1.0, HANDLE), (HANDLE, 1.0), (0.0, 1.0)],
+        [(-HANDLE, 1.0), (-1.0, HANDLE), (-1.0, 0.0)],
+        [(-1.0, -HANDLE), (-HANDLE, -1.0), (0.0, -1.0)],
+        [(HANDLE, -1.0), (1.0, -HANDLE), (1.0, 0.0)],
+    ];
+    let mut path = String::new();
+    for Oval { x, y, rx, ry, turn } in ovals {
+        let (sin, cos) = turn.sin_cos();
+        let at = |(across, down): (f64, f64)| {
+            let (across, down) = (across * rx, down * ry);
+            (x + across * cos - down * sin, y + across * sin + down * cos)
+        };
+        path += &format!("M{}", points([at((1.0, 0.0))].into_iter()));
+        for quarter in quarters {
+            path += &format!("C{}", points(quarter.into_iter().map(at)));
+        }
+        path.push('Z');
+    }
+    path
 }
 
 /// A line from one point to another, with marks at its ends where it measures.
@@ -162,13 +224,12 @@ struct Side {
     letters: f64,
     outline: String,
     sand: String,
-    roots: Vec<Oval>,
+    roots: String,
     marks: Vec<Line>,
-    labels: Vec<Label>,
 }
 
 /// A container cut through its middle: sand and roots to scale, with the depth of each sand.
-fn side(store: &Store, words: &Words<'_>) -> Result<Side, WordingError> {
+fn side(store: &Store, words: &Words<'_>) -> Result<(Side, Vec<Label>), WordingError> {
     const HIGH: f64 = 84.0;
     const LEFT: f64 = 24.0;
     const TOP: f64 = 4.0;
@@ -193,10 +254,10 @@ fn side(store: &Store, words: &Words<'_>) -> Result<Side, WordingError> {
     for (index, layer) in store.layers.iter().enumerate() {
         let centre = y(layer.height + store.root / 2.0);
         roots.extend(store.cut(layer).into_iter().map(|(across, half)| Oval {
-            x: tenth(x(across)),
-            y: tenth(centre),
-            rx: tenth(half * scale),
-            ry: tenth(store.root / 2.0 * scale),
+            x: x(across),
+            y: centre,
+            rx: half * scale,
+            ry: store.root / 2.0 * scale,
             turn: 0.0,
         }));
         let text = words.count(index + 1);
@@ -219,16 +280,16 @@ fn side(store: &Store, words: &Words<'_>) -> Result<Side, WordingError> {
             text: words.centimetres(depth)?,
         });
     }
-    Ok(Side {
+    let side = Side {
         width: WIDTH,
         height: tenth(floor + 3.0),
         letters: LETTERS,
         outline: ring(&store.profile),
         sand: ring(&below_height(&store.profile, store.sand)),
-        roots,
+        roots: path(roots),
         marks,
-        labels,
-    })
+    };
+    Ok((side, labels))
 }
 
 /// The part of a profile that lies below a height.
@@ -253,16 +314,15 @@ struct Above {
     width: f64,
     height: f64,
     letters: f64,
-    discs: Vec<Oval>,
+    discs: String,
     boxes: Vec<Frame>,
-    roots: Vec<Oval>,
+    roots: String,
     /// A root beside its count.
-    signs: Vec<Oval>,
-    labels: Vec<Label>,
+    signs: String,
 }
 
 /// Each layer from above, all to one scale.
-fn from_above(store: &Store, words: &Words<'_>) -> Above {
+fn from_above(store: &Store, words: &Words<'_>) -> (Above, Vec<Label>) {
     let layers = store.layers.get(..store.layers.len().min(MOST_LAYERS)).unwrap_or_default();
     // Three stand side by side, four two and two.
     let columns = if layers.len() == 4 { 2 } else { layers.len().clamp(1, 3) };
@@ -275,68 +335,56 @@ fn from_above(store: &Store, words: &Words<'_>) -> Above {
     let down = layers.iter().map(|layer| reach(layer).1).fold(1.0, f64::max);
     let scale = ((cell - 10.0) / across).min(if columns == 1 { 110.0 } else { 74.0 } / down);
     let row = down * scale + LINE + 7.0;
-    let mut above = Above {
-        width: WIDTH,
-        height: tenth(row * layers.len().div_ceil(columns).max(1) as f64),
-        letters: LETTERS,
-        discs: Vec::new(),
-        boxes: Vec::new(),
-        roots: Vec::new(),
-        signs: Vec::new(),
-        labels: Vec::new(),
-    };
+    let (mut discs, mut boxes, mut roots, mut signs, mut labels) =
+        (Vec::new(), Vec::new(), Vec::new(), Vec::new(), Vec::new());
     for (index, layer) in layers.iter().enumerate() {
         let middle = (index % columns) as f64 * cell + cell / 2.0;
         let centre = (index / columns) as f64 * row + 4.0 + down * scale / 2.0;
         match layer.floor {
             Area::Disc(width) => {
-                let radius = tenth(width / 2.0 * scale);
-                above.discs.push(Oval {
-                    x: tenth(middle),
-                    y: tenth(centre),
-                    rx: radius,
-                    ry: radius,
-                    turn: 0.0,
-                });
+                discs.push(Oval::disc(middle, centre, width / 2.0 * scale));
             }
-            Area::Rectangle(length, width) => above.boxes.push(Frame {
+            Area::Rectangle(length, width) => boxes.push(Frame {
                 x: tenth(middle - length / 2.0 * scale),
                 y: tenth(centre - width / 2.0 * scale),
                 width: tenth(length * scale),
                 height: tenth(width * scale),
             }),
         }
-        above.roots.extend(layer.roots.iter().map(|(x, y, angle)| Oval {
-            x: tenth(middle + x * scale),
+        roots.extend(layer.roots.iter().map(|(x, y, angle)| Oval {
+            x: middle + x * scale,
             // Seen from above, the floor's second direction points up the page.
-            y: tenth(centre - y * scale),
-            rx: tenth(store.root_length / 2.0 * scale),
-            ry: tenth(store.root / 2.0 * scale),
-            turn: tenth(-angle.to_degrees()),
+            y: centre - y * scale,
+            rx: store.root_length / 2.0 * scale,
+            ry: store.root / 2.0 * scale,
+            turn: -angle,
         }));
         let foot = tenth(centre + down * scale / 2.0 + LINE);
         // The layer's number at its corner, and below it a root beside how many there are.
-        above.labels.push(Label {
+        labels.push(Label {
             x: tenth(middle - reach(layer).0 / 2.0 * scale),
             y: tenth(centre - down * scale / 2.0 + LETTERS * 0.7),
             anchor: "start",
             text: words.count(index + 1),
         });
-        above.signs.push(Oval {
-            x: tenth(middle - 10.0),
-            y: tenth(foot - LETTERS * 0.35),
-            rx: 8.0,
-            ry: 4.0,
-            turn: 0.0,
-        });
-        above.labels.push(Label {
+        signs.push(Oval { x: middle - 10.0, y: foot - LETTERS * 0.35, rx: 8.0, ry: 4.0, turn: 0.0 });
+        labels.push(Label {
             x: tenth(middle + 3.0),
             y: foot,
             anchor: "start",
             text: words.count(layer.roots.len()),
         });
     }
-    above
+    let above = Above {
+        width: WIDTH,
+        height: tenth(row * layers.len().div_ceil(columns).max(1) as f64),
+        letters: LETTERS,
+        discs: path(discs),
+        boxes,
+        roots: path(roots),
+        signs: path(signs),
+    };
+    (above, labels)
 }
 
 #[derive(Serialize)]
@@ -345,16 +393,15 @@ struct BedPlan {
     height: f64,
     letters: f64,
     frame: Frame,
-    roots: Vec<Oval>,
+    roots: String,
     marks: Vec<Line>,
-    labels: Vec<Label>,
 }
 
 /// Roots drawn one by one; a bed for more shows its rows as lines.
 const MOST_ROOTS: u32 = 400;
 
 /// The bed from above, with its rows.
-fn bed(bed: &Bed, words: &Words<'_>) -> Result<BedPlan, WordingError> {
+fn bed(bed: &Bed, words: &Words<'_>) -> Result<(BedPlan, Vec<Label>), WordingError> {
     const HIGH: f64 = 58.0;
     let side = words.metres(bed.width)?;
     let wide = (HALF - 18.0 - across(&side)).clamp(30.0, 80.0);
@@ -369,10 +416,10 @@ fn bed(bed: &Bed, words: &Words<'_>) -> Result<BedPlan, WordingError> {
         for line in 0..bed.rows {
             for root in 0..each + u32::from(line < more) {
                 roots.push(Oval {
-                    x: tenth(frame.x + (f64::from(root) + 0.5) * place),
-                    y: tenth(frame.y + (f64::from(line) + 0.5) * row),
-                    rx: tenth((place * 0.32).min(9.0)),
-                    ry: tenth((row * 0.2).min(place * 0.2).min(4.0)),
+                    x: frame.x + (f64::from(root) + 0.5) * place,
+                    y: frame.y + (f64::from(line) + 0.5) * row,
+                    rx: (place * 0.32).min(9.0),
+                    ry: (row * 0.2).min(place * 0.2).min(4.0),
                     turn: 0.0,
                 });
             }
@@ -397,15 +444,8 @@ fn bed(bed: &Bed, words: &Words<'_>) -> Result<BedPlan, WordingError> {
             text: side,
         },
     ];
-    Ok(BedPlan {
-        width: HALF,
-        height: tenth(foot + 16.0 + LINE),
-        letters: LETTERS,
-        frame,
-        roots,
-        marks,
-        labels,
-    })
+    let height = tenth(foot + 16.0 + LINE);
+    Ok((BedPlan { width: HALF, height, letters: LETTERS, frame, roots: path(roots), marks }, labels))
 }
 
 #[derive(Serialize)]
@@ -416,15 +456,14 @@ struct FieldRows {
     /// Ridges as boxes, seen from above.
     ridges: Vec<Frame>,
     /// Mounds, seen from above.
-    mounds: Vec<Oval>,
+    mounds: String,
     /// Where a cutting stands.
-    plants: Vec<Label>,
+    plants: Vec<(f64, f64)>,
     marks: Vec<Line>,
-    labels: Vec<Label>,
 }
 
 /// A corner of the field from above: ridges or mounds with their cuttings, to scale.
-fn rows(of: &Rows, words: &Words<'_>) -> Result<FieldRows, WordingError> {
+fn rows(of: &Rows, words: &Words<'_>) -> Result<(FieldRows, Vec<Label>), WordingError> {
     const TOP: f64 = 4.0;
     let (Rows::Ridges(between, _) | Rows::Mounds(between, _)) = *of;
     let between_text = words.centimetres(between)?;
@@ -434,12 +473,12 @@ fn rows(of: &Rows, words: &Words<'_>) -> Result<FieldRows, WordingError> {
         height: 0.0,
         letters: LETTERS,
         ridges: Vec::new(),
-        mounds: Vec::new(),
+        mounds: String::new(),
         plants: Vec::new(),
         marks: Vec::new(),
-        labels: Vec::new(),
     };
-    let plant = |x: f64, y: f64| Label { x: tenth(x), y: tenth(y), anchor: "middle", text: String::new() };
+    let (mut mounds, mut labels) = (Vec::new(), Vec::new());
+    let plant = |x: f64, y: f64| (tenth(x), tenth(y));
     let (first, row) = match *of {
         Rows::Ridges(_, along) => {
             let scale = (40.0 / between.max(1.0)).min(wide / 2.0 / along.max(1.0));
@@ -459,7 +498,7 @@ fn rows(of: &Rows, words: &Words<'_>) -> Result<FieldRows, WordingError> {
                 x2: tenth(from + step),
                 y2: tenth(foot),
             });
-            drawn.labels.push(Label {
+            labels.push(Label {
                 x: tenth(from + step + 7.0),
                 y: tenth(foot + LETTERS * 0.35),
                 anchor: "start",
@@ -475,8 +514,7 @@ fn rows(of: &Rows, words: &Words<'_>) -> Result<FieldRows, WordingError> {
                 for place in 0..2 {
                     let (x, y) =
                         (3.0 + radius + f64::from(place) * row, TOP + radius + f64::from(line) * row);
-                    let across = tenth(radius);
-                    drawn.mounds.push(Oval { x: tenth(x), y: tenth(y), rx: across, ry: across, turn: 0.0 });
+                    mounds.push(Oval::disc(x, y, radius));
                     for index in 0..cuttings {
                         let turn = std::f64::consts::TAU * f64::from(index) / f64::from(cuttings)
                             - std::f64::consts::FRAC_PI_2;
@@ -497,13 +535,14 @@ fn rows(of: &Rows, words: &Words<'_>) -> Result<FieldRows, WordingError> {
         x2: tenth(wide + 10.0),
         y2: tenth(last),
     });
-    drawn.labels.push(Label {
+    labels.push(Label {
         x: tenth(wide + 16.0),
         y: tenth((first + last) / 2.0 + LETTERS * 0.35),
         anchor: "start",
         text: between_text,
     });
-    Ok(drawn)
+    drawn.mounds = path(mounds);
+    Ok((drawn, labels))
 }
 
 #[derive(Serialize)]
@@ -513,22 +552,20 @@ struct Band {
     letters: f64,
     /// The band's parts by what fills them: `store`, `bed`, `field`.
     parts: BTreeMap<&'static str, Frame>,
-    /// The parts' names, over their middles.
-    names: Vec<Label>,
     /// First days of months.
     months: Vec<f64>,
     /// Monthly checks.
     checks: Vec<f64>,
     /// From a day of the band down to its date.
     stems: Vec<Line>,
-    /// The dates.
-    dates: Vec<Label>,
+    /// Behind the dates, so that no stem runs through one.
+    blanks: Vec<Frame>,
     top: f64,
     foot: f64,
 }
 
 /// The season from one harvest to the next, days to scale.
-fn season(season: &Season, words: &Words<'_>) -> Result<Band, WordingError> {
+fn season(season: &Season, words: &Words<'_>) -> Result<(Band, Vec<Label>), WordingError> {
     const HIGH: f64 = 26.0;
     let days = (season.to - season.from).num_days().max(1) as f64;
     let backwards = words.pack.direction() == Direction::RightToLeft;
@@ -539,14 +576,15 @@ fn season(season: &Season, words: &Words<'_>) -> Result<Band, WordingError> {
     };
     let (top, foot) = (LINE + 4.0, LINE + 4.0 + HIGH);
     let mut parts = BTreeMap::new();
-    let mut names = Vec::new();
+    // The parts' names over their middles, and the dates.
+    let mut labels = Vec::new();
     for (name, span) in [("store", season.store), ("bed", season.bed), ("field", Some(season.field))] {
         let Some(span) = span else { continue };
         let (one, other) = (x(span.from), x(span.to));
         let (left, right) = (one.min(other), one.max(other));
         parts.insert(name, Frame { x: left, y: top, width: tenth(right - left), height: HIGH });
         let text = words.label(&format!("season-{name}"))?;
-        names.push(Label { x: tenth((left + right) / 2.0), y: LINE - 2.0, anchor: "middle", text });
+        labels.push(Label { x: tenth((left + right) / 2.0), y: LINE - 2.0, anchor: "middle", text });
     }
     let mut months = Vec::new();
     let mut day = season.from.with_day(1);
@@ -557,7 +595,7 @@ fn season(season: &Season, words: &Words<'_>) -> Result<Band, WordingError> {
         day = first.checked_add_months(Months::new(1));
     }
     let mut stems = Vec::new();
-    let mut dates: Vec<Label> = Vec::new();
+    let mut blanks = Vec::new();
     let mut told = vec![("harvest", season.harvest), ("rains", season.rains), ("food", season.food)];
     told.extend(season.bed.map(|bed| ("sprout", bed.from)));
     told.sort_by_key(|(_, day)| *day);
@@ -575,19 +613,25 @@ fn season(season: &Season, words: &Words<'_>) -> Result<Band, WordingError> {
         }
         let y = tenth(foot + 8.0 + LINE * (level + 1) as f64);
         stems.push(Line { x1: x(day), y1: foot, x2: x(day), y2: tenth(y - LETTERS) });
-        dates.push(Label { x: tenth(at), y, anchor: "middle", text });
+        blanks.push(Frame {
+            x: tenth(at - half),
+            y: tenth(y - LETTERS * 0.9),
+            width: tenth(2.0 * half),
+            height: tenth(LETTERS * 1.2),
+        });
+        labels.push(Label { x: tenth(at), y, anchor: "middle", text });
     }
-    Ok(Band {
+    let band = Band {
         width: BAND,
         height: tenth(foot + 14.0 + LINE * levels.len() as f64),
         letters: LETTERS,
         parts,
-        names,
         months,
         checks: season.checks.iter().map(|day| x(*day)).collect(),
         stems,
-        dates,
+        blanks,
         top,
         foot,
-    })
+    };
+    Ok((band, labels))
 }

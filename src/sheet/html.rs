@@ -1,5 +1,7 @@
 //! HTML and plain text by Tera. Names ending in `.html` are escaped.
 
+use std::sync::Arc;
+
 use serde::Serialize;
 use tera::{Context, Tera};
 
@@ -14,7 +16,7 @@ struct Page<'a> {
     pictures: std::collections::BTreeMap<&'a str, String>,
     charts: std::collections::BTreeMap<&'a str, String>,
     /// Each drawing by its name.
-    drawn: std::collections::BTreeMap<&'a str, &'a str>,
+    drawn: std::collections::BTreeMap<&'a str, String>,
 }
 
 /// The sheet as one HTML page that needs nothing else.
@@ -28,7 +30,7 @@ pub fn html(facts: &Facts, data: &dyn Data) -> Result<Vec<u8>, SheetError> {
     for name in entries().map(|entry| entry.subject).chain(measures) {
         pictures.insert(name, read(data, &format!("templates/pictures/{name}.svg"))?);
     }
-    let drawn = facts.drawings.iter().map(|of| (of.name.as_str(), of.svg.as_str())).collect();
+    let drawn = facts.drawings.iter().map(|of| (of.name.as_str(), of.worded())).collect();
     render("sheet.html", &Page { facts, pictures, charts: charts(facts, data)?, drawn }, data)
 }
 
@@ -60,6 +62,15 @@ fn read(data: &dyn Data, path: &str) -> Result<String, SheetError> {
         .map_err(|_| SheetError::Template { file: data.shown(path), message: "is not UTF-8 text".to_owned() })
 }
 
+/// A template read by Tera; remembered, since reading takes longer than filling it in.
+#[comemo::memoize]
+fn parsed(name: &str, text: &str) -> Result<Arc<Tera>, Arc<tera::Error>> {
+    let mut tera = Tera::default();
+    tera.autoescape_on(vec![".html", ".svg"]);
+    tera.add_raw_template(name, text).map_err(Arc::new)?;
+    Ok(Arc::new(tera))
+}
+
 /// What a template of the templates folder makes of `page`; escaped where its
 /// name ends in `.html` or `.svg`.
 ///
@@ -69,11 +80,10 @@ pub fn render(name: &str, page: &impl Serialize, data: &dyn Data) -> Result<Vec<
     let path = format!("templates/{name}");
     let text = read(data, &path)?;
     let broken =
-        |error: tera::Error| SheetError::Template { file: data.shown(&path), message: told(&error, &text) };
-    let mut tera = Tera::default();
-    tera.autoescape_on(vec![".html", ".svg"]);
-    tera.add_raw_template(name, &text).map_err(broken)?;
-    let rendered = tera.render(name, &Context::from_serialize(page).map_err(broken)?).map_err(broken)?;
+        |error: &tera::Error| SheetError::Template { file: data.shown(&path), message: told(error, &text) };
+    let tera = parsed(name, &text).map_err(|error| broken(&error))?;
+    let context = Context::from_serialize(page).map_err(|error| broken(&error))?;
+    let rendered = tera.render(name, &context).map_err(|error| broken(&error))?;
     Ok(rendered.into_bytes())
 }
 

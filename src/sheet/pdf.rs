@@ -71,6 +71,8 @@ pub struct Printer<'d> {
     library: LazyHash<Library>,
     book: LazyHash<FontBook>,
     fonts: Vec<Font>,
+    /// By code point, whether some font has the letter.
+    letters: Vec<bool>,
     /// Templates and pictures read so far.
     read: Mutex<HashMap<FileId, Bytes>>,
     /// Templates parsed so far.
@@ -124,6 +126,7 @@ impl<'d> Printer<'d> {
             data,
             library: LazyHash::new(Library::default()),
             book: LazyHash::new(FontBook::from_fonts(&fonts)),
+            letters: letters_of(&fonts),
             fonts,
             read: Mutex::default(),
             parsed: Mutex::default(),
@@ -205,7 +208,7 @@ impl<'d> Printer<'d> {
 impl Printer<'_> {
     /// Whether a font has a letter.
     pub fn covers(&self, letter: char) -> bool {
-        self.fonts.iter().any(|font| font.info().coverage.contains(letter.into()))
+        self.letters.get(letter as usize).is_some_and(|has| *has)
     }
 
     /// Finds the first text with letters that no font has.
@@ -228,6 +231,21 @@ impl Printer<'_> {
             _ => Ok(()),
         }
     }
+}
+
+/// By code point, whether some font has the letter. Fonts themselves are slow to tell.
+fn letters_of(fonts: &[Font]) -> Vec<bool> {
+    let mut letters = Vec::new();
+    for letter in fonts.iter().flat_map(|font| font.info().coverage.iter()) {
+        let at = letter as usize;
+        if letters.len() <= at {
+            letters.resize(at + 1, false);
+        }
+        if let Some(has) = letters.get_mut(at) {
+            *has = true;
+        }
+    }
+    letters
 }
 
 fn id(path: &str) -> Result<FileId, SheetError> {

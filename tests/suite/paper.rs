@@ -96,24 +96,17 @@ fn sizes_beside_drawings_have_room() {
     for tag in Pack::tags(&Embedded).into_iter().chain([ACCENTED.to_owned()]) {
         for (name, case) in examples() {
             for drawing in drawn(&tag, &case).drawings {
-                let number = |text: &str, name: &str| -> f64 {
-                    let (_, rest) = text.split_once(&format!("{name}=\"")).unwrap();
-                    rest.split('"').next().unwrap().parse().unwrap()
-                };
-                let (_, view) = drawing.svg.split_once("viewBox=\"0 0 ").unwrap();
-                let width: f64 = view.split(' ').next().unwrap().parse().unwrap();
-                for text in drawing.svg.split("<text ").skip(1) {
-                    let words = text.split_once('>').unwrap().1.split('<').next().unwrap();
+                for label in &drawing.labels {
+                    let words = &label.text;
                     let long = words.chars().filter(|c| c.is_alphanumeric() || c.is_whitespace()).count();
-                    let long = long as f64 * number(&drawing.svg, "font-size") * 0.55;
-                    let share = match text.split_once("text-anchor=\"").unwrap().1.split('"').next() {
-                        Some("start") => 1.0,
-                        Some("end") => 0.0,
-                        _ => 0.5,
-                    };
-                    let (from, to) =
-                        (number(text, "x") - (1.0 - share) * long, number(text, "x") + share * long);
-                    assert!(from > -4.0 && to < width + 4.0, "{tag} {name} {}: {words}", drawing.name);
+                    let long = long as f64 * drawing.letters * 0.55;
+                    let share = if label.anchor == "start" { 1.0 } else { 0.5 };
+                    let (from, to) = (label.x - (1.0 - share) * long, label.x + share * long);
+                    assert!(
+                        from > -4.0 && to < drawing.width + 4.0,
+                        "{tag} {name} {}: {words}",
+                        drawing.name
+                    );
                 }
             }
         }

@@ -37,7 +37,7 @@ pub(super) fn literal(text: &str) -> Cow<'_, str> {
 }
 
 pub(super) fn date_text(date: NaiveDate) -> String {
-    date.format("%Y-%m-%d").to_string()
+    date.to_string()
 }
 
 pub(super) fn read_date(text: &str) -> Option<NaiveDate> {
