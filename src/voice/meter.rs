@@ -239,13 +239,17 @@ fn true_peak(samples: &[f32], peaks: &[f32]) -> f64 {
     // No point between samples lies further out than this times the largest near it.
     let most = phases.iter().map(|taps| taps.iter().map(|tap| tap.abs()).sum::<f32>()).fold(1.0, f32::max);
     let mut best = peaks.iter().copied().fold(0.0, f32::max);
-    let mut order: Vec<(f32, usize)> = (0..peaks.len())
-        .map(|at| {
-            let near = peaks.get(at.saturating_sub(1)..(at + 2).min(peaks.len())).unwrap_or_default();
-            (near.iter().copied().fold(0.0, f32::max), at)
-        })
-        .filter(|(near, _)| near * most > best)
-        .collect();
+    // A peak between samples comes of its own stride's and those beside it.
+    let mut order: Vec<(f32, usize)> = Vec::new();
+    let (mut before, mut here) = (0f32, peaks.first().copied().unwrap_or(0.0));
+    for at in 0..peaks.len() {
+        let after = peaks.get(at + 1).copied().unwrap_or(0.0);
+        let near = before.max(here).max(after);
+        if near * most > best {
+            order.push((near, at));
+        }
+        (before, here) = (here, after);
+    }
     order.sort_by(|a, b| b.0.total_cmp(&a.0));
     for (near, at) in order {
         if near * most <= best {
