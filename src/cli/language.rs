@@ -61,9 +61,9 @@ pub(super) struct Say {
     /// Language tag, e.g. sw.
     #[arg(long, value_name = "TAG")]
     language: String,
-    /// The form, as it is named in the number rules.
-    #[arg(long, value_name = "NAME", default_value = "cardinal")]
-    form: String,
+    /// The form, as it is named in the number rules; without it `cardinal`, or every form of a language without one.
+    #[arg(long, value_name = "NAME")]
+    form: Option<String>,
     /// Each form of the language, with its name.
     #[arg(long, conflicts_with = "form")]
     all_forms: bool,
@@ -71,12 +71,21 @@ pub(super) struct Say {
 
 impl Say {
     fn run(&self, data: &dyn Data) -> Result<(), Error> {
-        let form = (!self.all_forms).then_some(self.form.as_str());
-        let said = app::say(data, &self.language, &self.number, form)?;
+        let in_form = |form| app::say(data, &self.language, &self.number, form);
+        let mut said = in_form(self.form.as_deref())?;
+        if self.form.is_none() && !self.all_forms {
+            let plain = said.iter().find(|said| said.form == "cardinal");
+            // Where no form has words, the error of one tells why.
+            let unsaid = said.first().filter(|_| said.iter().all(|said| said.words.is_none()));
+            if let Some(form) = plain.or(unsaid).map(|said| said.form.clone()) {
+                said = in_form(Some(&form))?;
+            }
+        }
         let width = said.iter().map(|said| said.form.chars().count()).max().unwrap_or(0);
+        let many = self.all_forms || said.len() > 1;
         let line = |said: &app::SaidNumber| {
             let words = said.words.as_deref().unwrap_or("(no words)");
-            if self.all_forms { format!("{:<width$}  {words}\n", said.form) } else { format!("{words}\n") }
+            if many { format!("{:<width$}  {words}\n", said.form) } else { format!("{words}\n") }
         };
         super::print(&said.iter().map(line).collect::<String>())
     }

@@ -26,6 +26,8 @@ const MOST_SECONDS: u64 = 60;
 const RATES: std::ops::RangeInclusive<u32> = 8_000..=192_000;
 /// Below the noise of a 16-bit file.
 const SILENCE: f32 = 1.0 / 16_384.0;
+/// Some programs write a little beyond full scale; nothing that was recorded lies 60 dB beyond it.
+const LOUDEST: f32 = 1000.0;
 /// Frames to a block of the resampler: long enough that its filter passes
 /// nearly all of the source's band, and short clips still go fast.
 const BLOCK: usize = 1024;
@@ -49,6 +51,8 @@ pub(super) enum Problem {
     TooLong(u64),
     #[error("has samples that are no numbers")]
     NotFinite,
+    #[error("has samples a thousand times beyond full scale")]
+    TooLoud,
     #[error("is silent")]
     Silent,
 }
@@ -59,7 +63,9 @@ impl Problem {
             Problem::Empty | Problem::Silent => "record it again",
             Problem::TooLong(seconds) if *seconds > MOST_SECONDS => "cut it into several recordings",
             Problem::TooLarge | Problem::TooLong(_) => "cut the recording to the phrase",
-            Problem::Broken(_) | Problem::NotFinite => "export it again as FLAC or 16-bit WAV",
+            Problem::Broken(_) | Problem::NotFinite | Problem::TooLoud => {
+                "export it again as FLAC or 16-bit WAV"
+            }
             Problem::Channels(_) => "export it in mono",
             Problem::Rate(_) => "export it at 48000 samples a second",
         }
@@ -281,6 +287,10 @@ impl Mixer<'_> {
         }
         if !self.mono.iter().all(|sample| sample.is_finite()) {
             return Err(Problem::NotFinite);
+        }
+        // Floating point reaches so far that a filter would leave the numbers.
+        if self.mono.iter().any(|sample| sample.abs() > LOUDEST) {
+            return Err(Problem::TooLoud);
         }
         self.frames += self.mono.len() as u64;
         if self.frames > self.most_seconds * u64::from(rate) {

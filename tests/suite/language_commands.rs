@@ -35,6 +35,18 @@ fn a_number_is_said_as_a_cardinal_or_in_the_form_named() {
     }
 }
 
+/// Chichewa counts only with a noun's class.
+#[test]
+fn a_language_without_a_cardinal_lists_its_forms() {
+    let plain = say(&["5", "--language", "ny"]);
+    assert_eq!(plain, say(&["5", "--language", "ny", "--all-forms"]));
+    assert_eq!(plain.0, 0);
+    assert!(plain.1.lines().count() > 5 && plain.1.contains("class-2 "), "{}", plain.1);
+    let (code, out, error) = say(&["99999999999", "--language", "ny"]);
+    assert_eq!((code, out.as_str()), (2, ""));
+    assert!(error.contains("99999999999"), "{error}");
+}
+
 #[test]
 fn all_forms_are_listed_with_their_names() {
     let (code, out, _) = say(&["2", "--language", "sw", "--all-forms"]);

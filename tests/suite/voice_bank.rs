@@ -116,6 +116,7 @@ fn broken_clips_are_told_not_panicked_at() {
         (b"not a sound at all".to_vec(), "cannot be decoded"),
         (whole[..whole.len() / 2].to_vec(), "cannot be decoded"),
         (wav_of(16_000, 1, std::iter::repeat_n(f32::NAN, 800)), "no numbers"),
+        (wav_of(16_000, 1, std::iter::repeat_n(1e30, 800)), "beyond full scale"),
         (wav_of(16_000, 1, std::iter::repeat_n(0.0, 800)), "is silent"),
         (wav_of(16_000, 1, std::iter::empty()), "is empty"),
         (wav_of(4_000, 1, sine(4_000, 500.0, 0.5, 0.5)), "4000 samples a second"),

@@ -41,7 +41,9 @@ pub fn read(bytes: &[u8], name: &str, of: Use) -> Result<Vec<f32>, Finding> {
         let hint = match &problem {
             Problem::Empty | Problem::Silent => "choose a file with sound in it",
             Problem::TooLarge | Problem::TooLong(_) => "cut it shorter",
-            Problem::Broken(_) | Problem::NotFinite => "export it again as WAV, FLAC, MP3 or Ogg Vorbis",
+            Problem::Broken(_) | Problem::NotFinite | Problem::TooLoud => {
+                "export it again as WAV, FLAC, MP3 or Ogg Vorbis"
+            }
             Problem::Channels(_) => "export it in stereo or mono",
             Problem::Rate(_) => "export it at 48000 samples a second",
         };
