@@ -45,6 +45,7 @@ mod vocabulary;
 
 use std::collections::BTreeSet;
 use std::fmt;
+use std::sync::OnceLock;
 
 pub use number::Number;
 
@@ -57,6 +58,8 @@ use vocabulary::Search;
 #[derive(Debug, Clone)]
 pub struct Numerals {
     sets: Vec<RuleSet>,
+    /// The words of each set, once they have been asked for.
+    words: Vec<OnceLock<Result<BTreeSet<String>, NumeralError>>>,
 }
 
 /// What rules leave to the language they are written in.
@@ -190,7 +193,8 @@ impl Numerals {
     /// [`NumeralError::TooManyWords`] above 20,000 words or parts of words.
     pub fn words(&self, form: &str) -> Result<BTreeSet<String>, NumeralError> {
         let set = self.form(form)?;
-        Search::of(self, form, set)
+        let search = || Search::of(self, form, set);
+        self.words.get(set).map_or_else(search, |known| known.get_or_init(search).clone())
     }
 
     fn form(&self, form: &str) -> Result<usize, NumeralError> {

@@ -1,6 +1,7 @@
 //! Reading a file: its rule sets and their rules.
 
 use std::collections::HashMap;
+use std::sync::OnceLock;
 
 use super::builder::Builder;
 use super::plural::Plurals;
@@ -21,7 +22,8 @@ pub(super) fn read(text: &str, language: Option<Language<'_>>) -> Result<Numeral
     }
     let (sets, mut problems) = reader.finish(language);
     if problems.is_empty() {
-        return Ok(Numerals { sets });
+        let words = sets.iter().map(|_| OnceLock::new()).collect();
+        return Ok(Numerals { sets, words });
     }
     problems.sort_by_key(|problem| problem.line);
     problems.truncate(MOST_PROBLEMS);
