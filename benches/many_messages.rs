@@ -36,7 +36,7 @@ fn main() {
             field.area.0 = 200.0 + f64::from(number % 97) * 7.0;
         }
         let statements = tell(&case, &kabla::plan::make(&case).expect("a plan"));
-        let topic = Topic::ALL[number as usize % Topic::ALL.len()];
+        let topic = *Topic::ALL.iter().cycle().nth(number as usize % Topic::ALL.len()).expect("a topic");
         let told = for_topic(&statements, topic);
         let pieces: Vec<Piece> = told.iter().flat_map(|told| pack.say(told).expect("words")).collect();
         let spoken = speak(&pieces, &bank, &options).expect("a message");

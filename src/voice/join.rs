@@ -2,7 +2,7 @@
 //!
 //! Each clip loses the silence at its edges, is brought near the common level,
 //! and is faded in and out with raised cosines. Clips of one run overlap where
-//! they differ least ([`seam`](super::seam)); between runs lies a pause. A low
+//! they differ least (`seam`); between runs lies a pause. A low
 //! room tone runs through all, so that no pause is dead.
 
 use std::f64::consts::PI;

@@ -34,6 +34,7 @@ const RANGE_PARTS: (f64, f64) = (0.10, 0.95);
 /// A filter of the second order: b0, b1, b2, a1, a2 (BS.1770, 48 kHz). Rounding in 32 bits stays
 /// 80 dB below what is filtered, and half of that again below what is measured.
 type Filter = [f32; 5];
+#[allow(clippy::excessive_precision)] // As the standard writes them.
 const SHELF: Filter = [
     1.535_124_859_586_97,
     -2.691_696_189_406_38,
@@ -41,6 +42,7 @@ const SHELF: Filter = [
     -1.690_659_293_182_41,
     0.732_480_774_215_85,
 ];
+#[allow(clippy::excessive_precision)]
 const HIGH_PASS: Filter = [1.0, -2.0, 1.0, -1.990_047_454_833_98, 0.990_072_250_366_21];
 
 /// What a sound measures.

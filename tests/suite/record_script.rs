@@ -47,7 +47,10 @@ fn messages(pack: &Pack, case: &kabla::plan::Case) -> Vec<BTreeSet<Heard>> {
     // In a segment a later check is the next.
     let check = statements.iter().find(|of| of.subject == Subject::Step(Topic::MonthlyCheck)).unwrap();
     told.push(
-        check.when[1..].iter().flat_map(|span| told_in(&[check.clone()], week_of(span.from))).collect(),
+        check.when[1..]
+            .iter()
+            .flat_map(|span| told_in(std::slice::from_ref(check), week_of(span.from)))
+            .collect(),
     );
     // In a meeting each chapter ends with a question.
     told.extend(Topic::ALL.map(|topic| chapter(&statements, topic).pop().into_iter().collect()));
