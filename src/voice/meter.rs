@@ -31,8 +31,8 @@ const RANGE_GATE: f64 = -20.0;
 /// The part of the windows below the range, and that below its upper end.
 const RANGE_PARTS: (f64, f64) = (0.10, 0.95);
 
-/// A filter of the second order: b0, b1, b2, a1, a2 (BS.1770, 48 kHz). Rounding in 32 bits stays
-/// 80 dB below what is filtered, and half of that again below what is measured.
+/// A filter of the second order: b0, b1, b2, a1, a2 (BS.1770, 48 kHz). 32 bits suffice: the tests hold what is
+/// measured with them within 0.001 LU of a meter that counts in 64.
 type Filter = [f32; 5];
 #[allow(clippy::excessive_precision)] // As the standard writes them.
 const SHELF: Filter = [
