@@ -5,10 +5,12 @@
 //! they differ least (`seam`); between runs lies a pause. A low
 //! room tone runs through all, so that no pause is dead.
 
+use std::collections::{BTreeMap, BTreeSet};
 use std::f64::consts::PI;
 use std::ops::Range;
 
 use super::shape::Shape;
+use super::sound::Sound;
 use super::{Frames, seam, tone, wide};
 use crate::language::Pause;
 
@@ -116,26 +118,135 @@ pub struct Joined {
 
 /// Joins clips, with pauses and room tone.
 pub fn join(parts: &[Part<'_>], options: &JoinOptions) -> Joined {
-    let median = median(parts.iter().map(|part| part.level_db).filter(|level| level.is_finite()).collect());
-    let gain = |part: &Part<'_>| {
-        let evened = (median - part.level_db).clamp(-options.evening_db, options.evening_db);
-        let gain_db = options.speech_dbfs - median + evened;
-        if gain_db.is_finite() { 10f64.powf(gain_db / 20.0) as f32 } else { 0.0 }
-    };
-    let gains: Vec<f32> = parts.iter().map(gain).collect();
-    let (places, spans, length) = places(parts, &gains, options);
-    let room = match &options.room_tone {
-        Some(recorded) if !recorded.is_empty() => {
-            tone::recorded_room(recorded, 10f64.powf((options.speech_dbfs - median) / 20.0) as f32)
-        }
-        _ => tone::quiet_room(options.room_tone_dbfs),
-    };
-    let mut sound = Sound { samples: Vec::with_capacity(length.len()), room };
-    for ((part, gain), place) in parts.iter().zip(gains).zip(places) {
-        sound.mix(part.sounding, gain, place);
+    let mix = Mix::new(parts, options);
+    Joined { spans: mix.spans.clone(), samples: mix.with_gain(1.0) }
+}
+
+/// Clips in their places, with pauses and room tone, of which any stretch can be made.
+pub(super) struct Mix<'a> {
+    layers: Vec<Layer<'a>>,
+    spans: Vec<Span>,
+    /// Heard again and again.
+    room: Vec<f32>,
+    /// By their length, how clips rise.
+    fades: BTreeMap<usize, Vec<f32>>,
+    length: usize,
+}
+
+/// A clip in its place; it begins and ends no earlier than the one before.
+struct Layer<'a> {
+    clip: &'a [f32],
+    gain: f32,
+    start: usize,
+    fade_in: usize,
+    fade_out: usize,
+}
+
+impl<'a> Mix<'a> {
+    pub(super) fn new(parts: &[Part<'a>], options: &JoinOptions) -> Mix<'a> {
+        let levels = parts.iter().map(|part| part.level_db).filter(|level| level.is_finite());
+        let median = median(levels.collect());
+        let gain = |part: &Part<'_>| {
+            let evened = (median - part.level_db).clamp(-options.evening_db, options.evening_db);
+            let gain_db = options.speech_dbfs - median + evened;
+            if gain_db.is_finite() { 10f64.powf(gain_db / 20.0) as f32 } else { 0.0 }
+        };
+        let gains: Vec<f32> = parts.iter().map(gain).collect();
+        let (layers, spans, length) = places(parts, &gains, options);
+        let room = match &options.room_tone {
+            Some(recorded) if !recorded.is_empty() => {
+                tone::recorded_room(recorded, 10f64.powf((options.speech_dbfs - median) / 20.0) as f32)
+            }
+            _ => tone::quiet_room(options.room_tone_dbfs),
+        };
+        let fades = layers.iter().flat_map(|layer| [layer.fade_in, layer.fade_out]);
+        let fades = fades.collect::<BTreeSet<_>>().into_iter().map(|length| (length, raised_cosine(length)));
+        Mix { fades: fades.collect(), layers, spans, room, length: length.len() }
     }
-    sound.room_until(length.len());
-    Joined { samples: sound.samples, spans }
+
+    /// Where each clip lies.
+    pub(super) fn spans(&self) -> &[Span] {
+        &self.spans
+    }
+
+    /// Makes the stretch from a frame on, times a gain.
+    fn make(&self, from: usize, gain: f32, into: &mut [f32]) {
+        let mut at = 0;
+        while let Some(rest) = into.get_mut(at..).filter(|rest| !rest.is_empty()) {
+            let room = self.room.get((from + at) % self.room.len().max(1)..).unwrap_or_default();
+            let room = room.get(..rest.len()).unwrap_or(room);
+            if room.is_empty() {
+                rest.fill(0.0);
+                break;
+            }
+            wide::set(rest, room, gain);
+            at += room.len();
+        }
+        let end = from + into.len();
+        let first = self.layers.partition_point(|layer| layer.start + layer.clip.len() <= from);
+        let layers = self.layers.get(first..).unwrap_or_default();
+        for layer in layers.iter().take_while(|layer| layer.start < end) {
+            // What of the clip lies in the stretch.
+            let heard = from.saturating_sub(layer.start)..(end - layer.start).min(layer.clip.len());
+            let place = (layer.start + heard.start) - from;
+            self.add(layer, heard, gain, into.get_mut(place..).unwrap_or_default());
+        }
+    }
+
+    /// Adds a stretch of a clip: rising, at its gain, and falling.
+    fn add(&self, layer: &Layer<'_>, heard: Range<usize>, gain: f32, target: &mut [f32]) {
+        let (clip, gain) = (layer.clip, layer.gain * gain);
+        let rise = layer.fade_in.min(clip.len());
+        let fall = clip.len().saturating_sub(layer.fade_out).max(rise);
+        let within = |stretch: Range<usize>| {
+            let from = stretch.start.clamp(heard.start, heard.end);
+            from..stretch.end.clamp(from, heard.end)
+        };
+        let fade = |length| self.fades.get(&length).map(Vec::as_slice).unwrap_or_default();
+        let mut add = |stretch: Range<usize>, curve: &mut dyn Iterator<Item = &f32>| {
+            let sums = target.iter_mut().skip(stretch.start - heard.start);
+            for ((sum, sample), curve) in sums.zip(clip.get(stretch).unwrap_or_default()).zip(curve) {
+                *sum += gain * curve * sample;
+            }
+        };
+        let (rising, falling) = (within(0..rise), within(fall..clip.len()));
+        add(rising.clone(), &mut fade(layer.fade_in).iter().skip(rising.start));
+        add(
+            falling.clone(),
+            &mut fade(layer.fade_out)
+                .iter()
+                .rev()
+                .skip((falling.start + layer.fade_out).saturating_sub(clip.len())),
+        );
+        let body = within(rise..fall);
+        let target = target.get_mut(body.start - heard.start..).unwrap_or_default();
+        wide::add(target, clip.get(body).unwrap_or_default(), gain);
+    }
+}
+
+impl Sound for Mix<'_> {
+    fn len(&self) -> usize {
+        self.length
+    }
+
+    fn stretch<'s>(&'s self, frames: Range<usize>, room: &'s mut [f32]) -> &'s [f32] {
+        self.make(frames.start, 1.0, room);
+        room
+    }
+
+    fn with_gain(self, gain: f32) -> Vec<f32> {
+        // In stretches that are still near at hand when the next clip is added.
+        const STRETCH: usize = 4096;
+        let mut samples = Vec::with_capacity(self.length);
+        let mut stretch = [0f32; STRETCH];
+        while samples.len() < self.length {
+            let length = STRETCH.min(self.length - samples.len());
+            let stretch = stretch.get_mut(..length).unwrap_or_default();
+            self.make(samples.len(), gain, stretch);
+            samples.extend_from_slice(stretch);
+        }
+        samples
+    }
 }
 
 /// The lower median; 0 where there is nothing.
@@ -144,17 +255,14 @@ fn median(mut values: Vec<f64>) -> f64 {
     values.get(values.len().saturating_sub(1) / 2).copied().unwrap_or(0.0)
 }
 
-/// Where a clip is mixed in.
-struct Place {
-    start: Frames,
-    fade_in: usize,
-    fade_out: usize,
-}
-
-fn places(parts: &[Part<'_>], gains: &[f32], options: &JoinOptions) -> (Vec<Place>, Vec<Span>, Frames) {
+fn places<'a>(
+    parts: &[Part<'a>],
+    gains: &[f32],
+    options: &JoinOptions,
+) -> (Vec<Layer<'a>>, Vec<Span>, Frames) {
     let half = |part: &Part<'_>| Frames(part.len().0 / 2);
     let fade = |part: &Part<'_>| half(part).min(options.fade).len();
-    let mut places: Vec<Place> = Vec::with_capacity(parts.len());
+    let mut layers = Vec::with_capacity(parts.len());
     let mut spans: Vec<Span> = Vec::with_capacity(parts.len());
     let mut at = options.lead;
     let mut overlap = None;
@@ -167,8 +275,10 @@ fn places(parts: &[Part<'_>], gains: &[f32], options: &JoinOptions) -> (Vec<Plac
         });
         let (start, end) = (at - before, at - before + part.len());
         let joined_on = before > Frames(0);
-        places.push(Place {
-            start,
+        layers.push(Layer {
+            clip: part.sounding,
+            gain: *gain,
+            start: start.len(),
             fade_in: if joined_on { before.len() } else { fade(part) },
             fade_out: overlap.map_or(fade(part), Frames::len),
         });
@@ -186,66 +296,38 @@ fn places(parts: &[Part<'_>], gains: &[f32], options: &JoinOptions) -> (Vec<Plac
     if parts.is_empty() {
         at += options.tail;
     }
-    (places, spans, at)
+    (layers, spans, at)
 }
 
-/// What has been joined so far: the room, with clips in it.
-struct Sound {
-    samples: Vec<f32>,
-    /// Heard again and again.
-    room: Vec<f32>,
+/// Rises from 0 to 1 in so many steps; with its mirror image it sums to 1.
+fn raised_cosine(length: usize) -> Vec<f32> {
+    let at = |index: usize| (0.5 - 0.5 * (PI * (index as f64 + 0.5) / length as f64).cos()) as f32;
+    (0..length).map(at).collect()
 }
 
-impl Sound {
-    /// The room goes on.
-    fn room_until(&mut self, end: usize) {
-        while self.samples.len() < end && !self.room.is_empty() {
-            let next = self.room.get(self.samples.len() % self.room.len()..).unwrap_or_default();
-            let wanted = next.len().min(end - self.samples.len());
-            self.samples.extend_from_slice(next.get(..wanted).unwrap_or_default());
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Whichever stretches are asked for, and in whichever order: they are those of the whole.
+    #[test]
+    fn stretches_are_those_of_the_whole() {
+        let tone = |hz: f32, length: usize| -> Vec<f32> {
+            (0..length).map(|at| (hz * at as f32 / 48_000.0 * std::f32::consts::TAU).sin()).collect()
+        };
+        let clips = [tone(200.0, 9600), tone(330.0, 30), tone(250.0, 700), tone(180.0, 20_000)];
+        let pauses = [None, Some(Pause::Comma), None, None];
+        let parts: Vec<Part<'_>> =
+            clips.iter().zip(pauses).map(|(clip, pause)| Part::new(clip, pause)).collect();
+        let mix = Mix::new(&parts, &JoinOptions::default());
+        let whole = Mix::new(&parts, &JoinOptions::default()).with_gain(1.0);
+        assert_eq!(whole.len(), mix.len());
+        for length in [1, 7, 100, 480, 4800, 4801] {
+            for from in (0..whole.len()).step_by(977) {
+                let frames = from..(from + length).min(whole.len());
+                let mut room = vec![9.0; frames.len()];
+                assert_eq!(mix.stretch(frames.clone(), &mut room), &whole[frames.clone()], "{frames:?}");
+            }
         }
     }
-
-    /// The room goes on while a clip is heard, from where the sound ends.
-    fn append(&mut self, mut clip: &[f32], gain: f32) {
-        while !clip.is_empty() && !self.room.is_empty() {
-            let next = self.room.get(self.samples.len() % self.room.len()..).unwrap_or_default();
-            wide::append_sum(&mut self.samples, next, clip, gain);
-            clip = clip.get(next.len()..).unwrap_or_default();
-        }
-    }
-
-    /// Adds a clip that begins no earlier than the one before, with fades at its ends.
-    fn mix(&mut self, clip: &[f32], gain: f32, place: Place) {
-        let Place { start, fade_in, fade_out } = place;
-        let (start, last) = (start.len(), clip.len().saturating_sub(fade_out));
-        let body = fade_in.min(clip.len())..last.max(fade_in).min(clip.len());
-        self.room_until(start + body.start);
-        self.fade(clip, start, 0..body.start, |index| gain * raised_cosine(index, fade_in));
-        // Of the body, what the clip before still reaches into is there already.
-        let there = (self.samples.len() - start).clamp(body.start, body.end);
-        if let (Some(target), Some(clip)) =
-            (self.samples.get_mut(start + body.start..), clip.get(body.start..there))
-        {
-            wide::add(target, clip, gain);
-        }
-        self.append(clip.get(there..body.end).unwrap_or_default(), gain);
-        self.room_until(start + clip.len());
-        let falling = |index: usize| gain * raised_cosine(clip.len() - 1 - index, fade_out);
-        self.fade(clip, start, body.end..clip.len(), falling);
-    }
-
-    /// Adds a stretch of a clip, each sample with a gain of its own.
-    fn fade(&mut self, clip: &[f32], start: usize, stretch: Range<usize>, gain: impl Fn(usize) -> f32) {
-        let target = self.samples.get_mut(start..).unwrap_or_default();
-        let sums = target.iter_mut().zip(clip).enumerate().take(stretch.end).skip(stretch.start);
-        for (index, (sum, sample)) in sums {
-            *sum += gain(index) * sample;
-        }
-    }
-}
-
-/// Rises from 0 to 1; with its mirror image it sums to 1.
-fn raised_cosine(index: usize, length: usize) -> f32 {
-    (0.5 - 0.5 * (PI * (index as f64 + 0.5) / length as f64).cos()) as f32
 }

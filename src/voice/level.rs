@@ -4,10 +4,12 @@
 //! two loudspeakers adds 3 LU; broadcasters' meters on a mono file do not.
 
 use std::collections::VecDeque;
+use std::ops::Range;
 
 use ebur128::{EbuR128, Mode};
 
 use super::meter::Survey;
+use super::sound::Sound;
 use super::{SAMPLE_RATE, wide};
 
 /// How loud a sound is. What it is too short or too quiet for is `None`.
@@ -120,8 +122,12 @@ pub(super) fn to_db(gain: f64) -> f64 {
 /// # Errors
 /// It is too short, too quiet or not made of numbers.
 pub fn measure(samples: &[f32]) -> Result<Loudness, LevelError> {
-    long_enough(samples.len(), SAMPLE_RATE)?;
-    Survey::of(samples).ok_or(LevelError::NotFinite)?.loudness().ok_or(LevelError::TooQuiet)
+    measure_sound(&samples)
+}
+
+fn measure_sound(sound: &impl Sound) -> Result<Loudness, LevelError> {
+    long_enough(sound.len(), SAMPLE_RATE)?;
+    Survey::of(sound).ok_or(LevelError::NotFinite)?.loudness().ok_or(LevelError::TooQuiet)
 }
 
 /// Measures interleaved channels (left and right first) at a rate in Hz.
@@ -193,14 +199,19 @@ fn integrated(meter: &EbuR128) -> Result<f64, LevelError> {
 ///
 /// # Errors
 /// It cannot be measured, or loudness (within 0.2 LU) and ceiling cannot both be had.
-pub fn to_target(mut samples: Vec<f32>, options: &LevelOptions) -> Result<Levelled, LevelError> {
-    let before = measure(&samples)?;
+pub fn to_target(samples: Vec<f32>, options: &LevelOptions) -> Result<Levelled, LevelError> {
+    sound_to_target(samples, options)
+}
+
+/// The same for any sound.
+pub(super) fn sound_to_target(sound: impl Sound, options: &LevelOptions) -> Result<Levelled, LevelError> {
+    let before = measure_sound(&sound)?;
     let gain_db = options.target_lufs - before.integrated_lufs;
     let highest = options.ceiling_dbtp - MARGIN_DB;
     if before.true_peak_dbtp + gain_db > highest {
-        return limit_to_target(&samples, gain_db, highest, options.target_lufs);
+        return limit_to_target(&sound.with_gain(1.0), gain_db, highest, options.target_lufs);
     }
-    wide::scale(&mut samples, to_gain(gain_db) as f32);
+    let samples = sound.with_gain(to_gain(gain_db) as f32);
     Ok(Levelled { samples, loudness: before.with_gain(gain_db), limited: false })
 }
 
@@ -231,13 +242,37 @@ fn limit_to_target(samples: &[f32], gain_db: f64, highest: f64, target: f64) -> 
 /// The gain that each sample needs is held for `LOOK` frames before and after
 /// it, then averaged over as many: no average rises above what is needed.
 pub(super) fn limit(samples: &[f32], gain: f64, threshold: f64) -> Vec<f32> {
-    let needed = samples.iter().map(|sample| {
-        let level = f64::from(sample.abs()) * gain;
-        if level > threshold { threshold / level } else { 1.0 }
-    });
-    let held = sliding_least(needed.chain(std::iter::repeat_n(1.0, 2 * LOOK)), 2 * LOOK + 1);
-    let curve = sliding_mean(&sliding_mean(&held, LOOK + 1), LOOK + 1);
-    samples.iter().zip(curve).map(|(sample, lowered)| (f64::from(*sample) * gain * lowered) as f32).collect()
+    let mut limited = samples.to_vec();
+    wide::scale(&mut limited, gain as f32);
+    for stretch in lowered_stretches(samples, (threshold / gain) as f32) {
+        let needed = |at: usize| {
+            let level = samples.get(at).map_or(0.0, |sample| f64::from(sample.abs()) * gain);
+            if level > threshold { threshold / level } else { 1.0 }
+        };
+        let held = sliding_least((stretch.start..stretch.end + 2 * LOOK).map(needed), 2 * LOOK + 1);
+        let curve = sliding_mean(&sliding_mean(&held, LOOK + 1), LOOK + 1);
+        for ((place, sample), lowered) in
+            limited.iter_mut().skip(stretch.start).zip(samples.get(stretch).unwrap_or_default()).zip(curve)
+        {
+            *place = (f64::from(*sample) * gain * lowered) as f32;
+        }
+    }
+    limited
+}
+
+/// The stretches whose gain samples beyond `highest` lower, in order and apart.
+fn lowered_stretches(samples: &[f32], highest: f32) -> Vec<Range<usize>> {
+    let mut stretches: Vec<Range<usize>> = Vec::new();
+    let beyond = samples.iter().enumerate().filter(|(_, sample)| sample.abs() >= highest);
+    for (at, _) in beyond {
+        // Twice the look: it holds the gain, and averages it.
+        let (from, to) = (at.saturating_sub(2 * LOOK), (at + 2 * LOOK + 1).min(samples.len()));
+        match stretches.last_mut() {
+            Some(last) if from <= last.end => last.end = to,
+            _ => stretches.push(from..to),
+        }
+    }
+    stretches
 }
 
 /// The least of each value and those before it, `width` in all.
@@ -266,4 +301,36 @@ fn sliding_mean(values: &[f64], width: usize) -> Vec<f64> {
         means.push(sum / width as f64);
     }
     means
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::voice::noise::triangular;
+
+    /// By the rule itself: for each sample, means of means of what is least around it.
+    #[test]
+    fn lowering_only_where_it_is_needed_is_lowering_everywhere() {
+        let needed = |samples: &[f32], at: i64| {
+            let level = usize::try_from(at).ok().and_then(|at| samples.get(at)).map_or(0.0, |s| s.abs());
+            (0.5 / (2.0 * f64::from(level))).min(1.0)
+        };
+        let look = LOOK as i64;
+        // Peaks at the ends, alone, near and far from each other.
+        for peaks in [&[0usize, 1999][..], &[700], &[300, 1100, 1101], &[500, 981, 1462], &[]] {
+            let mut samples: Vec<f32> = (0..2000).map(|place| 0.2 * triangular(3, place)).collect();
+            peaks.iter().zip([0.9f32, -0.7, 0.3]).for_each(|(at, peak)| samples[*at] = peak);
+            let lows: Vec<f64> = (-2 * look..2000 + 4 * look)
+                .map(|end| (end - 2 * look..=end).map(|at| needed(&samples, at)).fold(1.0, f64::min))
+                .collect();
+            let low = |at: i64| lows[(at + 2 * look) as usize];
+            let mean = |from: i64| (from..=from + look).map(low).sum::<f64>() / (look + 1) as f64;
+            let means: Vec<f64> = (0..2000 + look).map(mean).collect();
+            for (at, limited) in limit(&samples, 2.0, 0.5).into_iter().enumerate().step_by(7) {
+                let gain = means[at..=at + LOOK].iter().sum::<f64>() / (LOOK + 1) as f64;
+                let right = 2.0 * gain * f64::from(samples[at]);
+                assert!((f64::from(limited) - right).abs() < 1e-6, "{peaks:?}, {at}: {limited} {right}");
+            }
+        }
+    }
 }

@@ -11,6 +11,7 @@ use fearless_simd::{Level, Simd, dispatch};
 
 use super::SAMPLE_RATE;
 use super::level::{Loudness, to_db};
+use super::sound::Sound;
 
 /// A tenth of a second: windows are made of such hops, and begin with each.
 const HOP: usize = SAMPLE_RATE as usize / 10;
@@ -55,14 +56,10 @@ pub(super) struct Survey {
 
 impl Survey {
     /// None where some samples are no numbers.
-    pub(super) fn of(samples: &[f32]) -> Option<Survey> {
-        let mut peaks = vec![0f32; samples.len().div_ceil(STRIDE)];
-        let hops = dispatch!(Level::new(), simd => weighted_hops(simd, samples, &mut peaks));
-        // What is no number stays in the filters; what comes after the last hop does not pass them.
-        let rest = samples.get(hops.len() * HOP..).unwrap_or_default();
-        let finite =
-            hops.iter().all(|power| power.is_finite()) && rest.iter().all(|sample| sample.is_finite());
-        finite.then(|| Survey { true_peak: true_peak(samples, &peaks), hops })
+    pub(super) fn of(sound: &impl Sound) -> Option<Survey> {
+        let mut peaks = vec![0f32; sound.len().div_ceil(STRIDE)];
+        let hops = dispatch!(Level::new(), simd => weighted_hops(simd, sound, &mut peaks))?;
+        Some(Survey { true_peak: true_peak(sound, &peaks), hops })
     }
 
     /// None where all is silent or too quiet.
@@ -122,34 +119,44 @@ fn range(short_terms: &[f64]) -> Option<f64> {
     Some(lufs_of(*at(RANGE_PARTS.1)?) - lufs_of(*at(RANGE_PARTS.0)?))
 }
 
-/// The mean square of each whole hop after the filters; `peaks` becomes the
-/// largest distance from zero in each stride.
+/// The mean square of each whole hop after the filters, none where some samples are no
+/// numbers; `peaks` becomes the largest distance from zero in each stride.
 #[inline(always)]
-fn weighted_hops<S: Simd>(simd: S, samples: &[f32], peaks: &mut [f32]) -> Vec<f64> {
+fn weighted_hops<S: Simd>(simd: S, sound: &impl Sound, peaks: &mut [f32]) -> Option<Vec<f64>> {
     const SILENCE: &[f32; HOP] = &[0.0; HOP];
-    let (hops, rest) = samples.as_chunks::<HOP>();
-    let each = hops.len().div_ceil(LANES);
-    let mut powers = vec![0f64; hops.len()];
+    let hops = sound.len() / HOP;
+    let each = hops.div_ceil(LANES);
+    let mut powers = vec![0f64; hops];
     let mut state = [[0f32; LANES]; 4];
+    let mut room = vec![0f32; LANES * HOP];
     // Each lane starts some hops before its own; before the beginning lies silence.
     for step in 0..SETTLE + each {
-        let places: [Option<usize>; LANES] =
-            std::array::from_fn(|lane| (lane * each + step).checked_sub(SETTLE));
-        let blocks = places.map(|place| place.and_then(|place| hops.get(place)).unwrap_or(SILENCE));
+        let mut blocks = [SILENCE; LANES];
+        let mut places = [None; LANES];
+        let lanes = blocks.iter_mut().zip(&mut places).zip(room.as_chunks_mut::<HOP>().0);
+        for (lane, ((block, place), room)) in lanes.enumerate() {
+            *place = (lane * each + step).checked_sub(SETTLE).filter(|place| *place < hops);
+            let stretch = place.map(|place| sound.stretch(place * HOP..(place + 1) * HOP, room));
+            *block = stretch.and_then(|stretch| stretch.try_into().ok()).unwrap_or(SILENCE);
+        }
         let sums = filter_hop(simd, blocks, &mut state);
         if step < SETTLE {
             continue;
         }
-        for ((place, block), sum) in places.into_iter().flatten().zip(blocks).zip(sums) {
+        for ((place, block), sum) in places.into_iter().zip(blocks).zip(sums) {
             // Past the end of all there is silence, which counts for nothing.
-            if let Some(power) = powers.get_mut(place) {
+            if let Some((place, power)) = place.and_then(|place| Some((place, powers.get_mut(place)?))) {
                 *power = sum / HOP as f64;
                 peaks_of(simd, block, peaks.get_mut(place * (HOP / STRIDE)..).unwrap_or_default());
             }
         }
     }
-    peaks_of(simd, rest, peaks.get_mut(hops.len() * (HOP / STRIDE)..).unwrap_or_default());
-    powers
+    let from = hops * HOP;
+    let rest = sound.stretch(from..sound.len(), room.get_mut(..sound.len() - from).unwrap_or_default());
+    peaks_of(simd, rest, peaks.get_mut(hops * (HOP / STRIDE)..).unwrap_or_default());
+    // What is no number stays in the filters; what comes after the last hop does not pass them.
+    let finite = powers.iter().all(|power| power.is_finite()) && rest.iter().all(|sample| sample.is_finite());
+    finite.then_some(powers)
 }
 
 #[inline(always)]
@@ -236,7 +243,7 @@ const STRIDE: usize = 16;
 
 /// The highest peak between and at samples, as a factor of full scale; `peaks`
 /// are those at samples, of each stride.
-fn true_peak(samples: &[f32], peaks: &[f32]) -> f64 {
+fn true_peak(sound: &impl Sound, peaks: &[f32]) -> f64 {
     let phases = interpolators();
     // No point between samples lies further out than this times the largest near it.
     let most = phases.iter().map(|taps| taps.iter().map(|tap| tap.abs()).sum::<f32>()).fold(1.0, f32::max);
@@ -257,7 +264,7 @@ fn true_peak(samples: &[f32], peaks: &[f32]) -> f64 {
         if near * most <= best {
             break;
         }
-        let between = dispatch!(Level::new(), simd => peak_between(simd, samples, at * STRIDE, &phases));
+        let between = dispatch!(Level::new(), simd => peak_between(simd, sound, at * STRIDE, &phases));
         best = best.max(between);
     }
     f64::from(best)
@@ -266,19 +273,15 @@ fn true_peak(samples: &[f32], peaks: &[f32]) -> f64 {
 /// The highest point between the samples of a stride and those after them.
 #[inline(always)]
 #[allow(clippy::indexing_slicing, clippy::needless_range_loop)] // As above.
-fn peak_between<S: Simd>(_: S, samples: &[f32], from: usize, phases: &[[f32; TAPS]; PHASES - 1]) -> f32 {
+fn peak_between<S: Simd>(_: S, sound: &impl Sound, from: usize, phases: &[[f32; TAPS]; PHASES - 1]) -> f32 {
     const WIDTH: usize = STRIDE + TAPS - 1;
     const BEFORE: usize = TAPS / 2 - 1;
-    let mut near = [0f32; WIDTH];
-    match from.checked_sub(BEFORE).and_then(|first| samples.get(first..first + WIDTH)) {
-        Some(known) => near.copy_from_slice(known),
-        // At either end of the sound there is silence beyond.
-        None => {
-            for (place, at) in near.iter_mut().zip(from..) {
-                *place = at.checked_sub(BEFORE).and_then(|at| samples.get(at)).copied().unwrap_or(0.0);
-            }
-        }
-    }
+    // At either end of the sound there is silence beyond.
+    let (mut near, mut room) = ([0f32; WIDTH], [0f32; WIDTH]);
+    let known = from.saturating_sub(BEFORE)..(from + WIDTH - BEFORE).min(sound.len());
+    let silence = BEFORE.saturating_sub(from);
+    let known = sound.stretch(known.clone(), &mut room[..known.len()]);
+    near[silence..silence + known.len()].copy_from_slice(known);
     let mut best = [0f32; STRIDE];
     for taps in phases {
         let mut sums = [0f32; STRIDE];

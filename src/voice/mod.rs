@@ -31,6 +31,7 @@ pub mod repair;
 mod seam;
 pub mod segment;
 mod shape;
+mod sound;
 mod spectrum;
 mod spelling;
 mod tone;
@@ -51,8 +52,7 @@ pub use join::JoinOptions;
 pub use level::{LevelError, LevelOptions, Loudness};
 
 use choose::{Choice, Gap, choose};
-use join::join;
-use level::to_target;
+use join::Mix;
 
 /// Frames a second of everything made here.
 pub const SAMPLE_RATE: u32 = 48_000;
@@ -276,12 +276,13 @@ pub fn speak_chosen(
     if !broken.is_empty() {
         return Err(VoiceError::Bank(broken));
     }
-    let joined = match room_tone {
-        Some(tone) => join(&parts, &JoinOptions { room_tone: Some(tone), ..options.join.clone() }),
-        None => join(&parts, &options.join),
+    let mix = match room_tone {
+        Some(tone) => Mix::new(&parts, &JoinOptions { room_tone: Some(tone), ..options.join.clone() }),
+        None => Mix::new(&parts, &options.join),
     };
-    let levelled = to_target(joined.samples, &options.level)?;
-    let lines = joined.spans.iter().zip(chosen).map(|(span, choice)| Timed {
+    let spans = mix.spans().to_vec();
+    let levelled = level::sound_to_target(mix, &options.level)?;
+    let lines = spans.into_iter().zip(chosen).map(|(span, choice)| Timed {
         from: span.from,
         to: span.to,
         words: choice.words,

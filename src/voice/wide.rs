@@ -29,13 +29,15 @@ fn add_with<S: Simd>(_: S, target: &mut [f32], sound: &[f32], gain: f32) {
     }
 }
 
-/// Appends the sum of one sound and another, times a gain; they end with the shorter.
-pub(super) fn append_sum(target: &mut Vec<f32>, one: &[f32], other: &[f32], gain: f32) {
-    // In stretches that are still near at hand when the other is added.
-    for (one, other) in one.chunks(4096).zip(other.chunks(4096)) {
-        let start = target.len();
-        target.extend_from_slice(one.get(..other.len()).unwrap_or(one));
-        add(target.get_mut(start..).unwrap_or_default(), other, gain);
+/// Puts a sound, times a gain, in the place of another; they end with the shorter.
+pub(super) fn set(target: &mut [f32], sound: &[f32], gain: f32) {
+    dispatch!(Level::new(), simd => set_with(simd, target, sound, gain));
+}
+
+#[inline(always)]
+fn set_with<S: Simd>(_: S, target: &mut [f32], sound: &[f32], gain: f32) {
+    for (place, sample) in target.iter_mut().zip(sound) {
+        *place = gain * sample;
     }
 }
 
@@ -74,10 +76,10 @@ mod tests {
             let mean =
                 samples.iter().map(|sample| f64::from(*sample).powi(2)).sum::<f64>() / length.max(1) as f64;
             assert!((power(&samples) - mean).abs() <= 1e-6 * mean, "{length}");
-            let mut appended = vec![7.0];
-            append_sum(&mut appended, &vec![1.0; length], &samples, 0.5);
-            assert!(appended[1..].iter().zip(&samples).all(|(sum, sample)| *sum == 1.0 + 0.5 * sample));
-            assert_eq!((appended.len(), appended[0]), (length + 1, 7.0));
+            let mut put = vec![7.0; length + 1];
+            set(&mut put, &samples, 0.5);
+            assert!(put.iter().zip(&samples).all(|(half, sample)| *half == 0.5 * sample));
+            assert_eq!(put.last(), Some(&7.0));
         }
     }
 }

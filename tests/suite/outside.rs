@@ -120,7 +120,8 @@ fn ffmpeg_reads_our_captions() {
 }
 
 fn text_of_pdf(pdftotext: &str, path: &Path) -> String {
-    let output = Command::new(pdftotext).arg(path).arg("-").output().unwrap();
+    // In the order in which it is written: what lies side by side is not put in between.
+    let output = Command::new(pdftotext).arg("-raw").arg(path).arg("-").output().unwrap();
     assert!(output.status.success());
     // A date may be broken over two lines.
     plain_spaces(&String::from_utf8(output.stdout).unwrap())

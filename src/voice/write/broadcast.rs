@@ -35,7 +35,9 @@ pub struct BroadcastOptions {
 pub fn broadcast_wav(samples: &[f32], options: &BroadcastOptions) -> Result<Vec<u8>, WriteError> {
     let mut file = Wave::new(samples.len() * 2 + 4096);
     file.chunk(*b"bext", &bext(options))?;
-    let print = format!("{:032x}", XxHash3_128::oneshot(sound(&mut file, samples, &options.wav)?));
+    let mut print = XxHash3_128::new();
+    sound(&mut file, samples, &options.wav, |bytes| print.write(bytes))?;
+    let print = format!("{:032x}", print.finish_128());
     if let Some(reference) = file.bytes().get_mut(REFERENCE..REFERENCE + print.len()) {
         reference.copy_from_slice(print.as_bytes());
     }

@@ -21,13 +21,17 @@ impl Wave {
         Ok(())
     }
 
-    /// Adds a chunk of zeros, to be filled in.
-    pub(super) fn room(&mut self, name: [u8; 4], length: usize) -> Result<&mut [u8], WriteError> {
+    /// Adds a chunk of a length that is known, piece by piece.
+    pub(super) fn chunk_of(
+        &mut self,
+        name: [u8; 4],
+        length: usize,
+        write: impl FnOnce(&mut dyn FnMut(&[u8])),
+    ) -> Result<(), WriteError> {
         self.begin(name, length)?;
-        let from = self.0.len();
-        self.0.resize(from + length, 0);
+        write(&mut |piece| self.0.extend_from_slice(piece));
         self.end(length);
-        Ok(self.0.get_mut(from..from + length).unwrap_or_default())
+        Ok(())
     }
 
     /// What has been written so far, to be changed.

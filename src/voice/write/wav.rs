@@ -29,33 +29,43 @@ const STEPS: f32 = 32_768.0;
 /// The samples are too many for the format.
 pub fn wav(samples: &[f32], options: &WavOptions) -> Result<Vec<u8>, WriteError> {
     let mut file = Wave::new(samples.len() * 2);
-    sound(&mut file, samples, options)?;
+    sound(&mut file, samples, options, |_| {})?;
     file.finish()
 }
 
-/// Adds the chunks that hold the sound; the bytes of its steps are given back.
-pub(super) fn sound<'w>(
-    file: &'w mut Wave,
-    samples: &[f32],
-    options: &WavOptions,
-) -> Result<&'w mut [u8], WriteError> {
-    file.chunk(*b"fmt ", &format(1, SAMPLE_RATE, 2))?;
-    let data =
-        file.room(*b"data", samples.len() * 2).map_err(|_| WriteError::TooLong { frames: samples.len() })?;
-    let dither = if options.dither { 1.0 } else { 0.0 };
-    dispatch!(Level::new(), simd => steps(simd, samples, dither, data));
-    Ok(data)
-}
-
+/// Samples that are rounded, shown and written while they are near at hand.
+const PIECE: usize = 4096;
 /// Samples that are rounded at once.
 const BLOCK: usize = 64;
 
-/// Rounds samples to steps, after adding so much noise.
+/// Adds the chunks that hold the sound; `shown` gets the bytes of its steps, piece by piece.
+pub(super) fn sound(
+    file: &mut Wave,
+    samples: &[f32],
+    options: &WavOptions,
+    mut shown: impl FnMut(&[u8]),
+) -> Result<(), WriteError> {
+    file.chunk(*b"fmt ", &format(1, SAMPLE_RATE, 2))?;
+    let dither = if options.dither { 1.0 } else { 0.0 };
+    let pieces = |write: &mut dyn FnMut(&[u8])| {
+        let mut bytes = [0u8; 2 * PIECE];
+        for (place, piece) in samples.chunks(PIECE).enumerate() {
+            let bytes = bytes.get_mut(..2 * piece.len()).unwrap_or_default();
+            let first = (place as u32).wrapping_mul(PIECE as u32);
+            dispatch!(Level::new(), simd => steps(simd, piece, dither, first, bytes));
+            shown(bytes);
+            write(bytes);
+        }
+    };
+    let length = samples.len() * 2;
+    file.chunk_of(*b"data", length, pieces).map_err(|_| WriteError::TooLong { frames: samples.len() })
+}
+
+/// Rounds samples, from the one with the number `first` on, to steps, after adding so much noise.
 #[inline(always)]
-fn steps<S: Simd>(simd: S, samples: &[f32], dither: f32, data: &mut [u8]) {
+fn steps<S: Simd>(simd: S, samples: &[f32], dither: f32, mut first: u32, data: &mut [u8]) {
     let (blocks, rest) = samples.as_chunks::<BLOCK>();
     let (whole, end) = data.split_at_mut((2 * BLOCK * blocks.len()).min(data.len()));
-    let mut first = 0u32;
     for (block, bytes) in blocks.iter().zip(whole.as_chunks_mut::<{ 2 * BLOCK }>().0) {
         *bytes = block_of(simd, block, dither, first);
         first = first.wrapping_add(BLOCK as u32);

@@ -144,6 +144,8 @@ pub(super) struct Example<'a> {
 pub(super) const FOLDS: usize = 5;
 /// Rounds of finding the letters' places and learning from them.
 const ROUNDS: usize = 4;
+/// The furthest step from one heard letter to the next: with two between that are not.
+const REACH: usize = 3;
 /// A letter that is not heard (as e at the end in English), in nats.
 const SILENT: f32 = -3.0;
 
@@ -227,36 +229,34 @@ fn table(letters: &[Letter], sounds: &[&[Sound]]) -> Vec<Vec<f32>> {
 
 /// The best way through the letters, in order, and the place of each frame in them if asked for.
 fn best_path(table: &[Vec<f32>], letters: &[usize], trace: bool) -> (f32, Vec<usize>) {
-    let mut before: Vec<f32> = vec![f32::NEG_INFINITY; letters.len()];
-    let mut steps: Vec<Vec<u8>> = Vec::new();
-    for (at, row) in table.iter().enumerate() {
-        let mut now = Vec::with_capacity(letters.len());
-        let mut taken = Vec::with_capacity(if trace { letters.len() } else { 0 });
-        for (place, letter) in letters.iter().enumerate() {
-            let from = |back: usize| place.checked_sub(back).and_then(|place| before.get(place)).copied();
-            let mut best = (from(0).unwrap_or(f32::NEG_INFINITY), 0u8);
-            if at == 0 {
-                best = match place {
-                    0 => (0.0, 0),
-                    1 => (SILENT, 0),
-                    _ => best,
-                };
-            } else {
-                for (step, cost) in [(1, 0.0), (2, SILENT), (3, 2.0 * SILENT)] {
-                    let score = from(step).unwrap_or(f32::NEG_INFINITY) + cost;
-                    if score > best.0 {
-                        best = (score, step as u8);
-                    }
-                }
+    let heard = |row: &[f32], letter: usize| row.get(letter).copied().unwrap_or(-12.0);
+    // Each place is reached from itself and those before it; before the first there are none.
+    let mut before = vec![f32::NEG_INFINITY; REACH + letters.len()];
+    let starts = [0.0, SILENT].into_iter().chain(std::iter::repeat(f32::NEG_INFINITY));
+    if let Some(row) = table.first() {
+        for ((score, letter), start) in before.iter_mut().skip(REACH).zip(letters).zip(starts) {
+            *score = start + heard(row, *letter);
+        }
+    }
+    let mut now = before.clone();
+    // The step taken to each place in each frame but the first.
+    let mut steps: Vec<u8> = Vec::new();
+    for row in table.iter().skip(1) {
+        for ((score, letter), from) in now.iter_mut().skip(REACH).zip(letters).zip(before.windows(REACH + 1))
+        {
+            let &[third, second, first, same] = from else { continue };
+            let mut best = (same, 0u8);
+            for other in [(first, 1), (second + SILENT, 2), (third + 2.0 * SILENT, 3)] {
+                best = if other.0 > best.0 { other } else { best };
             }
-            now.push(best.0 + row.get(*letter).copied().unwrap_or(-12.0));
+            *score = best.0 + heard(row, *letter);
             if trace {
-                taken.push(best.1);
+                steps.push(best.1);
             }
         }
-        before = now;
-        steps.push(taken);
+        std::mem::swap(&mut before, &mut now);
     }
+    let before = before.get(REACH..).unwrap_or_default();
     let ends = before.iter().enumerate().rev().take(3);
     let ends = ends.map(|(place, score)| (score + SILENT * (letters.len() - 1 - place) as f32, place));
     let Some((score, mut place)) = ends.max_by(|a, b| a.0.total_cmp(&b.0)) else { return (-1e6, Vec::new()) };
@@ -264,10 +264,11 @@ fn best_path(table: &[Vec<f32>], letters: &[usize], trace: bool) -> (f32, Vec<us
         return (score.max(-1e6), Vec::new());
     }
     let mut places = Vec::with_capacity(table.len());
-    for taken in steps.iter().rev() {
+    for taken in steps.chunks(letters.len()).rev() {
         places.push(place);
         place = place.saturating_sub(usize::from(taken.get(place).copied().unwrap_or(0)));
     }
+    places.push(place);
     places.reverse();
     (score, places)
 }
