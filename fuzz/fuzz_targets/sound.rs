@@ -50,7 +50,7 @@ fuzz_target!(init: quiet_about_caught_panics(), |bytes: &[u8]| {
     let clip = Clip(bytes);
     let bank = Bank::load(&clip, "en", "v").expect("a right bank");
     match bank.sound(0) {
-        Ok(samples) => right(samples),
+        Ok(samples) => right(&samples),
         Err(finding) => assert!(finding.is_error()),
     }
 });

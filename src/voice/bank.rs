@@ -218,13 +218,13 @@ impl<'d> Bank<'d> {
     ///
     /// # Errors
     /// What is wrong with the file.
-    pub fn sound(&self, clip: usize) -> Result<&[f32], Finding> {
-        self.known(clip).map(|clip| clip.samples.as_slice())
+    pub fn sound(&self, clip: usize) -> Result<Vec<f32>, Finding> {
+        self.known(clip).map(|clip| clip.sound.samples())
     }
 
     /// A clip ready to be joined, with the pause that follows it.
     pub(super) fn part(&self, clip: usize, pause: Option<Pause>) -> Result<Part<'_>, Finding> {
-        self.known(clip).map(|clip| Part::shaped(&clip.samples, &clip.shape, pause))
+        self.known(clip).map(|clip| Part::shaped(&clip.sound, &clip.shape, pause))
     }
 
     fn known(&self, clip: usize) -> Result<&Prepared, Finding> {
@@ -238,7 +238,7 @@ impl<'d> Bank<'d> {
     /// What is wrong with the file.
     pub fn room_tone(&self) -> Result<Option<Vec<f32>>, Finding> {
         let tone = self.voice.room_tone.as_deref().map(|file| self.prepare(file));
-        tone.transpose().map(|tone| tone.map(|tone| tone.samples))
+        tone.transpose().map(|tone| tone.map(|tone| tone.sound.samples()))
     }
 
     /// How the end of one clip meets the start of another, by their places in

@@ -8,18 +8,18 @@ use twox_hash::{XxHash3_64, XxHash3_128};
 
 use super::edge::Edges;
 use super::shape::Shape;
+use super::steps::Steps;
 
 /// Raised whenever a clip would be prepared differently.
-const VERSION: u64 = 2;
+const VERSION: u64 = 3;
 const MAGIC: &[u8; 8] = b"kablclip";
-/// Magic, check sum, number of samples, first and last of the sounding part, its level.
-const HEADER: usize = 6 * 8;
+/// Magic, check sum, number of samples, first and last of the sounding part, its level, the size of a step.
+const HEADER: usize = 7 * 8;
 
 /// A clip ready to be chosen and joined.
 #[derive(Debug, Clone, PartialEq)]
 pub(super) struct Prepared {
-    /// Mono at [`SAMPLE_RATE`](super::SAMPLE_RATE).
-    pub(super) samples: Vec<f32>,
+    pub(super) sound: Steps,
     pub(super) shape: Shape,
     pub(super) edges: Edges,
 }
@@ -27,7 +27,7 @@ pub(super) struct Prepared {
 impl Prepared {
     pub(super) fn of(samples: Vec<f32>) -> Prepared {
         let shape = Shape::of(&samples);
-        Prepared { edges: shape.edges(&samples), shape, samples }
+        Prepared { edges: shape.edges(&samples), shape, sound: Steps::of(&samples) }
     }
 }
 
@@ -39,15 +39,21 @@ pub(super) fn name(file: &[u8]) -> String {
 /// A prepared clip as bytes.
 pub(super) fn pack(clip: &Prepared) -> Vec<u8> {
     let numbers = clip.edges.to_numbers();
-    let mut body = Vec::with_capacity(HEADER + 4 * (numbers.len() + clip.samples.len()));
+    let Steps { steps, unit } = &clip.sound;
+    let mut body = Vec::with_capacity(HEADER + 4 * numbers.len() + 2 * steps.len());
     body.extend_from_slice(MAGIC);
     body.extend_from_slice(&[0; 8]);
-    for count in [clip.samples.len(), clip.shape.range.start, clip.shape.range.end] {
+    for count in [steps.len(), clip.shape.range.start, clip.shape.range.end] {
         body.extend_from_slice(&(count as u64).to_le_bytes());
     }
-    body.extend_from_slice(&clip.shape.level_db.to_le_bytes());
-    for number in numbers.iter().chain(&clip.samples) {
+    for number in [clip.shape.level_db, f64::from(*unit)] {
         body.extend_from_slice(&number.to_le_bytes());
+    }
+    for number in numbers {
+        body.extend_from_slice(&number.to_le_bytes());
+    }
+    for step in steps {
+        body.extend_from_slice(&step.to_le_bytes());
     }
     let sum = XxHash3_64::oneshot(body.get(16..).unwrap_or_default());
     if let Some(place) = body.get_mut(8..16) {
@@ -60,19 +66,19 @@ pub(super) fn pack(clip: &Prepared) -> Vec<u8> {
 pub(super) fn unpack(bytes: &[u8]) -> Option<Prepared> {
     let (magic, rest) = bytes.split_first_chunk::<8>()?;
     let (sum, checked) = rest.split_first_chunk::<8>()?;
-    let (&[count, start, end, level], body) = checked
+    let (&[count, start, end, level, unit], body) = checked
         .as_chunks::<8>()
         .0
-        .split_first_chunk::<4>()
-        .and_then(|(numbers, _)| Some((numbers, checked.get(32..)?)))?;
+        .split_first_chunk::<5>()
+        .and_then(|(numbers, _)| Some((numbers, checked.get(40..)?)))?;
     let whole = |number| usize::try_from(u64::from_le_bytes(number)).ok();
     let (count, range) = (whole(count)?, whole(start)?..whole(end)?);
     let right = magic == MAGIC
-        && count.checked_add(Edges::NUMBERS)?.checked_mul(4)? == body.len()
+        && count.checked_mul(2)?.checked_add(4 * Edges::NUMBERS)? == body.len()
         && u64::from_le_bytes(*sum) == XxHash3_64::oneshot(checked);
-    let (edges, samples) = right.then(|| body.split_at_checked(4 * Edges::NUMBERS)).flatten()?;
+    let (edges, steps) = right.then(|| body.split_at_checked(4 * Edges::NUMBERS)).flatten()?;
     Some(Prepared {
-        samples: floats(samples),
+        sound: Steps { steps: whole_numbers(steps), unit: f64::from_le_bytes(unit) as f32 },
         shape: Shape { range, level_db: f64::from_le_bytes(level) },
         edges: Edges::from_numbers(&floats(edges))?,
     })
@@ -85,6 +91,15 @@ fn floats(bytes: &[u8]) -> Vec<f32> {
         *float = f32::from_le_bytes(*word);
     }
     floats
+}
+
+fn whole_numbers(bytes: &[u8]) -> Vec<i16> {
+    let (words, _) = bytes.as_chunks::<2>();
+    let mut numbers = vec![0i16; words.len()];
+    for (number, word) in numbers.iter_mut().zip(words) {
+        *number = i16::from_le_bytes(*word);
+    }
+    numbers
 }
 
 #[cfg(test)]

@@ -5,12 +5,14 @@
 //! they differ least (`seam`); between runs lies a pause. A low
 //! room tone runs through all, so that no pause is dead.
 
+use std::borrow::Cow;
 use std::collections::{BTreeMap, BTreeSet};
 use std::f64::consts::PI;
 use std::ops::Range;
 
 use super::shape::Shape;
 use super::sound::Sound;
+use super::steps::{Steps, Stretch};
 use super::{Frames, seam, tone, wide};
 use crate::language::Pause;
 
@@ -69,12 +71,12 @@ impl JoinOptions {
     }
 }
 
-/// A clip in its place.
+/// A clip to be joined.
 #[derive(Debug, Clone)]
 pub struct Part<'a> {
-    /// Its sounding samples.
-    sounding: &'a [f32],
-    /// Their level in dBFS; minus infinity for silence.
+    /// What is left of it without the silence at its edges.
+    sounding: Stretch<'a>,
+    /// Its level in dBFS; minus infinity for silence.
     level_db: f64,
     /// The pause that follows; none where the next clip joins on.
     pause: Option<Pause>,
@@ -83,18 +85,21 @@ pub struct Part<'a> {
 impl<'a> Part<'a> {
     /// A clip of mono samples at [`SAMPLE_RATE`](super::SAMPLE_RATE), and the pause that follows;
     /// none where the next clip joins on.
-    pub fn new(samples: &'a [f32], pause: Option<Pause>) -> Part<'a> {
-        Part::shaped(samples, &Shape::of(samples), pause)
+    pub fn new(samples: &[f32], pause: Option<Pause>) -> Part<'static> {
+        let shape = Shape::of(samples);
+        let Steps { steps, unit } = Steps::of(samples.get(shape.range.clone()).unwrap_or_default());
+        Part { sounding: Stretch { steps: Cow::Owned(steps), unit }, level_db: shape.level_db, pause }
     }
 
     /// A clip whose sounding part is known.
-    pub(super) fn shaped(samples: &'a [f32], shape: &Shape, pause: Option<Pause>) -> Part<'a> {
-        let sounding = samples.get(shape.range.clone()).unwrap_or_default();
+    pub(super) fn shaped(sound: &'a Steps, shape: &Shape, pause: Option<Pause>) -> Part<'a> {
+        let steps = sound.steps.get(shape.range.clone()).unwrap_or_default();
+        let sounding = Stretch { steps: Cow::Borrowed(steps), unit: sound.unit };
         Part { sounding, level_db: shape.level_db, pause }
     }
 
     fn len(&self) -> Frames {
-        Frames::of(self.sounding.len())
+        Frames::of(self.sounding.steps.len())
     }
 }
 
@@ -135,7 +140,8 @@ pub(super) struct Mix<'a> {
 
 /// A clip in its place; it begins and ends no earlier than the one before.
 struct Layer<'a> {
-    clip: &'a [f32],
+    clip: &'a [i16],
+    /// What a step of it is worth.
     gain: f32,
     start: usize,
     fade_in: usize,
@@ -143,13 +149,14 @@ struct Layer<'a> {
 }
 
 impl<'a> Mix<'a> {
-    pub(super) fn new(parts: &[Part<'a>], options: &JoinOptions) -> Mix<'a> {
+    pub(super) fn new(parts: &'a [Part<'_>], options: &JoinOptions) -> Mix<'a> {
         let levels = parts.iter().map(|part| part.level_db).filter(|level| level.is_finite());
         let median = median(levels.collect());
         let gain = |part: &Part<'_>| {
             let evened = (median - part.level_db).clamp(-options.evening_db, options.evening_db);
             let gain_db = options.speech_dbfs - median + evened;
-            if gain_db.is_finite() { 10f64.powf(gain_db / 20.0) as f32 } else { 0.0 }
+            let gain = if gain_db.is_finite() { 10f64.powf(gain_db / 20.0) as f32 } else { 0.0 };
+            gain * part.sounding.unit
         };
         let gains: Vec<f32> = parts.iter().map(gain).collect();
         let (layers, spans, length) = places(parts, &gains, options);
@@ -206,7 +213,7 @@ impl<'a> Mix<'a> {
         let mut add = |stretch: Range<usize>, curve: &mut dyn Iterator<Item = &f32>| {
             let sums = target.iter_mut().skip(stretch.start - heard.start);
             for ((sum, sample), curve) in sums.zip(clip.get(stretch).unwrap_or_default()).zip(curve) {
-                *sum += gain * curve * sample;
+                *sum += gain * curve * f32::from(*sample);
             }
         };
         let (rising, falling) = (within(0..rise), within(fall..clip.len()));
@@ -256,7 +263,7 @@ fn median(mut values: Vec<f64>) -> f64 {
 }
 
 fn places<'a>(
-    parts: &[Part<'a>],
+    parts: &'a [Part<'_>],
     gains: &[f32],
     options: &JoinOptions,
 ) -> (Vec<Layer<'a>>, Vec<Span>, Frames) {
@@ -271,12 +278,12 @@ fn places<'a>(
         let before = overlap.unwrap_or_default();
         overlap = next.filter(|_| part.pause.is_none()).map(|(next, next_gain)| {
             let most = half(part).min(half(next)).len();
-            Frames::of(seam::overlap((part.sounding, *gain), (next.sounding, *next_gain), most))
+            Frames::of(seam::overlap((&part.sounding.steps, *gain), (&next.sounding.steps, *next_gain), most))
         });
         let (start, end) = (at - before, at - before + part.len());
         let joined_on = before > Frames(0);
         layers.push(Layer {
-            clip: part.sounding,
+            clip: &part.sounding.steps,
             gain: *gain,
             start: start.len(),
             fade_in: if joined_on { before.len() } else { fade(part) },

@@ -34,6 +34,7 @@ mod shape;
 mod sound;
 mod spectrum;
 mod spelling;
+mod steps;
 mod tone;
 mod wide;
 pub mod write;

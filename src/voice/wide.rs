@@ -17,15 +17,15 @@ fn scale_with<S: Simd>(_: S, samples: &mut [f32], gain: f32) {
     }
 }
 
-/// Adds one sound, times a gain, to another.
-pub(super) fn add(target: &mut [f32], sound: &[f32], gain: f32) {
+/// Adds a sound in 16 bits, times a gain, to another.
+pub(super) fn add(target: &mut [f32], sound: &[i16], gain: f32) {
     dispatch!(Level::new(), simd => add_with(simd, target, sound, gain));
 }
 
 #[inline(always)]
-fn add_with<S: Simd>(_: S, target: &mut [f32], sound: &[f32], gain: f32) {
+fn add_with<S: Simd>(_: S, target: &mut [f32], sound: &[i16], gain: f32) {
     for (sum, sample) in target.iter_mut().zip(sound) {
-        *sum += gain * sample;
+        *sum += gain * f32::from(*sample);
     }
 }
 
@@ -69,7 +69,8 @@ mod tests {
         for length in [0, 1, 15, 16, 17, 100, 4095, 4096, 4097, 9000] {
             let samples: Vec<f32> = (0..length).map(|n| ((n * n % 97) as f32 - 48.0) / 64.0).collect();
             let mut made = vec![1.0; length];
-            add(&mut made, &samples, 0.5);
+            let steps: Vec<i16> = samples.iter().map(|sample| (sample * 64.0) as i16).collect();
+            add(&mut made, &steps, 0.5 / 64.0);
             assert!(made.iter().zip(&samples).all(|(sum, sample)| *sum == 1.0 + 0.5 * sample));
             scale(&mut made, 2.0);
             assert!(made.iter().zip(&samples).all(|(twice, sample)| *twice == 2.0 + sample));

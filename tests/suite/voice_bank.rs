@@ -81,10 +81,10 @@ fn tones_keep_level_and_frequency_and_have_no_images() {
         let bank = Bank::load(&files, "en", "v").unwrap();
         let sound = bank.sound(0).unwrap();
         assert!(sound.len().abs_diff(48_000) <= 1, "{rate}: {}", sound.len());
-        assert!((20.0 * (tone(sound, 1000.0) / 0.5).log10()).abs() < 0.01, "{rate}");
+        assert!((20.0 * (tone(&sound, 1000.0) / 0.5).log10()).abs() < 0.01, "{rate}");
         let image = f64::from(rate) - 1000.0;
         if image < 24_000.0 {
-            let db = 20.0 * (tone(sound, image) / 0.5).log10();
+            let db = 20.0 * (tone(&sound, image) / 0.5).log10();
             assert!(db < -80.0, "{rate}: image at {db}");
         }
     }
@@ -95,7 +95,7 @@ fn near_the_edge_of_the_band_no_image_passes() {
     let files = bank_of(&[("a", "final")], |_| wav_of(16_000, 1, sine(16_000, 7_900.0, 0.5, 1.0)));
     let bank = Bank::load(&files, "en", "v").unwrap();
     let sound = bank.sound(0).unwrap();
-    let image = 20.0 * (tone(sound, 8_100.0) / 0.5).log10();
+    let image = 20.0 * (tone(&sound, 8_100.0) / 0.5).log10();
     assert!(image < -80.0);
 }
 
@@ -105,7 +105,7 @@ fn stereo_is_averaged() {
         wav_of(48_000, 2, sine(48_000, 1000.0, 0.5, 1.0).flat_map(|s| [s, 0.0]))
     });
     let bank = Bank::load(&files, "en", "v").unwrap();
-    assert!((tone(bank.sound(0).unwrap(), 1000.0) - 0.25).abs() < 1e-4);
+    assert!((tone(&bank.sound(0).unwrap(), 1000.0) - 0.25).abs() < 1e-4);
 }
 
 #[test]
