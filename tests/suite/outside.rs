@@ -289,6 +289,33 @@ fn chromium_shows_the_page_on_a_small_phone() {
     }
 }
 
+/// Letters that a device may lack come with the page, and with no page that has none of them.
+#[test]
+fn chromium_shows_letters_with_the_font_in_the_page() {
+    let pages: Vec<(String, String)> = Pack::tags(&Embedded)
+        .into_iter()
+        .map(|tag| (String::from_utf8(html(&drawn(&tag, &farm()), &Embedded).unwrap()).unwrap(), tag))
+        .collect();
+    for (page, tag) in &pages {
+        let ethiopic = page.chars().any(|c| ('\u{1200}'..='\u{137F}').contains(&c));
+        assert_eq!(page.contains("unicode-range: U+1200-137F;"), ethiopic, "{tag}");
+        assert!(page.len() < 400_000, "{tag}: {}", page.len());
+    }
+    let (Some(pdffonts), Some(_)) = (program("pdffonts"), program("chromium")) else { return };
+    let folder = tempfile::tempdir().unwrap();
+    let (source, printed) = (folder.path().join("sheet.html"), folder.path().join("sheet.pdf"));
+    let (page, _) = pages.iter().find(|(_, tag)| tag == "am").unwrap();
+    fs::write(&source, page).unwrap();
+    chromium(&[
+        "--no-pdf-header-footer",
+        &format!("--print-to-pdf={}", printed.display()),
+        &format!("file://{}", source.display()),
+    ]);
+    let listed = Command::new(pdffonts).arg(&printed).output().unwrap();
+    let listed = String::from_utf8_lossy(&listed.stdout).into_owned();
+    assert!(listed.contains("NotoSansEthiopic"), "{listed}");
+}
+
 /// Printed from a browser, the page holds the same steps as the sheet.
 #[test]
 fn chromium_prints_the_page() {
