@@ -24,7 +24,7 @@ mod wording;
 
 pub use check::{Coverage, Doubt, Report, SOURCE, TEXT_FILES, check};
 pub use memory::{FILE as MEMORY_FILE, Memory};
-pub use pack::{Direction, LABELS, Pack, Status, WordingError, Written};
+pub use pack::{Direction, Filled, LABELS, Pack, Status, WordingError, Written};
 pub use piece::{Intonation, Pause, Piece, Role, Words};
 pub use pseudo::{ACCENTED, MIRRORED, Pseudo};
 pub use template::new_pack;

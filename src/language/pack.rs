@@ -9,7 +9,7 @@ use super::limits::within_limits;
 use super::names::{self, with_names};
 use super::numerals::{Language, Number, NumeralError, Numerals, words_in};
 use super::piece::{Assembly, Piece, Role};
-use super::wording::{Messages, Phrase, Problem, Run, collect_phrases, write_runs};
+use super::wording::{Arguments, Messages, Phrase, Problem, Run, collect_phrases, write_runs};
 use crate::data::Data;
 use crate::finding::Finding;
 use crate::guidance::{Caution, Statement, Subject, Table as SheetTable, Value};
@@ -437,7 +437,12 @@ impl Pack {
 
     /// A wording of the sheet, by its id.
     pub fn label(&self, id: &str, values: &[(&str, Value)]) -> Result<String, WordingError> {
-        self.write_message(id, None, values)
+        self.with(values).label(id)
+    }
+
+    /// The wordings of a sheet with their values; for many of them.
+    pub fn with<'a>(&'a self, values: &[(&'a str, Value)]) -> Filled<'a> {
+        Filled { pack: self, arguments: Arguments::of(values) }
     }
 
     /// A text for a phone: with the letters replaced that the pack lets go, and plain spaces for those that
@@ -466,7 +471,7 @@ impl Pack {
     /// A span in writing; of one day, its date.
     pub fn write_span(&self, span: DateSpan) -> Result<String, WordingError> {
         let values = [("from", Value::Date(span.from)), ("to", Value::Date(span.to))];
-        self.write_message(if span.is_day() { "span-day" } else { "span" }, None, &values)
+        self.label(if span.is_day() { "span-day" } else { "span" }, &values)
     }
 
     /// A number in digits, as the language writes it.
@@ -508,20 +513,20 @@ impl Pack {
     /// The message that is missing or cannot be resolved.
     pub fn write(&self, statement: &Statement) -> Result<Written, WordingError> {
         let id = statement.subject.name();
-        let values = &statement.values;
+        let values = self.with(&statement.values);
         let (mut text, mut alt, mut short) = (String::new(), String::new(), String::new());
         if matches!(statement.subject, Subject::Step(_) | Subject::Caution(_)) {
-            text = self.write_message(id, Some("text"), values)?;
-            alt = self.write_message(id, Some("alt"), values)?;
-            short = self.write_message(id, Some("short"), values)?;
+            text = values.attribute(id, "text")?;
+            alt = values.attribute(id, "alt")?;
+            short = values.attribute(id, "short")?;
         }
         let (mut show, mut ask) = (String::new(), String::new());
         if matches!(statement.subject, Subject::Step(_)) {
-            show = self.write_message(id, Some("show"), values)?;
-            ask = self.write_message(id, Some("ask"), values)?;
+            show = values.attribute(id, "show")?;
+            ask = values.attribute(id, "ask")?;
         }
         let sms = match has_sms(statement.subject) {
-            true => self.write_message(id, Some("sms"), values)?,
+            true => values.attribute(id, "sms")?,
             false => String::new(),
         };
         let spans = statement.when.iter();
@@ -535,14 +540,14 @@ impl Pack {
             }
         }
         if let Subject::Table(table) = statement.subject {
-            text = self.write_message(id, Some("text"), values)?;
+            text = values.attribute(id, "text")?;
             if table == SheetTable::PlantLater {
-                alt = self.write_message(id, Some("alt"), values)?;
+                alt = values.attribute(id, "alt")?;
             }
         }
         Ok(Written {
             subject: statement.subject,
-            title: self.write_message(id, None, values)?,
+            title: values.label(id)?,
             text,
             short,
             alt,
@@ -575,7 +580,7 @@ impl Pack {
             _ => "event-after",
         };
         let days = Value::Number(days.unsigned_abs() as f64, 0);
-        self.write_message(id, None, &[("event", Value::Text(event.to_owned())), ("days", days)])
+        self.label(id, &[("event", Value::Text(event.to_owned())), ("days", days)])
     }
 
     /// A statement as pieces to speak.
@@ -585,8 +590,10 @@ impl Pack {
     /// the rules have no words for.
     pub fn say(&self, statement: &Statement) -> Result<Vec<Piece>, WordingError> {
         let id = statement.subject.name();
-        let runs =
-            self.spoken.format(id, None, &statement.values).map_err(|problem| self.error(id, &problem))?;
+        let runs = self
+            .spoken
+            .format(id, None, &Arguments::of(&statement.values))
+            .map_err(|problem| self.error(id, &problem))?;
         let mut assembly = Assembly::default();
         for run in runs {
             match run {
@@ -654,18 +661,36 @@ impl Pack {
         if findings.is_empty() { Ok(phrases) } else { Err(findings) }
     }
 
-    fn write_message(
-        &self,
-        id: &str,
-        attribute: Option<&str>,
-        values: &[(&str, Value)],
-    ) -> Result<String, WordingError> {
-        let runs = self.written.format(id, attribute, values).map_err(|problem| self.error(id, &problem))?;
-        Ok(write_runs(&runs, |value, decimals| self.write_number(value, decimals)))
-    }
-
     fn error(&self, id: &str, problem: &Problem) -> WordingError {
         WordingError { language: self.tag(), id: id.to_owned(), problem: problem.to_string() }
+    }
+}
+
+/// Wordings of a pack with the values they may use.
+#[derive(Debug)]
+pub struct Filled<'a> {
+    pack: &'a Pack,
+    arguments: Arguments<'a>,
+}
+
+impl Filled<'_> {
+    /// A wording, by its id.
+    ///
+    /// # Errors
+    /// The message is missing or cannot be resolved.
+    pub fn label(&self, id: &str) -> Result<String, WordingError> {
+        self.message(id, None)
+    }
+
+    fn attribute(&self, id: &str, attribute: &str) -> Result<String, WordingError> {
+        self.message(id, Some(attribute))
+    }
+
+    fn message(&self, id: &str, attribute: Option<&str>) -> Result<String, WordingError> {
+        let pack = self.pack;
+        let runs = pack.written.format(id, attribute, &self.arguments);
+        let runs = runs.map_err(|problem| pack.error(id, &problem))?;
+        Ok(write_runs(&runs, |value, decimals| pack.write_number(value, decimals)))
     }
 }
 

@@ -12,7 +12,7 @@ use super::html::render;
 use crate::data::Data;
 use crate::guidance::Value;
 use crate::guidance::shapes::{Area, Bed, Layer, Rows, Season, Shapes, Store};
-use crate::language::{Direction, Pack, WordingError};
+use crate::language::{Direction, Filled, Pack, WordingError};
 
 /// A drawing of a plan.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -70,7 +70,7 @@ const MOST_LAYERS: usize = 6;
 /// # Errors
 /// A wording or a template that is missing or broken.
 pub fn drawings(pack: &Pack, shapes: &Shapes, data: &dyn Data) -> Result<Vec<Drawing>, SheetError> {
-    let words = Words { pack, shapes };
+    let words = Words { pack, filled: pack.with(&shapes.values), shapes };
     let mut all = Vec::new();
     let mut add = |name: &str, number: usize, width: f64, labels: Vec<Label>, svg: String| {
         let of = |what: &str| words.label(&format!("drawing-{name}{what}"));
@@ -104,12 +104,13 @@ fn paint(name: &str, facts: &impl Serialize, data: &dyn Data) -> Result<String, 
 /// The words of a pack for a plan.
 struct Words<'a> {
     pack: &'a Pack,
+    filled: Filled<'a>,
     shapes: &'a Shapes,
 }
 
 impl Words<'_> {
     fn label(&self, id: &str) -> Result<String, WordingError> {
-        self.pack.label(id, &self.shapes.values)
+        self.filled.label(id)
     }
 
     fn centimetres(&self, value: f64) -> Result<String, WordingError> {

@@ -8,7 +8,7 @@ use super::{Drawing, SheetError, drawings};
 use crate::data::Data;
 use crate::guidance::shapes::Shapes;
 use crate::guidance::{Statement, Subject, Table, Topic, Value, Values};
-use crate::language::{Direction, Pack, WordingError, Written};
+use crate::language::{Direction, Filled, Pack, WordingError, Written};
 
 /// The facts of one sheet.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -185,7 +185,8 @@ impl Facts {
     pub fn of(pack: &Pack, statements: &[Statement]) -> Result<Facts, WordingError> {
         let opening = statements.iter().find(|statement| statement.subject == Subject::Opening);
         let values = opening.map(|statement| statement.values.clone()).unwrap_or_default();
-        let label = |id| pack.label(id, &values);
+        let words = pack.with(&values);
+        let label = |id| words.label(id);
         let mut facts = Facts {
             language: pack.tag(),
             direction: match pack.direction() {
@@ -195,9 +196,9 @@ impl Facts {
             title: label("sheet-title")?,
             name: text_of(&values, "name"),
             labels: LABELS.iter().map(|(name, id)| Ok((*name, label(id)?))).collect::<Result<_, _>>()?,
-            head: head(pack, &values)?,
+            head: head(pack, &words, &values)?,
             opening: String::new(),
-            amounts: amounts(pack, &values)?,
+            amounts: amounts(pack, &words, &values)?,
             steps: Vec::new(),
             months: Vec::new(),
             tables: Vec::new(),
@@ -319,6 +320,7 @@ fn table_of(
     wording: Written,
 ) -> Result<TableFacts, WordingError> {
     let columns = table.columns();
+    let words = pack.with(&statement.values);
     let row = |values: &Values, brief: bool| -> Result<Vec<String>, WordingError> {
         let cells = columns.iter().map(|(_, name)| match (*name, value(values, name)) {
             ("false_starts", Some(_)) => pack.label("false-starts-value", values),
@@ -336,10 +338,7 @@ fn table_of(
         subject: wording.subject.name(),
         title: wording.title,
         text: wording.text,
-        columns: columns
-            .iter()
-            .map(|(label, _)| pack.label(label, &statement.values))
-            .collect::<Result<_, _>>()?,
+        columns: columns.iter().map(|(label, _)| words.label(label)).collect::<Result<_, _>>()?,
         rows,
         brief,
         bars,
@@ -367,7 +366,7 @@ fn bars_of(pack: &Pack, values: &[Values], cells: &[Vec<String>]) -> Result<Vec<
     values.iter().zip(cells).filter_map(row).collect()
 }
 
-fn head(pack: &Pack, values: &Values) -> Result<Vec<Row>, WordingError> {
+fn head(pack: &Pack, words: &Filled<'_>, values: &Values) -> Result<Vec<Row>, WordingError> {
     let mut rows = Vec::new();
     for (id, name) in [
         ("sheet-for", "name"),
@@ -377,7 +376,7 @@ fn head(pack: &Pack, values: &Values) -> Result<Vec<Row>, WordingError> {
     ] {
         let Some(value) = value(values, name) else { continue };
         if let Some(value) = written(pack, value)? {
-            rows.push(Row { name: id, label: pack.label(id, values)?, value });
+            rows.push(Row { name: id, label: words.label(id)?, value });
         }
     }
     Ok(rows)
@@ -391,7 +390,7 @@ enum Cell {
     Message(&'static str),
 }
 
-fn amounts(pack: &Pack, values: &Values) -> Result<Vec<Row>, WordingError> {
+fn amounts(pack: &Pack, words: &Filled<'_>, values: &Values) -> Result<Vec<Row>, WordingError> {
     let is_kind = |kind| values.contains(&("kind", Value::Name(kind)));
     let roots = if is_kind("zone") { Cell::Message("roots-for-zone") } else { Cell::Number("roots") };
     let mut wanted = vec![("amount-cuttings", Cell::Number("cuttings"))];
@@ -423,13 +422,13 @@ fn amounts(pack: &Pack, values: &Values) -> Result<Vec<Row>, WordingError> {
     let mut rows = Vec::new();
     for (id, cell) in wanted {
         let value = match cell {
-            Cell::Message(message) => pack.label(message, values)?,
+            Cell::Message(message) => words.label(message)?,
             Cell::Number(name) => match value(values, name).map(|value| written(pack, value)).transpose()? {
                 Some(Some(value)) => value,
                 _ => continue,
             },
         };
-        rows.push(Row { name: id, label: pack.label(id, values)?, value });
+        rows.push(Row { name: id, label: words.label(id)?, value });
     }
     Ok(rows)
 }

@@ -43,6 +43,21 @@ pub(super) enum Run {
     Plain(f64, u8),
 }
 
+/// Values as messages take them.
+#[derive(Debug)]
+pub(super) struct Arguments<'a>(FluentArgs<'a>);
+
+impl<'a> Arguments<'a> {
+    pub(super) fn of(values: &[(&'a str, Value)]) -> Arguments<'a> {
+        // Fluent keeps them by name: in that order, none has to make room for the next.
+        let mut sorted: Vec<&(&str, Value)> = values.iter().collect();
+        sorted.sort_by_key(|(name, _)| *name);
+        let mut arguments = FluentArgs::with_capacity(sorted.len());
+        sorted.into_iter().for_each(|(name, value)| arguments.set(*name, argument(value)));
+        Arguments(arguments)
+    }
+}
+
 /// Why a message could not be formatted.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
 pub(super) enum Problem {
@@ -141,14 +156,10 @@ impl Messages {
         &self,
         id: &str,
         attribute: Option<&str>,
-        values: &[(&str, Value)],
+        values: &Arguments<'_>,
     ) -> Result<Vec<Run>, Problem> {
-        let mut args = FluentArgs::with_capacity(values.len());
-        for (name, value) in values {
-            args.set(*name, argument(value));
-        }
         let mut runs = Vec::new();
-        self.format_into(&mut runs, (id, attribute), &args, Role::Phrase, 0)?;
+        self.format_into(&mut runs, (id, attribute), &values.0, Role::Phrase, 0)?;
         Ok(runs)
     }
 
