@@ -15,7 +15,7 @@ use kabla::data::{CacheFolder, Cached, Embedded};
 use kabla::guidance::{Topic, for_topic, tell};
 use kabla::language::{Pack, Piece};
 use kabla::voice::write::{BroadcastOptions, WavOptions, broadcast_wav};
-use kabla::voice::{Bank, SpeakOptions, speak};
+use kabla::voice::{Bank, SpeakOptions, choose_clips, compose};
 use process::{cpu_ms, peak_mb};
 
 fn main() {
@@ -39,7 +39,8 @@ fn main() {
         let topic = *Topic::ALL.iter().cycle().nth(number as usize % Topic::ALL.len()).expect("a topic");
         let told = for_topic(&statements, topic);
         let pieces: Vec<Piece> = told.iter().flat_map(|told| pack.say(told).expect("words")).collect();
-        let spoken = speak(&pieces, &bank, &options).expect("a message");
+        let clips = choose_clips(&pieces, &bank, &options).expect("clips");
+        let spoken = compose(clips, &bank, &options).expect("a message");
         let options = BroadcastOptions {
             description: topic.name().to_owned(),
             date: None,

@@ -14,7 +14,7 @@ use crate::voice::write::{
     VttOptions, WavOptions, broadcast_wav, chapters_vtt, cue_sheet, mp3, opus, playlist, subrip,
     telephone_pcm, telephone_wav, voicexml, webvtt,
 };
-use crate::voice::{Bank, Frames, JoinOptions, Spoken, Status, Timed, VoiceError};
+use crate::voice::{Bank, Composed, Frames, JoinOptions, Sound, Spoken, Status, Timed, VoiceError};
 
 /// What messages are for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -75,14 +75,14 @@ pub(super) struct Desk<'a> {
     pub(super) output: &'a mut Output,
 }
 
-type Voiced = (Message, Spoken);
+type Voiced<'b> = (Message, Composed<'b>);
 
-impl Desk<'_> {
+impl<'b> Desk<'b> {
     /// Makes the files of messages. Where each stands alone, it is written before the next is spoken.
     pub(super) fn deliver(
         mut self,
         channel: Channel,
-        voiced: impl Iterator<Item = Result<Voiced, Error>>,
+        voiced: impl Iterator<Item = Result<Voiced<'b>, Error>>,
     ) -> Result<Vec<Made>, Error> {
         keep_buffers();
         match channel {
@@ -95,13 +95,13 @@ impl Desk<'_> {
         }
     }
 
-    fn radio(&mut self, (message, spoken): &Voiced, with_mp3: bool) -> Result<Made, Error> {
+    fn radio(&mut self, (message, spoken): &Voiced<'_>, with_mp3: bool) -> Result<Made, Error> {
         let stem = format!("{}-{}", self.pack.tag(), message.name);
         let markers = spoken.lines.iter().map(|line| (line.from, line.words.clone())).collect();
         let wave = self.broadcast(&message.title, spoken, markers)?;
         self.add(&stem, "wav", &wave)?;
         if with_mp3 {
-            self.add(&stem, "mp3", &mp3(&spoken.samples).map_err(VoiceError::from)?)?;
+            self.add(&stem, "mp3", &mp3(&spoken.samples.samples()).map_err(VoiceError::from)?)?;
         }
         self.words(&stem, &message.title, spoken, None, Vec::new())?;
         let also = if with_mp3 { "MP3 (.mp3), " } else { "" };
@@ -127,10 +127,10 @@ impl Desk<'_> {
     }
 
     /// A WAV file that says of itself what stations ask for.
-    fn broadcast(
+    fn broadcast<S: Sound>(
         &self,
         title: &str,
-        spoken: &Spoken,
+        spoken: &Spoken<S>,
         markers: Vec<(Frames, String)>,
     ) -> Result<Vec<u8>, Error> {
         let stand_in = if spoken.voice.status == Status::StandIn { "; stand-in voice" } else { "" };
@@ -145,7 +145,7 @@ impl Desk<'_> {
         Ok(broadcast_wav(&spoken.samples, &options).map_err(VoiceError::from)?)
     }
 
-    fn phones(&mut self, voiced: &[Voiced], law: Law) -> Result<Vec<Made>, Error> {
+    fn phones(&mut self, voiced: &[Voiced<'_>], law: Law) -> Result<Vec<Made>, Error> {
         let folder = format!("{}-phone-clips", self.pack.tag());
         let files = self.clip_files(voiced);
         let mut made = Vec::new();
@@ -178,7 +178,7 @@ impl Desk<'_> {
     }
 
     /// By clip, the name of its file for phones.
-    fn clip_files(&self, voiced: &[Voiced]) -> BTreeMap<String, String> {
+    fn clip_files(&self, voiced: &[Voiced<'_>]) -> BTreeMap<String, String> {
         let clips: BTreeSet<&str> =
             voiced.iter().flat_map(|(_, spoken)| &spoken.lines).map(|line| line.clip.as_str()).collect();
         let mut taken: BTreeSet<String> = pauses().map(pause_file).into();
@@ -218,7 +218,7 @@ impl Desk<'_> {
         Ok(count)
     }
 
-    fn chat(&mut self, (message, spoken): &Voiced, kbit: u32) -> Result<Made, Error> {
+    fn chat(&mut self, (message, spoken): &Voiced<'_>, kbit: u32) -> Result<Made, Error> {
         let stem = format!("{}-{}-chat", self.pack.tag(), message.name);
         let loud = channel::chat(spoken).map_err(VoiceError::from)?;
         let played = self.opus(&stem, &message.title, &loud, kbit, Vec::new())?;
@@ -251,14 +251,14 @@ impl Desk<'_> {
         Ok(Spoken { loudness: file.loudness, ..spoken.clone() })
     }
 
-    fn meeting(&mut self, voiced: &[Voiced], kbit: u32, talk: u32) -> Result<Vec<Made>, Error> {
+    fn meeting(&mut self, voiced: &[Voiced<'_>], kbit: u32, talk: u32) -> Result<Vec<Made>, Error> {
         let stem = format!("{}-meeting", self.pack.tag());
         let sections: Vec<Section> = voiced
             .iter()
             .map(|(message, spoken)| Section {
                 // The closing has no chapter of its own.
                 title: (!message.title.is_empty()).then(|| message.title.clone()),
-                spoken: spoken.clone(),
+                spoken: spoken.made(),
                 talk: talk_after(message.name, talk),
             })
             .collect();
@@ -293,11 +293,11 @@ impl Desk<'_> {
     }
 
     /// What is said, in cue sheet and captions.
-    fn words(
+    fn words<S: Sound>(
         &mut self,
         stem: &str,
         title: &str,
-        spoken: &Spoken,
+        spoken: &Spoken<S>,
         active_dbov: Option<f64>,
         marks: Vec<Mark>,
     ) -> Result<(), Error> {
@@ -378,7 +378,7 @@ fn talk_after(name: &str, seconds: u32) -> Frames {
 }
 
 /// What a phone system plays, one after the other.
-fn stitches(spoken: &Spoken, folder: &str, files: &BTreeMap<String, String>) -> Vec<Stitch> {
+fn stitches(spoken: &Composed<'_>, folder: &str, files: &BTreeMap<String, String>) -> Vec<Stitch> {
     let mut stitches = Vec::new();
     for line in &spoken.lines {
         let name = files.get(&line.clip).cloned().unwrap_or_default();

@@ -93,7 +93,7 @@ pub(super) fn make(
     let count = chosen.len();
     let voiced = chosen.into_iter().enumerate().map(|(done, (message, clips))| {
         progress(done, count, &message.title);
-        Ok((message, voice::speak_chosen(clips, &bank, &options)?))
+        Ok((message, voice::compose(clips, &bank, &options)?))
     });
     Desk { pack: &pack, read, bank: &bank, out: request.out, output }.deliver(request.channel, voiced)
 }

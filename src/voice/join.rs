@@ -13,7 +13,8 @@ use std::ops::Range;
 use super::shape::Shape;
 use super::sound::Sound;
 use super::steps::{Steps, Stretch};
-use super::{Frames, seam, tone, wide};
+use super::tone::Room;
+use super::{Frames, seam, wide};
 use crate::language::Pause;
 
 /// How clips are joined.
@@ -122,25 +123,26 @@ pub struct Joined {
 }
 
 /// Joins clips, with pauses and room tone.
-pub fn join(parts: &[Part<'_>], options: &JoinOptions) -> Joined {
+pub fn join(parts: Vec<Part<'_>>, options: &JoinOptions) -> Joined {
     let mix = Mix::new(parts, options);
-    Joined { spans: mix.spans.clone(), samples: mix.with_gain(1.0) }
+    Joined { samples: mix.samples(), spans: mix.spans }
 }
 
 /// Clips in their places, with pauses and room tone, of which any stretch can be made.
-pub(super) struct Mix<'a> {
+#[derive(Debug, Clone)]
+pub struct Mix<'a> {
     layers: Vec<Layer<'a>>,
     spans: Vec<Span>,
-    /// Heard again and again.
-    room: Vec<f32>,
+    room: Room,
     /// By their length, how clips rise.
     fades: BTreeMap<usize, Vec<f32>>,
     length: usize,
 }
 
 /// A clip in its place; it begins and ends no earlier than the one before.
+#[derive(Debug, Clone)]
 struct Layer<'a> {
-    clip: &'a [i16],
+    clip: Cow<'a, [i16]>,
     /// What a step of it is worth.
     gain: f32,
     start: usize,
@@ -149,7 +151,7 @@ struct Layer<'a> {
 }
 
 impl<'a> Mix<'a> {
-    pub(super) fn new(parts: &'a [Part<'_>], options: &JoinOptions) -> Mix<'a> {
+    pub(super) fn new(parts: Vec<Part<'a>>, options: &JoinOptions) -> Mix<'a> {
         let levels = parts.iter().map(|part| part.level_db).filter(|level| level.is_finite());
         let median = median(levels.collect());
         let gain = |part: &Part<'_>| {
@@ -162,9 +164,9 @@ impl<'a> Mix<'a> {
         let (layers, spans, length) = places(parts, &gains, options);
         let room = match &options.room_tone {
             Some(recorded) if !recorded.is_empty() => {
-                tone::recorded_room(recorded, 10f64.powf((options.speech_dbfs - median) / 20.0) as f32)
+                Room::recorded(recorded, 10f64.powf((options.speech_dbfs - median) / 20.0) as f32)
             }
-            _ => tone::quiet_room(options.room_tone_dbfs),
+            _ => Room::quiet(options.room_tone_dbfs),
         };
         let fades = layers.iter().flat_map(|layer| [layer.fade_in, layer.fade_out]);
         let fades = fades.collect::<BTreeSet<_>>().into_iter().map(|length| (length, raised_cosine(length)));
@@ -176,33 +178,24 @@ impl<'a> Mix<'a> {
         &self.spans
     }
 
-    /// Makes the stretch from a frame on, times a gain.
-    fn make(&self, from: usize, gain: f32, into: &mut [f32]) {
+    /// The room, for as long as the stretch from a frame on.
+    fn lay_room(&self, from: usize, into: &mut [f32]) {
         let mut at = 0;
         while let Some(rest) = into.get_mut(at..).filter(|rest| !rest.is_empty()) {
-            let room = self.room.get((from + at) % self.room.len().max(1)..).unwrap_or_default();
+            let room = self.room.from(from + at);
             let room = room.get(..rest.len()).unwrap_or(room);
             if room.is_empty() {
                 rest.fill(0.0);
                 break;
             }
-            wide::set(rest, room, gain);
+            wide::set(rest, room, self.room.gain);
             at += room.len();
-        }
-        let end = from + into.len();
-        let first = self.layers.partition_point(|layer| layer.start + layer.clip.len() <= from);
-        let layers = self.layers.get(first..).unwrap_or_default();
-        for layer in layers.iter().take_while(|layer| layer.start < end) {
-            // What of the clip lies in the stretch.
-            let heard = from.saturating_sub(layer.start)..(end - layer.start).min(layer.clip.len());
-            let place = (layer.start + heard.start) - from;
-            self.add(layer, heard, gain, into.get_mut(place..).unwrap_or_default());
         }
     }
 
     /// Adds a stretch of a clip: rising, at its gain, and falling.
-    fn add(&self, layer: &Layer<'_>, heard: Range<usize>, gain: f32, target: &mut [f32]) {
-        let (clip, gain) = (layer.clip, layer.gain * gain);
+    fn add(&self, layer: &Layer<'_>, heard: Range<usize>, target: &mut [f32]) {
+        let (clip, gain) = (&*layer.clip, layer.gain);
         let rise = layer.fade_in.min(clip.len());
         let fall = clip.len().saturating_sub(layer.fade_out).max(rise);
         let within = |stretch: Range<usize>| {
@@ -232,27 +225,21 @@ impl<'a> Mix<'a> {
 }
 
 impl Sound for Mix<'_> {
-    fn len(&self) -> usize {
+    fn frames(&self) -> usize {
         self.length
     }
 
-    fn stretch<'s>(&'s self, frames: Range<usize>, room: &'s mut [f32]) -> &'s [f32] {
-        self.make(frames.start, 1.0, room);
-        room
-    }
-
-    fn with_gain(self, gain: f32) -> Vec<f32> {
-        // In stretches that are still near at hand when the next clip is added.
-        const STRETCH: usize = 4096;
-        let mut samples = Vec::with_capacity(self.length);
-        let mut stretch = [0f32; STRETCH];
-        while samples.len() < self.length {
-            let length = STRETCH.min(self.length - samples.len());
-            let stretch = stretch.get_mut(..length).unwrap_or_default();
-            self.make(samples.len(), gain, stretch);
-            samples.extend_from_slice(stretch);
+    fn make(&self, from: usize, into: &mut [f32]) {
+        self.lay_room(from, into);
+        let end = from + into.len();
+        let first = self.layers.partition_point(|layer| layer.start + layer.clip.len() <= from);
+        let layers = self.layers.get(first..).unwrap_or_default();
+        for layer in layers.iter().take_while(|layer| layer.start < end) {
+            // What of the clip lies in the stretch.
+            let heard = from.saturating_sub(layer.start)..(end - layer.start).min(layer.clip.len());
+            let place = (layer.start + heard.start) - from;
+            self.add(layer, heard, into.get_mut(place..).unwrap_or_default());
         }
-        samples
     }
 }
 
@@ -263,13 +250,13 @@ fn median(mut values: Vec<f64>) -> f64 {
 }
 
 fn places<'a>(
-    parts: &'a [Part<'_>],
+    parts: Vec<Part<'a>>,
     gains: &[f32],
     options: &JoinOptions,
 ) -> (Vec<Layer<'a>>, Vec<Span>, Frames) {
     let half = |part: &Part<'_>| Frames(part.len().0 / 2);
     let fade = |part: &Part<'_>| half(part).min(options.fade).len();
-    let mut layers = Vec::with_capacity(parts.len());
+    let mut places = Vec::with_capacity(parts.len());
     let mut spans: Vec<Span> = Vec::with_capacity(parts.len());
     let mut at = options.lead;
     let mut overlap = None;
@@ -282,13 +269,8 @@ fn places<'a>(
         });
         let (start, end) = (at - before, at - before + part.len());
         let joined_on = before > Frames(0);
-        layers.push(Layer {
-            clip: &part.sounding.steps,
-            gain: *gain,
-            start: start.len(),
-            fade_in: if joined_on { before.len() } else { fade(part) },
-            fade_out: overlap.map_or(fade(part), Frames::len),
-        });
+        let fade_in = if joined_on { before.len() } else { fade(part) };
+        places.push((start.len(), fade_in, overlap.map_or(fade(part), Frames::len)));
         let to = end - Frames(overlap.unwrap_or_default().0 / 2);
         // A clip begins where the one before it ended, in the middle of their overlap.
         let from = if joined_on { spans.last().map_or(start, |span| span.to) } else { start };
@@ -303,7 +285,15 @@ fn places<'a>(
     if parts.is_empty() {
         at += options.tail;
     }
-    (layers, spans, at)
+    let layers = parts.into_iter().zip(gains).zip(places);
+    let layers = layers.map(|((part, gain), (start, fade_in, fade_out))| Layer {
+        clip: part.sounding.steps,
+        gain: *gain,
+        start,
+        fade_in,
+        fade_out,
+    });
+    (layers.collect(), spans, at)
 }
 
 /// Rises from 0 to 1 in so many steps; with its mirror image it sums to 1.
@@ -326,9 +316,9 @@ mod tests {
         let pauses = [None, Some(Pause::Comma), None, None];
         let parts: Vec<Part<'_>> =
             clips.iter().zip(pauses).map(|(clip, pause)| Part::new(clip, pause)).collect();
-        let mix = Mix::new(&parts, &JoinOptions::default());
-        let whole = Mix::new(&parts, &JoinOptions::default()).with_gain(1.0);
-        assert_eq!(whole.len(), mix.len());
+        let mix = Mix::new(parts, &JoinOptions::default());
+        let whole = mix.samples();
+        assert_eq!(whole.len(), mix.frames());
         for length in [1, 7, 100, 480, 4800, 4801] {
             for from in (0..whole.len()).step_by(977) {
                 let frames = from..(from + length).min(whole.len());

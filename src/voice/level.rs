@@ -9,7 +9,7 @@ use std::ops::Range;
 use ebur128::{EbuR128, Mode};
 
 use super::meter::Survey;
-use super::sound::Sound;
+use super::sound::{Sound, pieces};
 use super::{SAMPLE_RATE, wide};
 
 /// How loud a sound is. What it is too short or too quiet for is `None`.
@@ -89,13 +89,49 @@ pub enum LevelError {
 
 /// A sound at its level.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Levelled {
-    /// Its samples.
-    pub samples: Vec<f32>,
+pub struct Levelled<S = Vec<f32>> {
+    /// The sound.
+    pub sound: AtGain<S>,
     /// What they measure.
     pub loudness: Loudness,
     /// Whether peaks had to be held down.
     pub limited: bool,
+}
+
+/// A sound made louder or quieter, and held down where its peaks would be too high.
+#[derive(Debug, Clone, PartialEq)]
+pub struct AtGain<S> {
+    sound: S,
+    gain: f32,
+    /// In order and apart.
+    lowered: Vec<Lowered>,
+}
+
+/// What a stretch is lowered by, from a frame on.
+#[derive(Debug, Clone, PartialEq)]
+struct Lowered {
+    from: usize,
+    curve: Vec<f64>,
+}
+
+impl<S: Sound> Sound for AtGain<S> {
+    fn frames(&self) -> usize {
+        self.sound.frames()
+    }
+
+    fn make(&self, from: usize, into: &mut [f32]) {
+        self.sound.make(from, into);
+        wide::scale(into, self.gain);
+        let end = from + into.len();
+        let first = self.lowered.partition_point(|lowered| lowered.from + lowered.curve.len() <= from);
+        let lowered = self.lowered.get(first..).unwrap_or_default();
+        for Lowered { from: start, curve } in lowered.iter().take_while(|lowered| lowered.from < end) {
+            let places = into.iter_mut().skip(start.saturating_sub(from));
+            for (place, lowered) in places.zip(curve.iter().skip(from.saturating_sub(*start))) {
+                *place = (f64::from(*place) * lowered) as f32;
+            }
+        }
+    }
 }
 
 /// How near to the target a result must be, in LU.
@@ -122,12 +158,12 @@ pub(super) fn to_db(gain: f64) -> f64 {
 /// # Errors
 /// It is too short, too quiet or not made of numbers.
 pub fn measure(samples: &[f32]) -> Result<Loudness, LevelError> {
-    measure_sound(&samples)
+    measure_sound(samples)
 }
 
-fn measure_sound(sound: &impl Sound) -> Result<Loudness, LevelError> {
-    long_enough(sound.len(), SAMPLE_RATE)?;
-    Survey::of(sound).ok_or(LevelError::NotFinite)?.loudness().ok_or(LevelError::TooQuiet)
+fn measure_sound(sound: impl Sound) -> Result<Loudness, LevelError> {
+    long_enough(sound.frames(), SAMPLE_RATE)?;
+    Survey::of(&sound).ok_or(LevelError::NotFinite)?.loudness().ok_or(LevelError::TooQuiet)
 }
 
 /// Measures interleaved channels (left and right first) at a rate in Hz.
@@ -199,33 +235,37 @@ fn integrated(meter: &EbuR128) -> Result<f64, LevelError> {
 ///
 /// # Errors
 /// It cannot be measured, or loudness (within 0.2 LU) and ceiling cannot both be had.
-pub fn to_target(samples: Vec<f32>, options: &LevelOptions) -> Result<Levelled, LevelError> {
-    sound_to_target(samples, options)
-}
-
-/// The same for any sound.
-pub(super) fn sound_to_target(sound: impl Sound, options: &LevelOptions) -> Result<Levelled, LevelError> {
+pub fn to_target<S: Sound>(sound: S, options: &LevelOptions) -> Result<Levelled<S>, LevelError> {
     let before = measure_sound(&sound)?;
     let gain_db = options.target_lufs - before.integrated_lufs;
     let highest = options.ceiling_dbtp - MARGIN_DB;
     if before.true_peak_dbtp + gain_db > highest {
-        return limit_to_target(&sound.with_gain(1.0), gain_db, highest, options.target_lufs);
+        return limit_to_target(sound, gain_db, highest, options.target_lufs);
     }
-    let samples = sound.with_gain(to_gain(gain_db) as f32);
-    Ok(Levelled { samples, loudness: before.with_gain(gain_db), limited: false })
+    let sound = AtGain { sound, gain: to_gain(gain_db) as f32, lowered: Vec::new() };
+    Ok(Levelled { sound, loudness: before.with_gain(gain_db), limited: false })
 }
 
-fn limit_to_target(samples: &[f32], gain_db: f64, highest: f64, target: f64) -> Result<Levelled, LevelError> {
+fn limit_to_target<S: Sound>(
+    sound: S,
+    gain_db: f64,
+    highest: f64,
+    target: f64,
+) -> Result<Levelled<S>, LevelError> {
     let (mut gain_db, mut threshold_db) = (gain_db, highest);
     let mut reached = Loudness::default();
     for round in 1..=ROUNDS {
-        let limited = limit(samples, to_gain(gain_db), to_gain(threshold_db));
-        reached = measure(&limited)?;
+        let AtGain { gain, lowered, .. } = {
+            let limited = limit(&sound, to_gain(gain_db), to_gain(threshold_db));
+            reached = measure_sound(&limited)?;
+            limited
+        };
         let wanted = if round == ROUNDS { TOLERANCE_LU } else { NEAR_LU };
         let off = target - reached.integrated_lufs;
         let over = reached.true_peak_dbtp - highest;
         if off.abs() <= wanted && over <= 0.0 {
-            return Ok(Levelled { samples: limited, loudness: reached, limited: true });
+            let sound = AtGain { sound, gain, lowered };
+            return Ok(Levelled { sound, loudness: reached, limited: true });
         }
         gain_db += off;
         if over > 0.0 {
@@ -241,37 +281,41 @@ fn limit_to_target(samples: &[f32], gain_db: f64, highest: f64, target: f64) -> 
 ///
 /// The gain that each sample needs is held for `LOOK` frames before and after
 /// it, then averaged over as many: no average rises above what is needed.
-pub(super) fn limit(samples: &[f32], gain: f64, threshold: f64) -> Vec<f32> {
-    let mut limited = samples.to_vec();
-    wide::scale(&mut limited, gain as f32);
-    for stretch in lowered_stretches(samples, (threshold / gain) as f32) {
+pub(super) fn limit<S: Sound>(sound: S, gain: f64, threshold: f64) -> AtGain<S> {
+    let lowered = lowered_stretches(&sound, (threshold / gain) as f32).into_iter().map(|stretch| {
+        // The gain at its end is an average of what comes after.
+        let known = stretch.start..(stretch.end + 2 * LOOK).min(sound.frames());
+        let mut room = vec![0f32; known.len()];
+        let samples = sound.stretch(known.clone(), &mut room);
         let needed = |at: usize| {
-            let level = samples.get(at).map_or(0.0, |sample| f64::from(sample.abs()) * gain);
+            let sample = at.checked_sub(known.start).and_then(|at| samples.get(at));
+            let level = sample.map_or(0.0, |sample| f64::from(sample.abs()) * gain);
             if level > threshold { threshold / level } else { 1.0 }
         };
         let held = sliding_least((stretch.start..stretch.end + 2 * LOOK).map(needed), 2 * LOOK + 1);
         let curve = sliding_mean(&sliding_mean(&held, LOOK + 1), LOOK + 1);
-        for ((place, sample), lowered) in
-            limited.iter_mut().skip(stretch.start).zip(samples.get(stretch).unwrap_or_default()).zip(curve)
-        {
-            *place = (f64::from(*sample) * gain * lowered) as f32;
-        }
-    }
-    limited
+        Lowered { from: stretch.start, curve }
+    });
+    let lowered = lowered.collect();
+    AtGain { sound, gain: gain as f32, lowered }
 }
 
 /// The stretches whose gain samples beyond `highest` lower, in order and apart.
-fn lowered_stretches(samples: &[f32], highest: f32) -> Vec<Range<usize>> {
+fn lowered_stretches(sound: &impl Sound, highest: f32) -> Vec<Range<usize>> {
     let mut stretches: Vec<Range<usize>> = Vec::new();
-    let beyond = samples.iter().enumerate().filter(|(_, sample)| sample.abs() >= highest);
-    for (at, _) in beyond {
-        // Twice the look: it holds the gain, and averages it.
-        let (from, to) = (at.saturating_sub(2 * LOOK), (at + 2 * LOOK + 1).min(samples.len()));
-        match stretches.last_mut() {
-            Some(last) if from <= last.end => last.end = to,
-            _ => stretches.push(from..to),
+    let mut from = 0;
+    pieces(sound, &mut |piece| {
+        let beyond = piece.iter().enumerate().filter(|(_, sample)| sample.abs() >= highest);
+        for at in beyond.map(|(at, _)| from + at) {
+            // Twice the look: it holds the gain, and averages it.
+            let (from, to) = (at.saturating_sub(2 * LOOK), (at + 2 * LOOK + 1).min(sound.frames()));
+            match stretches.last_mut() {
+                Some(last) if from <= last.end => last.end = to,
+                _ => stretches.push(from..to),
+            }
         }
-    }
+        from += piece.len();
+    });
     stretches
 }
 
@@ -326,7 +370,7 @@ mod tests {
             let low = |at: i64| lows[(at + 2 * look) as usize];
             let mean = |from: i64| (from..=from + look).map(low).sum::<f64>() / (look + 1) as f64;
             let means: Vec<f64> = (0..2000 + look).map(mean).collect();
-            for (at, limited) in limit(&samples, 2.0, 0.5).into_iter().enumerate().step_by(7) {
+            for (at, limited) in limit(&samples, 2.0, 0.5).samples().into_iter().enumerate().step_by(7) {
                 let gain = means[at..=at + LOOK].iter().sum::<f64>() / (LOOK + 1) as f64;
                 let right = 2.0 * gain * f64::from(samples[at]);
                 assert!((f64::from(limited) - right).abs() < 1e-6, "{peaks:?}, {at}: {limited} {right}");

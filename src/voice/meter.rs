@@ -57,7 +57,7 @@ pub(super) struct Survey {
 impl Survey {
     /// None where some samples are no numbers.
     pub(super) fn of(sound: &impl Sound) -> Option<Survey> {
-        let mut peaks = vec![0f32; sound.len().div_ceil(STRIDE)];
+        let mut peaks = vec![0f32; sound.frames().div_ceil(STRIDE)];
         let hops = dispatch!(Level::new(), simd => weighted_hops(simd, sound, &mut peaks))?;
         Some(Survey { true_peak: true_peak(sound, &peaks), hops })
     }
@@ -124,7 +124,7 @@ fn range(short_terms: &[f64]) -> Option<f64> {
 #[inline(always)]
 fn weighted_hops<S: Simd>(simd: S, sound: &impl Sound, peaks: &mut [f32]) -> Option<Vec<f64>> {
     const SILENCE: &[f32; HOP] = &[0.0; HOP];
-    let hops = sound.len() / HOP;
+    let hops = sound.frames() / HOP;
     let each = hops.div_ceil(LANES);
     let mut powers = vec![0f64; hops];
     let mut state = [[0f32; LANES]; 4];
@@ -152,7 +152,7 @@ fn weighted_hops<S: Simd>(simd: S, sound: &impl Sound, peaks: &mut [f32]) -> Opt
         }
     }
     let from = hops * HOP;
-    let rest = sound.stretch(from..sound.len(), room.get_mut(..sound.len() - from).unwrap_or_default());
+    let rest = sound.stretch(from..sound.frames(), room.get_mut(..sound.frames() - from).unwrap_or_default());
     peaks_of(simd, rest, peaks.get_mut(hops * (HOP / STRIDE)..).unwrap_or_default());
     // What is no number stays in the filters; what comes after the last hop does not pass them.
     let finite = powers.iter().all(|power| power.is_finite()) && rest.iter().all(|sample| sample.is_finite());
@@ -278,7 +278,7 @@ fn peak_between<S: Simd>(_: S, sound: &impl Sound, from: usize, phases: &[[f32; 
     const BEFORE: usize = TAPS / 2 - 1;
     // At either end of the sound there is silence beyond.
     let (mut near, mut room) = ([0f32; WIDTH], [0f32; WIDTH]);
-    let known = from.saturating_sub(BEFORE)..(from + WIDTH - BEFORE).min(sound.len());
+    let known = from.saturating_sub(BEFORE)..(from + WIDTH - BEFORE).min(sound.frames());
     let silence = BEFORE.saturating_sub(from);
     let known = sound.stretch(known.clone(), &mut room[..known.len()]);
     near[silence..silence + known.len()].copy_from_slice(known);

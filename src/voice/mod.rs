@@ -51,9 +51,11 @@ pub use edge::Meeting;
 pub use hum::Hum;
 pub use join::JoinOptions;
 pub use level::{LevelError, LevelOptions, Loudness};
+pub use sound::Sound;
 
 use choose::{Choice, Gap, choose};
 use join::Mix;
+use level::AtGain;
 
 /// Frames a second of everything made here.
 pub const SAMPLE_RATE: u32 = 48_000;
@@ -125,9 +127,9 @@ pub struct SpeakOptions {
 
 /// A message as sound.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Spoken {
+pub struct Spoken<S = Vec<f32>> {
     /// Mono samples at [`SAMPLE_RATE`], at their final level.
-    pub samples: Vec<f32>,
+    pub samples: S,
     /// The clips, in the order in which they are heard.
     pub lines: Vec<Timed>,
     /// Loudness and true peak of `samples`.
@@ -138,10 +140,29 @@ pub struct Spoken {
     pub voice: VoiceInfo,
 }
 
-impl Spoken {
+/// A message whose clips lie in their places, at their final level; its samples are made when they are asked for.
+pub type Composed<'a> = Spoken<AtGain<Mix<'a>>>;
+
+impl<S: Sound> Spoken<S> {
     /// How long the message is.
     pub fn length(&self) -> Frames {
-        Frames::of(self.samples.len())
+        Frames::of(self.samples.frames())
+    }
+
+    /// The same with all its samples made.
+    pub fn made(&self) -> Spoken {
+        self.with_samples(self.samples.samples())
+    }
+
+    /// The same words with another sound.
+    fn with_samples<T>(&self, samples: T) -> Spoken<T> {
+        Spoken {
+            samples,
+            lines: self.lines.clone(),
+            loudness: self.loudness,
+            limited: self.limited,
+            voice: self.voice.clone(),
+        }
     }
 }
 
@@ -233,7 +254,7 @@ fn list<T: ToString>(items: &[T]) -> String {
 /// Every phrase without a fresh recording, every needed clip that cannot be
 /// decoded, or a level that cannot be reached.
 pub fn speak(pieces: &[Piece], bank: &Bank<'_>, options: &SpeakOptions) -> Result<Spoken, VoiceError> {
-    speak_chosen(choose_clips(pieces, bank, options)?, bank, options)
+    Ok(compose(choose_clips(pieces, bank, options)?, bank, options)?.made())
 }
 
 /// Chooses the clips of a message.
@@ -248,15 +269,15 @@ pub fn choose_clips(
     choose(pieces, bank).map_err(|gaps| missing(bank, gaps, &options.phrases))
 }
 
-/// Speaks clips that were chosen from a bank.
+/// Puts clips that were chosen from a bank in their places, and finds their level.
 ///
 /// # Errors
 /// Every clip that cannot be decoded, or a level that cannot be reached.
-pub fn speak_chosen(
+pub fn compose<'a>(
     chosen: Vec<Choice>,
-    bank: &Bank<'_>,
+    bank: &'a Bank<'_>,
     options: &SpeakOptions,
-) -> Result<Spoken, VoiceError> {
+) -> Result<Composed<'a>, VoiceError> {
     if chosen.is_empty() {
         return Err(VoiceError::NothingToSay);
     }
@@ -278,11 +299,11 @@ pub fn speak_chosen(
         return Err(VoiceError::Bank(broken));
     }
     let mix = match room_tone {
-        Some(tone) => Mix::new(&parts, &JoinOptions { room_tone: Some(tone), ..options.join.clone() }),
-        None => Mix::new(&parts, &options.join),
+        Some(tone) => Mix::new(parts, &JoinOptions { room_tone: Some(tone), ..options.join.clone() }),
+        None => Mix::new(parts, &options.join),
     };
     let spans = mix.spans().to_vec();
-    let levelled = level::sound_to_target(mix, &options.level)?;
+    let levelled = level::to_target(mix, &options.level)?;
     let lines = spans.into_iter().zip(chosen).map(|(span, choice)| Timed {
         from: span.from,
         to: span.to,
@@ -292,7 +313,7 @@ pub fn speak_chosen(
     });
     Ok(Spoken {
         lines: lines.collect(),
-        samples: levelled.samples,
+        samples: levelled.sound,
         loudness: levelled.loudness,
         limited: levelled.limited,
         voice: bank.voice().clone(),

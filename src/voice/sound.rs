@@ -2,45 +2,90 @@
 
 use std::ops::Range;
 
-use super::wide;
+/// Samples that are still near at hand when something else is done with them.
+pub(super) const PIECE: usize = 4096;
 
 /// Mono samples at [`SAMPLE_RATE`](super::SAMPLE_RATE).
-pub(super) trait Sound {
+pub trait Sound {
     /// How many samples.
-    fn len(&self) -> usize;
+    fn frames(&self) -> usize;
 
-    /// A stretch of them, made in `room` if need be; `room` is as long.
-    fn stretch<'a>(&'a self, frames: Range<usize>, room: &'a mut [f32]) -> &'a [f32];
+    /// Makes the stretch from a frame on; it ends within the sound.
+    fn make(&self, from: usize, into: &mut [f32]);
 
-    /// All of them, times a gain.
-    fn with_gain(self, gain: f32) -> Vec<f32>;
+    /// A stretch, made in `room` if need be; `room` is as long.
+    fn stretch<'a>(&'a self, frames: Range<usize>, room: &'a mut [f32]) -> &'a [f32] {
+        self.make(frames.start, room);
+        room
+    }
+
+    /// All of them.
+    fn samples(&self) -> Vec<f32> {
+        let mut samples = Vec::with_capacity(self.frames());
+        pieces(self, &mut |piece| samples.extend_from_slice(piece));
+        samples
+    }
 }
 
-impl Sound for &[f32] {
-    fn len(&self) -> usize {
-        (**self).len()
+/// Shows a sound piece by piece; all but the last are [`PIECE`] long.
+pub(super) fn pieces(sound: &(impl Sound + ?Sized), show: &mut dyn FnMut(&[f32])) {
+    let mut room = [0f32; PIECE];
+    for from in (0..sound.frames()).step_by(PIECE) {
+        let to = (from + PIECE).min(sound.frames());
+        show(sound.stretch(from..to, room.get_mut(..to - from).unwrap_or_default()));
+    }
+}
+
+impl Sound for [f32] {
+    fn frames(&self) -> usize {
+        self.len()
+    }
+
+    fn make(&self, from: usize, into: &mut [f32]) {
+        into.copy_from_slice(self.get(from..from + into.len()).unwrap_or_default());
     }
 
     fn stretch<'a>(&'a self, frames: Range<usize>, _: &'a mut [f32]) -> &'a [f32] {
         self.get(frames).unwrap_or_default()
     }
 
-    fn with_gain(self, gain: f32) -> Vec<f32> {
-        self.to_vec().with_gain(gain)
+    fn samples(&self) -> Vec<f32> {
+        self.to_vec()
     }
 }
 
 impl Sound for Vec<f32> {
-    fn len(&self) -> usize {
-        self.as_slice().len()
+    fn frames(&self) -> usize {
+        self.len()
     }
 
-    fn stretch<'a>(&'a self, frames: Range<usize>, _: &'a mut [f32]) -> &'a [f32] {
-        self.get(frames).unwrap_or_default()
+    fn make(&self, from: usize, into: &mut [f32]) {
+        self.as_slice().make(from, into);
     }
 
-    fn with_gain(mut self, gain: f32) -> Vec<f32> {
-        wide::scale(&mut self, gain);
-        self
+    fn stretch<'a>(&'a self, frames: Range<usize>, room: &'a mut [f32]) -> &'a [f32] {
+        self.as_slice().stretch(frames, room)
+    }
+
+    fn samples(&self) -> Vec<f32> {
+        self.clone()
+    }
+}
+
+impl<S: Sound + ?Sized> Sound for &S {
+    fn frames(&self) -> usize {
+        (**self).frames()
+    }
+
+    fn make(&self, from: usize, into: &mut [f32]) {
+        (**self).make(from, into);
+    }
+
+    fn stretch<'a>(&'a self, frames: Range<usize>, room: &'a mut [f32]) -> &'a [f32] {
+        (**self).stretch(frames, room)
+    }
+
+    fn samples(&self) -> Vec<f32> {
+        (**self).samples()
     }
 }

@@ -1,5 +1,6 @@
 //! What is heard where nobody speaks: the sound of the room.
 
+use std::borrow::Cow;
 use std::f64::consts::PI;
 use std::sync::LazyLock;
 
@@ -13,10 +14,38 @@ const SEAM: usize = SAMPLE_RATE as usize / 20;
 /// What the low-pass of the room tone, near 1200 Hz, lets in of each new value.
 const PASS: f64 = 0.15;
 
-/// Noise as of a quiet room, that repeats without a seam.
-pub(super) fn quiet_room(dbfs: f64) -> Vec<f32> {
-    let gain = 10f64.powf(dbfs / 20.0) as f32;
-    ROOM.iter().map(|value| value * gain).collect()
+/// What is heard again and again; it repeats without a seam.
+#[derive(Debug, Clone)]
+pub(super) struct Room {
+    samples: Cow<'static, [f32]>,
+    /// To be applied to them.
+    pub(super) gain: f32,
+}
+
+impl Room {
+    /// Noise as of a quiet room.
+    pub(super) fn quiet(dbfs: f64) -> Room {
+        Room { samples: Cow::Borrowed(&ROOM), gain: 10f64.powf(dbfs / 20.0) as f32 }
+    }
+
+    /// A room as recorded: its end is faded into its beginning.
+    pub(super) fn recorded(recorded: &[f32], gain: f32) -> Room {
+        let seam = (recorded.len() / 4).min(SEAM);
+        let (body, end) = recorded.split_at(recorded.len() - seam);
+        let fading = end.iter().enumerate().map(|(index, sample)| {
+            // Two stretches of noise are not alike: their powers are to sum to one, not their values.
+            let rising = PI / 2.0 * (index as f64 + 0.5) / seam as f64;
+            (rising.sin() as f32, rising.cos() as f32 * sample)
+        });
+        let start = body.iter().zip(fading).map(|(sample, (rising, ending))| rising * sample + ending);
+        let samples: Vec<f32> = start.chain(body.iter().skip(seam).copied()).collect();
+        Room { samples: samples.into(), gain }
+    }
+
+    /// The samples from a frame on, up to where they repeat.
+    pub(super) fn from(&self, frame: usize) -> &[f32] {
+        self.samples.get(frame % self.samples.len().max(1)..).unwrap_or_default()
+    }
 }
 
 /// The quiet room at a level of 1.
@@ -35,17 +64,3 @@ static ROOM: LazyLock<Vec<f32>> = LazyLock::new(|| {
     let power = tone.iter().map(|value| value * value).sum::<f64>() / f64::from(TONE);
     tone.into_iter().map(|value| (value / power.sqrt()) as f32).collect()
 });
-
-/// A recorded room that repeats without a seam: its end is faded into its beginning.
-pub(super) fn recorded_room(recorded: &[f32], gain: f32) -> Vec<f32> {
-    let seam = (recorded.len() / 4).min(SEAM);
-    let (body, end) = recorded.split_at(recorded.len() - seam);
-    let fading = end.iter().enumerate().map(|(index, sample)| {
-        // Two stretches of noise are not alike: their powers are to sum to one, not their values.
-        let rising = PI / 2.0 * (index as f64 + 0.5) / seam as f64;
-        (rising.sin() as f32, rising.cos() as f32 * sample)
-    });
-    let start = body.iter().zip(fading).map(|(sample, (rising, ending))| gain * (rising * sample + ending));
-    let rest = body.iter().skip(seam).map(|sample| gain * sample);
-    start.collect::<Vec<_>>().into_iter().chain(rest).collect()
-}

@@ -26,7 +26,7 @@ proptest! {
         }).collect();
         let pauses = [Pause::Comma, Pause::Sentence, Pause::Statement];
         let parts: Vec<Part<'_>> = sounds.iter().zip(&clips).map(|(samples, clip)| Part::new(samples, clip.3.map(|n| pauses[n]))).collect();
-        let joined = join(&parts, &options);
+        let joined = join(parts, &options);
         // The clips at the level they have in the message, from their undisturbed middles.
         let mut inner = 0f32;
         let mut peak = 0f32;
@@ -65,7 +65,7 @@ fn silence_is_trimmed_but_for_ten_milliseconds() {
     let mut clip = vec![0f32; 4800];
     clip.extend(sine(SAMPLE_RATE, 400.0, 0.3, 0.5));
     clip.extend(vec![0f32; 9600]);
-    let joined = join(&[Part::new(&clip, None)], &JoinOptions::default());
+    let joined = join(vec![Part::new(&clip, None)], &JoinOptions::default());
     let span = joined.spans[0];
     assert_eq!(span.to - span.from, Frames::from_millis(520));
 }
@@ -76,7 +76,7 @@ fn levels_meet_within_six_decibels_and_pauses_are_not_dead() {
         [0.1, 0.2, 0.9].map(|peak| sine(SAMPLE_RATE, 500.0, peak, 0.5).collect()).into();
     let parts: Vec<_> = sounds.iter().map(|samples| Part::new(samples, Some(Pause::Statement))).collect();
     let options = JoinOptions::default();
-    let joined = join(&parts, &options);
+    let joined = join(parts.clone(), &options);
     let level = |n: usize| {
         rms_db(&joined.samples[joined.spans[n].from.0 as usize + 1000..joined.spans[n].to.0 as usize - 1000])
     };
@@ -85,5 +85,5 @@ fn levels_meet_within_six_decibels_and_pauses_are_not_dead() {
     assert!((level(2) - level(1) - 7.06).abs() < 0.1, "{}", level(2) - level(1));
     let pause = &joined.samples[joined.spans[0].to.0 as usize..joined.spans[1].from.0 as usize];
     assert!((rms_db(pause) + 75.0).abs() < 1.0);
-    assert_eq!(joined, join(&parts, &options));
+    assert_eq!(joined, join(parts, &options));
 }

@@ -1,6 +1,7 @@
 //! Loudness against EBU Tech 3341 (tests/expected/ebu-tech-3341).
 use super::expected::rows;
 use super::voice_bank::sine;
+use kabla::voice::Sound as _;
 use kabla::voice::level::{LevelError, LevelOptions, measure, measure_interleaved, to_target};
 use std::f64::consts::TAU;
 
@@ -50,8 +51,8 @@ fn gain_and_limiter_reach_target_and_ceiling() {
         .map(|(n, s)| if n % 24_000 < 40 { s * 49.0 } else { s })
         .collect();
     for (samples, limited) in [(sine(48_000, 997.0, 0.004, 5.0).collect(), false), (bursty, true)] {
-        let levelled = to_target(samples, &LevelOptions::default()).unwrap();
-        let again = measure(&levelled.samples).unwrap();
+        let levelled = to_target::<Vec<f32>>(samples, &LevelOptions::default()).unwrap();
+        let again = measure(&levelled.sound.samples()).unwrap();
         assert_eq!(levelled.limited, limited);
         assert!((again.integrated_lufs + 23.0).abs() <= 0.2 && again.true_peak_dbtp <= -1.0, "{again:?}");
         assert!((again.integrated_lufs - levelled.loudness.integrated_lufs).abs() < 0.02);

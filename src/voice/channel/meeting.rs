@@ -82,5 +82,5 @@ fn tone_after(samples: &[f32], length: Frames) -> Vec<f32> {
     let power = end.iter().map(|sample| f64::from(*sample).powi(2)).sum::<f64>() / end.len().max(1) as f64;
     let room_tone_dbfs = (10.0 * power.log10()).clamp(-90.0, -50.0);
     let options = JoinOptions { lead: length, tail: Frames(0), room_tone_dbfs, ..JoinOptions::default() };
-    join::join(&[], &options).samples
+    join::join(Vec::new(), &options).samples
 }

@@ -7,7 +7,7 @@ use crate::voice::active::{ActiveLevel, active_level};
 use crate::voice::filter::{filtered, high_pass, low_pass};
 use crate::voice::join::{self, JoinOptions};
 use crate::voice::level::{limit, to_gain};
-use crate::voice::{Bank, Frames, LevelError, SAMPLE_RATE, Spoken};
+use crate::voice::{Bank, Frames, LevelError, SAMPLE_RATE, Sound, Spoken};
 
 /// Samples a second on the telephone.
 pub const PHONE_RATE: u32 = 8_000;
@@ -43,8 +43,8 @@ pub struct PhoneSound {
 ///
 /// # Errors
 /// It is too quiet, or too short, to have a level.
-pub fn phone(spoken: &Spoken) -> Result<PhoneSound, LevelError> {
-    at_level(&narrow(&spoken.samples))
+pub fn phone<S: Sound>(spoken: &Spoken<S>) -> Result<PhoneSound, LevelError> {
+    at_level(&narrow(&spoken.samples.samples()))
 }
 
 /// Mono samples at [`SAMPLE_RATE`] in the telephone's band, at [`PHONE_RATE`] and at their own level.
@@ -76,7 +76,7 @@ fn with_gain(
 ) -> Result<PhoneSound, LevelError> {
     let (gain, highest) = (to_gain(gain_db), to_gain(HIGHEST_DBOV));
     let limited = samples.iter().any(|sample| f64::from(sample.abs()) * gain > highest);
-    let samples = limit(samples, gain, highest);
+    let samples = limit(samples, gain, highest).samples();
     Ok(PhoneSound { level: measured(&samples)?, samples, limited })
 }
 
@@ -91,7 +91,7 @@ pub fn phone_clips(bank: &Bank<'_>, clips: &[usize]) -> Result<Vec<Vec<f32>>, Ve
     let mut narrowed: Vec<Vec<f32>> = Vec::new();
     for clip in clips {
         match bank.part(*clip, None) {
-            Ok(part) => narrowed.push(narrow(&join::join(&[part], &options).samples)),
+            Ok(part) => narrowed.push(narrow(&join::join(vec![part], &options).samples)),
             Err(finding) => broken.push(finding),
         }
     }
@@ -114,5 +114,5 @@ pub fn phone_clips(bank: &Bank<'_>, clips: &[usize]) -> Result<Vec<Vec<f32>>, Ve
 pub fn room_tone(length: Frames) -> Vec<f32> {
     let options = JoinOptions { lead: length, tail: Frames(0), ..JoinOptions::default() };
     let gain = to_gain(TARGET_DBOV - options.speech_dbfs) as f32;
-    narrow(&join::join(&[], &options).samples).into_iter().map(|sample| sample * gain).collect()
+    narrow(&join::join(Vec::new(), &options).samples).into_iter().map(|sample| sample * gain).collect()
 }

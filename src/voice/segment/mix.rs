@@ -4,7 +4,7 @@ use std::f64::consts::FRAC_PI_2;
 
 use crate::voice::join::Span;
 use crate::voice::level::{LevelOptions, to_target};
-use crate::voice::{Frames, LevelError, Spoken};
+use crate::voice::{Frames, LevelError, Sound as _, Spoken};
 
 /// A station's sounds, each mono at [`SAMPLE_RATE`](crate::voice::SAMPLE_RATE) and at -23 LUFS.
 #[derive(Debug, Clone, Default, PartialEq)]
@@ -109,7 +109,7 @@ pub fn mix(mut spoken: Spoken, music: &Music, options: &MixOptions) -> Result<Mi
         let levelled = to_target(samples, &options.level)?;
         spoken.limited |= levelled.limited;
         spoken.loudness = levelled.loudness;
-        samples = levelled.samples;
+        samples = levelled.sound.samples();
     }
     spoken.samples = samples;
     Ok(Mixed {

@@ -1,6 +1,7 @@
 //! A station's own sounds, as files.
 
 use crate::finding::Finding;
+use crate::voice::Sound as _;
 use crate::voice::decode::{Decoder, Problem};
 use crate::voice::level::{LevelOptions, to_target};
 
@@ -56,6 +57,6 @@ pub fn read(bytes: &[u8], name: &str, of: Use) -> Result<Vec<f32>, Finding> {
     }
     let levelled = to_target(samples, &LevelOptions::default());
     levelled
-        .map(|levelled| levelled.samples)
+        .map(|levelled| levelled.sound.samples())
         .map_err(|error| wrong(error.to_string(), "choose another sound"))
 }

@@ -6,9 +6,9 @@ use chrono::NaiveDate;
 use twox_hash::XxHash3_128;
 
 use super::riff::Wave;
-use super::wav::sound;
+use super::wav::add_sound;
 use super::{WavOptions, WriteError};
-use crate::voice::{Frames, Loudness, SAMPLE_RATE};
+use crate::voice::{Frames, Loudness, SAMPLE_RATE, Sound};
 
 /// What goes with the sound.
 #[derive(Debug, Clone, PartialEq)]
@@ -32,11 +32,14 @@ pub struct BroadcastOptions {
 ///
 /// # Errors
 /// The samples are too many for the format.
-pub fn broadcast_wav(samples: &[f32], options: &BroadcastOptions) -> Result<Vec<u8>, WriteError> {
-    let mut file = Wave::new(samples.len() * 2 + 4096);
+pub fn broadcast_wav(
+    sound: &(impl Sound + ?Sized),
+    options: &BroadcastOptions,
+) -> Result<Vec<u8>, WriteError> {
+    let mut file = Wave::new(sound.frames() * 2 + 4096);
     file.chunk(*b"bext", &bext(options))?;
     let mut print = XxHash3_128::new();
-    sound(&mut file, samples, &options.wav, |bytes| print.write(bytes))?;
+    add_sound(&mut file, sound, &options.wav, |bytes| print.write(bytes))?;
     let print = format!("{:032x}", print.finish_128());
     if let Some(reference) = file.bytes().get_mut(REFERENCE..REFERENCE + print.len()) {
         reference.copy_from_slice(print.as_bytes());

@@ -2,7 +2,7 @@
 //! SubRip write the same ones.
 
 use crate::language::Pause;
-use crate::voice::{Frames, Spoken, Timed};
+use crate::voice::{Frames, Sound, Spoken, Timed};
 
 /// How captions are broken.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -28,7 +28,7 @@ pub(super) struct Caption {
 }
 
 /// The captions of a message: one for each sentence, or more where it is long.
-pub(super) fn captions(spoken: &Spoken, options: &CaptionOptions) -> Vec<Caption> {
+pub(super) fn captions<S: Sound>(spoken: &Spoken<S>, options: &CaptionOptions) -> Vec<Caption> {
     let mut captions = Vec::new();
     let ends_sentence = |line: &Timed| matches!(line.pause, Some(Pause::Sentence | Pause::Statement));
     for sentence in spoken.lines.split_inclusive(ends_sentence) {

@@ -1,6 +1,6 @@
 //! Cue sheet: plain text that tells a presenter what is heard when.
 
-use crate::voice::{Frames, Spoken, Status};
+use crate::voice::{Frames, Sound, Spoken, Status};
 
 /// How a cue sheet is written.
 #[derive(Debug, Clone, PartialEq)]
@@ -79,7 +79,7 @@ impl CueLabels {
 
 /// The cue sheet of a message: a head, then a table with a row for each clip;
 /// times as minutes, seconds and milliseconds from the message's start.
-pub fn cue_sheet(spoken: &Spoken, options: &CueOptions) -> String {
+pub fn cue_sheet<S: Sound>(spoken: &Spoken<S>, options: &CueOptions) -> String {
     let CueOptions { title, language, labels, active_dbov, marks } = options;
     let voice = &spoken.voice;
     let mut lines = vec![

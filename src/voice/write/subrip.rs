@@ -1,10 +1,10 @@
 //! SubRip (.srt): the same captions for players that know no other.
 
 use super::captions::{CaptionOptions, captions, clock};
-use crate::voice::Spoken;
+use crate::voice::{Sound, Spoken};
 
 /// The captions of a message, numbered from 1.
-pub fn subrip(spoken: &Spoken, options: &CaptionOptions) -> String {
+pub fn subrip<S: Sound>(spoken: &Spoken<S>, options: &CaptionOptions) -> String {
     let mut text = String::new();
     for (index, caption) in captions(spoken, options).iter().enumerate() {
         let (from, to) = (clock(caption.from, ','), clock(caption.to, ','));

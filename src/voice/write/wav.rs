@@ -6,6 +6,7 @@ use super::WriteError;
 use super::riff::{Wave, format};
 use crate::voice::SAMPLE_RATE;
 use crate::voice::noise::triangular;
+use crate::voice::sound::{PIECE, Sound, pieces};
 
 /// How a WAV file is written.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -23,42 +24,41 @@ impl Default for WavOptions {
 /// Steps from zero to full scale.
 const STEPS: f32 = 32_768.0;
 
-/// A WAV file of mono samples at [`SAMPLE_RATE`]. What passes full scale is cut off.
+/// A WAV file of a sound. What passes full scale is cut off.
 ///
 /// # Errors
 /// The samples are too many for the format.
-pub fn wav(samples: &[f32], options: &WavOptions) -> Result<Vec<u8>, WriteError> {
-    let mut file = Wave::new(samples.len() * 2);
-    sound(&mut file, samples, options, |_| {})?;
+pub fn wav(sound: &(impl Sound + ?Sized), options: &WavOptions) -> Result<Vec<u8>, WriteError> {
+    let mut file = Wave::new(sound.frames() * 2);
+    add_sound(&mut file, sound, options, |_| {})?;
     file.finish()
 }
 
-/// Samples that are rounded, shown and written while they are near at hand.
-const PIECE: usize = 4096;
 /// Samples that are rounded at once.
 const BLOCK: usize = 64;
 
 /// Adds the chunks that hold the sound; `shown` gets the bytes of its steps, piece by piece.
-pub(super) fn sound(
+pub(super) fn add_sound(
     file: &mut Wave,
-    samples: &[f32],
+    sound: &(impl Sound + ?Sized),
     options: &WavOptions,
     mut shown: impl FnMut(&[u8]),
 ) -> Result<(), WriteError> {
     file.chunk(*b"fmt ", &format(1, SAMPLE_RATE, 2))?;
     let dither = if options.dither { 1.0 } else { 0.0 };
-    let pieces = |write: &mut dyn FnMut(&[u8])| {
+    let data = |write: &mut dyn FnMut(&[u8])| {
         let mut bytes = [0u8; 2 * PIECE];
-        for (place, piece) in samples.chunks(PIECE).enumerate() {
+        let mut first = 0u32;
+        pieces(sound, &mut |piece| {
             let bytes = bytes.get_mut(..2 * piece.len()).unwrap_or_default();
-            let first = (place as u32).wrapping_mul(PIECE as u32);
             dispatch!(Level::new(), simd => steps(simd, piece, dither, first, bytes));
+            first = first.wrapping_add(piece.len() as u32);
             shown(bytes);
             write(bytes);
-        }
+        });
     };
-    let length = samples.len() * 2;
-    file.chunk_of(*b"data", length, pieces).map_err(|_| WriteError::TooLong { frames: samples.len() })
+    let frames = sound.frames();
+    file.chunk_of(*b"data", frames * 2, data).map_err(|_| WriteError::TooLong { frames })
 }
 
 /// Rounds samples, from the one with the number `first` on, to steps, after adding so much noise.

@@ -2,7 +2,7 @@
 
 use super::captions::{CaptionOptions, captions, clock, words_of};
 use crate::voice::channel::Chapter;
-use crate::voice::{Frames, Spoken, Status};
+use crate::voice::{Frames, Sound, Spoken, Status};
 
 /// How captions are written.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
@@ -14,7 +14,7 @@ pub struct VttOptions {
 }
 
 /// The captions of a message: one for each sentence, or more where it is long.
-pub fn webvtt(spoken: &Spoken, options: &VttOptions) -> String {
+pub fn webvtt<S: Sound>(spoken: &Spoken<S>, options: &VttOptions) -> String {
     let mut blocks = vec!["WEBVTT".to_owned()];
     if spoken.voice.status == Status::StandIn && !options.stand_in_remark.trim().is_empty() {
         blocks.push(format!("NOTE {}", escape(&words_of(&options.stand_in_remark).join(" "))));
