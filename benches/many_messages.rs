@@ -4,12 +4,14 @@
 //!
 //! Each is planned, worded, chosen, joined, levelled and written as a broadcast WAV of its own.
 
-#![allow(clippy::expect_used, clippy::print_stdout)]
+#![allow(clippy::expect_used, clippy::indexing_slicing, clippy::print_stdout)]
 
 #[path = "common/process.rs"]
 mod process;
 
+use std::cell::Cell;
 use std::fs;
+use std::time::{Duration, Instant};
 
 use kabla::data::{CacheFolder, Cached, Embedded};
 use kabla::guidance::{Topic, for_topic, tell};
@@ -28,7 +30,10 @@ fn main() {
     let pack = Pack::load(&Embedded, "en").expect("the pack");
     let bank = Bank::load(&data, "en", "stand-in").expect("the bank");
     let options = SpeakOptions::default();
+    // What words and clips, composing, making the file and writing it to disk take.
+    let shares = Cell::new([Duration::ZERO; 4]);
     let message = |number: u32| {
+        let mut marks = vec![Instant::now()];
         let mut case = case.clone();
         case.harvest = case.harvest + chrono::Days::new(u64::from(number % 40));
         if let Some(field) = &mut case.field {
@@ -40,7 +45,9 @@ fn main() {
         let told = for_topic(&statements, topic);
         let pieces: Vec<Piece> = told.iter().flat_map(|told| pack.say(told).expect("words")).collect();
         let clips = choose_clips(&pieces, &bank, &options).expect("clips");
+        marks.push(Instant::now());
         let spoken = compose(clips, &bank, &options).expect("a message");
+        marks.push(Instant::now());
         let options = BroadcastOptions {
             description: topic.name().to_owned(),
             date: None,
@@ -50,13 +57,21 @@ fn main() {
             wav: WavOptions::default(),
         };
         let wave = broadcast_wav(&spoken.samples, &options).expect("a file");
+        marks.push(Instant::now());
         fs::write(folder.path().join("message.wav"), wave).expect("written");
+        marks.push(Instant::now());
+        let mut taken = shares.get();
+        for (share, mark) in taken.iter_mut().zip(marks.windows(2)) {
+            *share += mark[1] - mark[0];
+        }
+        shares.set(taken);
         spoken.length().seconds()
     };
     // Every clip is decoded before the clock starts.
     (0..count).for_each(|number| {
         message(number);
     });
+    shares.take();
     let before = cpu_ms();
     let seconds: f64 = (0..count).map(message).sum();
     let each = (cpu_ms() - before) / f64::from(count);
@@ -65,5 +80,10 @@ fn main() {
         "{count} messages of {length:.1} s: {each:.2} ms of CPU each, {:.1} ms for 200 s, peak {} MB",
         each / length * 200.0,
         peak_mb()
+    );
+    let [words, composing, making, writing] =
+        shares.get().map(|share| share.as_secs_f64() * 1000.0 / f64::from(count));
+    println!(
+        "of the time: words and clips {words:.1} ms, composing {composing:.1} ms, making the file {making:.1} ms, writing it {writing:.1} ms"
     );
 }

@@ -1,18 +1,21 @@
 #!/usr/bin/env python3
 """CPU time of whole processes that join the same clips: Kabla, sox and ffmpeg.
 
-    cargo build --release && benches/side_by_side_sound.py [RUNS]
+    cargo build --release && cargo bench --no-run --bench many_messages && benches/side_by_side_sound.py [RUNS]
 
 About 40 clips, 200 s of speech: every stretch of some of the example farm's messages as one clip, as if a
 speaker had read whole sentences. They are cut from what the stand-in voice says, at 44.1 kHz, so that all
 must resample. sox joins and resamples; ffmpeg joins, resamples, measures by ebur128 and applies a gain;
 Kabla reads the case, plans, words and chooses, joins with pauses, crossfades and room tone, measures,
 levels, and writes broadcast WAV with cue sheets and captions. Needs sox, ffmpeg and flac.
+
+In a batch (the bench `many_messages`, the bank read once) a message counts as long as these are, pauses and all.
 """
 
 import json
 import os
 import pathlib
+import re
 import shutil
 import subprocess
 import sys
@@ -85,6 +88,17 @@ def long_clips(made):
     return data, heard
 
 
+def batch(length):
+    """The least and the middle CPU time in ms of as many seconds of messages, of a batch in one process."""
+    benches = [file for file in (ROOT / "target/release/deps").glob("many_messages-*") if not file.suffix]
+    if not benches:
+        sys.exit("there is no bench: cargo bench --no-run --bench many_messages")
+    newest = max(benches, key=lambda file: file.stat().st_mtime)
+    said = [run(newest, "140").decode() for _ in range(max(RUNS // 2, 3))]
+    taken = sorted(float(re.search(r"([0-9.]+) ms for 200 s", line)[1]) * length / 200 for line in said)
+    return taken[0], taken[len(taken) // 2]
+
+
 def seconds(time):
     minutes, rest = time.split(":")
     return int(minutes) * 60 + float(rest)
@@ -110,6 +124,8 @@ def main():
             "kabla: first time, no clip kept": cpu(ours, lambda: shutil.rmtree(cache, ignore_errors=True)),
             "kabla: clips kept": cpu(ours),
         }
+        spoken = sum(float(run("soxi", "-D", wave)) for wave in out.glob("*.wav"))
+        rows[f"kabla: in a batch, {spoken:.0f} s with pauses"] = batch(spoken)
         peaks = rows["ffmpeg: the same with true peak"][1]
         for name, (least, middle) in rows.items():
             print(f"{name:42} {middle:7.0f} ms (least {least:.0f})   1/{peaks / middle:.1f} of ffmpeg with true peak")

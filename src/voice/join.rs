@@ -134,8 +134,8 @@ pub struct Mix<'a> {
     layers: Vec<Layer<'a>>,
     spans: Vec<Span>,
     room: Room,
-    /// By their length, how clips rise.
-    fades: BTreeMap<usize, Vec<f32>>,
+    /// By their length.
+    fades: BTreeMap<usize, Fade>,
     length: usize,
 }
 
@@ -169,7 +169,7 @@ impl<'a> Mix<'a> {
             _ => Room::quiet(options.room_tone_dbfs),
         };
         let fades = layers.iter().flat_map(|layer| [layer.fade_in, layer.fade_out]);
-        let fades = fades.collect::<BTreeSet<_>>().into_iter().map(|length| (length, raised_cosine(length)));
+        let fades = fades.collect::<BTreeSet<_>>().into_iter().map(|length| (length, Fade::of(length)));
         Mix { fades: fades.collect(), layers, spans, room, length: length.len() }
     }
 
@@ -202,22 +202,19 @@ impl<'a> Mix<'a> {
             let from = stretch.start.clamp(heard.start, heard.end);
             from..stretch.end.clamp(from, heard.end)
         };
-        let fade = |length| self.fades.get(&length).map(Vec::as_slice).unwrap_or_default();
-        let mut add = |stretch: Range<usize>, curve: &mut dyn Iterator<Item = &f32>| {
-            let sums = target.iter_mut().skip(stretch.start - heard.start);
-            for ((sum, sample), curve) in sums.zip(clip.get(stretch).unwrap_or_default()).zip(curve) {
-                *sum += gain * curve * f32::from(*sample);
-            }
+        let fade = |length, from: usize| {
+            let fade: &Fade = self.fades.get(&length).unwrap_or(&NO_FADE);
+            [&fade.rise, &fade.fall].map(|curve| curve.get(from..).unwrap_or_default())
+        };
+        let mut add = |stretch: Range<usize>, curve: &[f32]| {
+            let target = target.get_mut(stretch.start - heard.start..).unwrap_or_default();
+            wide::add_shaped(target, clip.get(stretch).unwrap_or_default(), curve, gain);
         };
         let (rising, falling) = (within(0..rise), within(fall..clip.len()));
-        add(rising.clone(), &mut fade(layer.fade_in).iter().skip(rising.start));
-        add(
-            falling.clone(),
-            &mut fade(layer.fade_out)
-                .iter()
-                .rev()
-                .skip((falling.start + layer.fade_out).saturating_sub(clip.len())),
-        );
+        let [rises, _] = fade(layer.fade_in, rising.start);
+        let [_, falls] = fade(layer.fade_out, (falling.start + layer.fade_out).saturating_sub(clip.len()));
+        add(rising, rises);
+        add(falling, falls);
         let body = within(rise..fall);
         let target = target.get_mut(body.start - heard.start..).unwrap_or_default();
         wide::add(target, clip.get(body).unwrap_or_default(), gain);
@@ -296,10 +293,23 @@ fn places<'a>(
     (layers.collect(), spans, at)
 }
 
-/// Rises from 0 to 1 in so many steps; with its mirror image it sums to 1.
-fn raised_cosine(length: usize) -> Vec<f32> {
-    let at = |index: usize| (0.5 - 0.5 * (PI * (index as f64 + 0.5) / length as f64).cos()) as f32;
-    (0..length).map(at).collect()
+/// How clips begin and end; where they overlap the two sum to 1.
+#[derive(Debug, Clone)]
+struct Fade {
+    /// A raised cosine from 0 to 1.
+    rise: Vec<f32>,
+    /// Its mirror image.
+    fall: Vec<f32>,
+}
+
+static NO_FADE: Fade = Fade { rise: Vec::new(), fall: Vec::new() };
+
+impl Fade {
+    fn of(length: usize) -> Fade {
+        let at = |index: usize| (0.5 - 0.5 * (PI * (index as f64 + 0.5) / length as f64).cos()) as f32;
+        let rise: Vec<f32> = (0..length).map(at).collect();
+        Fade { fall: rise.iter().rev().copied().collect(), rise }
+    }
 }
 
 #[cfg(test)]

@@ -7,7 +7,7 @@
 
 use std::f64::consts::PI;
 
-use fearless_simd::{Level, Simd, dispatch};
+use fearless_simd::{Level, Simd, SimdBase, dispatch, f32x16};
 
 use super::SAMPLE_RATE;
 use super::level::{Loudness, to_db};
@@ -19,8 +19,6 @@ const SHORT_TERM_HOPS: usize = 30;
 const HOPS_A_BLOCK: usize = 4;
 /// Stretches that are filtered side by side.
 const LANES: usize = 16;
-/// Samples whose squares are summed in 32 bits.
-const SHORT: usize = 64;
 /// Hops before a stretch in which its filters settle: to one part in 10^20.
 const SETTLE: usize = 2;
 /// Quieter blocks do not count, in LUFS.
@@ -32,19 +30,11 @@ const RANGE_GATE: f64 = -20.0;
 /// The part of the windows below the range, and that below its upper end.
 const RANGE_PARTS: (f64, f64) = (0.10, 0.95);
 
-/// A filter of the second order: b0, b1, b2, a1, a2 (BS.1770, 48 kHz). 32 bits suffice: the tests hold what is
-/// measured with them within 0.001 LU of a meter that counts in 64.
-type Filter = [f32; 5];
-#[allow(clippy::excessive_precision)] // As the standard writes them.
-const SHELF: Filter = [
-    1.535_124_859_586_97,
-    -2.691_696_189_406_38,
-    1.198_392_810_852_85,
-    -1.690_659_293_182_41,
-    0.732_480_774_215_85,
-];
-#[allow(clippy::excessive_precision)]
-const HIGH_PASS: Filter = [1.0, -2.0, 1.0, -1.990_047_454_833_98, 0.990_072_250_366_21];
+/// A filter of the second order: b0, b1, b2, a1, a2 (BS.1770, 48 kHz).
+type Filter = [f64; 5];
+const SHELF: Filter =
+    [1.53512485958697, -2.69169618940638, 1.19839281085285, -1.69065929318241, 0.73248077421585];
+const HIGH_PASS: Filter = [1.0, -2.0, 1.0, -1.99004745483398, 0.99007225036621];
 
 /// What a sound measures.
 pub(super) struct Survey {
@@ -127,33 +117,36 @@ fn weighted_hops<S: Simd>(simd: S, sound: &impl Sound, peaks: &mut [f32]) -> Opt
     let hops = sound.frames() / HOP;
     let each = hops.div_ceil(LANES);
     let mut powers = vec![0f64; hops];
-    let mut state = [[0f32; LANES]; 4];
+    let mut filters = [SHELF, HIGH_PASS].map(|filter| Lanes::of(simd, filter));
     let mut room = vec![0f32; LANES * HOP];
-    // Each lane starts some hops before its own; before the beginning lies silence.
+    let mut highs = [[0f32; LANES]; STRIDES];
+    // Each lane starts some hops before its own; before the beginning lies silence. After the end none may lie:
+    // filters that fade away would work on numbers too small for the processor to be quick with.
+    let before = SETTLE + LANES * each - hops;
     for step in 0..SETTLE + each {
         let mut blocks = [SILENCE; LANES];
         let mut places = [None; LANES];
         let lanes = blocks.iter_mut().zip(&mut places).zip(room.as_chunks_mut::<HOP>().0);
         for (lane, ((block, place), room)) in lanes.enumerate() {
-            *place = (lane * each + step).checked_sub(SETTLE).filter(|place| *place < hops);
+            *place = (lane * each + step).checked_sub(before);
             let stretch = place.map(|place| sound.stretch(place * HOP..(place + 1) * HOP, room));
             *block = stretch.and_then(|stretch| stretch.try_into().ok()).unwrap_or(SILENCE);
         }
-        let sums = filter_hop(simd, blocks, &mut state);
+        let sums = filter_hop(simd, blocks, &mut filters, &mut highs);
         if step < SETTLE {
             continue;
         }
-        for ((place, block), sum) in places.into_iter().zip(blocks).zip(sums) {
-            // Past the end of all there is silence, which counts for nothing.
+        for (lane, (place, sum)) in places.into_iter().zip(sums).enumerate() {
             if let Some((place, power)) = place.and_then(|place| Some((place, powers.get_mut(place)?))) {
                 *power = sum / HOP as f64;
-                peaks_of(simd, block, peaks.get_mut(place * (HOP / STRIDE)..).unwrap_or_default());
+                let peaks = peaks.get_mut(place * STRIDES..).unwrap_or_default().iter_mut();
+                peaks.zip(&highs).for_each(|(peak, highs)| *peak = highs.get(lane).copied().unwrap_or(0.0));
             }
         }
     }
     let from = hops * HOP;
     let rest = sound.stretch(from..sound.frames(), room.get_mut(..sound.frames() - from).unwrap_or_default());
-    peaks_of(simd, rest, peaks.get_mut(hops * (HOP / STRIDE)..).unwrap_or_default());
+    peaks_of(simd, rest, peaks.get_mut(hops * STRIDES..).unwrap_or_default());
     // What is no number stays in the filters; what comes after the last hop does not pass them.
     let finite = powers.iter().all(|power| power.is_finite()) && rest.iter().all(|sample| sample.is_finite());
     finite.then_some(powers)
@@ -188,58 +181,76 @@ fn peak_of<S: Simd>(_: S, samples: &[f32; STRIDE]) -> f32 {
     peaks[0]
 }
 
-/// Runs both filters over one hop of each lane; the sums of squares.
+/// Runs both filters over one hop of each lane; the sums of squares. `highs` become the largest distances from
+/// zero in each stride, before the filters.
 #[inline(always)]
-#[allow(clippy::indexing_slicing, clippy::needless_range_loop)] // As below.
-fn filter_hop<S: Simd>(_: S, blocks: [&[f32; HOP]; LANES], state: &mut [[f32; LANES]; 4]) -> [f64; LANES] {
-    let [mut s1, mut s2, mut s3, mut s4] = *state;
+#[allow(clippy::indexing_slicing)] // As below.
+fn filter_hop<S: Simd>(
+    simd: S,
+    blocks: [&[f32; HOP]; LANES],
+    filters: &mut [Lanes<S>; 2],
+    highs: &mut [[f32; LANES]; STRIDES],
+) -> [f64; LANES] {
+    // Out of memory while it works.
+    let [mut shelf, mut high_pass] = *filters;
     let mut all = [0f64; LANES];
-    for from in (0..HOP).step_by(SHORT) {
-        let mut sums = [0f32; LANES];
-        for at in from..from + SHORT {
-            let mut input = [0f32; LANES];
-            for lane in 0..LANES {
-                input[lane] = blocks[lane][at];
-            }
-            let shelved = step(&SHELF, input, &mut s1, &mut s2);
-            let passed = step(&HIGH_PASS, shelved, &mut s3, &mut s4);
-            for lane in 0..LANES {
-                sums[lane] += passed[lane] * passed[lane];
-            }
+    for (stride, highs) in highs.iter_mut().enumerate() {
+        let mut sums = f32x16::splat(simd, 0.0);
+        let mut high = f32x16::splat(simd, 0.0);
+        for at in stride * STRIDE..(stride + 1) * STRIDE {
+            let input: [f32; LANES] = std::array::from_fn(|lane| blocks[lane][at]);
+            let input = f32x16::load_array(simd, input);
+            let passed = high_pass.step(shelf.step(input));
+            sums = passed * passed + sums;
+            high = high.max(input.abs());
         }
-        for lane in 0..LANES {
-            all[lane] += f64::from(sums[lane]);
-        }
+        high.store_array(highs);
+        all.iter_mut().zip(sums.as_slice()).for_each(|(all, sum)| *all += f64::from(*sum));
     }
-    *state = [s1, s2, s3, s4];
+    *filters = [shelf, high_pass];
     all
 }
 
-#[inline(always)]
-#[allow(clippy::indexing_slicing)] // Arrays of one length, in plain loops, which surely become vector code.
-fn step(
-    [b0, b1, b2, a1, a2]: &Filter,
-    input: [f32; LANES],
-    first: &mut [f32; LANES],
-    second: &mut [f32; LANES],
-) -> [f32; LANES] {
-    let mut output = [0f32; LANES];
-    for lane in 0..LANES {
-        let x = input[lane];
-        let y = b0 * x + first[lane];
-        first[lane] = b1 * x - a1 * y + second[lane];
-        second[lane] = b2 * x - a2 * y;
-        output[lane] = y;
+/// A filter over all lanes, in 32 bits: the tests hold what is measured with them within 0.001 LU of a meter
+/// that counts in 64.
+///
+/// Transposed, with what the output feeds back put into the input's own part: a step waits for one
+/// multiplication and one addition of the step before, not for two of each.
+#[derive(Clone, Copy)]
+struct Lanes<S: Simd> {
+    b0: f32x16<S>,
+    c1: f32x16<S>,
+    c2: f32x16<S>,
+    a1: f32x16<S>,
+    a2: f32x16<S>,
+    first: f32x16<S>,
+    second: f32x16<S>,
+}
+
+impl<S: Simd> Lanes<S> {
+    #[inline(always)]
+    fn of(simd: S, [b0, b1, b2, a1, a2]: Filter) -> Lanes<S> {
+        let all = |value: f64| f32x16::splat(simd, value as f32);
+        let (c1, c2) = (all(b1 - a1 * b0), all(b2 - a2 * b0));
+        Lanes { b0: all(b0), c1, c2, a1: all(a1), a2: all(a2), first: all(0.0), second: all(0.0) }
     }
-    output
+
+    #[inline(always)]
+    fn step(&mut self, input: f32x16<S>) -> f32x16<S> {
+        let before = self.first;
+        self.first = (self.c1 * input + self.second) - self.a1 * before;
+        self.second = self.c2 * input - self.a2 * before;
+        self.b0 * input + before
+    }
 }
 
 /// Points between two samples at which the sound is interpolated, and the sample itself.
 const PHASES: usize = 4;
 /// Samples that take part in a point between two.
 const TAPS: usize = 24;
-/// Samples that are weighed together.
+/// Samples that are weighed together; their squares are summed in 32 bits.
 const STRIDE: usize = 16;
+const STRIDES: usize = HOP / STRIDE;
 
 /// The highest peak between and at samples, as a factor of full scale; `peaks`
 /// are those at samples, of each stride.
@@ -247,17 +258,22 @@ fn true_peak(sound: &impl Sound, peaks: &[f32]) -> f64 {
     let phases = interpolators();
     // No point between samples lies further out than this times the largest near it.
     let most = phases.iter().map(|taps| taps.iter().map(|tap| tap.abs()).sum::<f32>()).fold(1.0, f32::max);
-    let mut best = peaks.iter().copied().fold(0.0, f32::max);
+    // Many strides at once are passed over where none comes near the highest.
+    let mut highs = vec![0f32; peaks.len().div_ceil(STRIDE)];
+    dispatch!(Level::new(), simd => peaks_of(simd, peaks, &mut highs));
+    let mut best = highs.iter().copied().fold(0.0, f32::max);
     // A peak between samples comes of its own stride's and those beside it.
+    let around = |peaks: &[f32], at: usize| {
+        let near = peaks.get(at.saturating_sub(1)..).unwrap_or_default().iter();
+        near.take(if at > 0 { 3 } else { 2 }).copied().fold(0.0, f32::max)
+    };
     let mut order: Vec<(f32, usize)> = Vec::new();
-    let (mut before, mut here) = (0f32, peaks.first().copied().unwrap_or(0.0));
-    for at in 0..peaks.len() {
-        let after = peaks.get(at + 1).copied().unwrap_or(0.0);
-        let near = before.max(here).max(after);
+    let high = (0..highs.len()).filter(|high| around(&highs, *high) * most > best);
+    for at in high.flat_map(|high| high * STRIDE..((high + 1) * STRIDE).min(peaks.len())) {
+        let near = around(peaks, at);
         if near * most > best {
             order.push((near, at));
         }
-        (before, here) = (here, after);
     }
     order.sort_by(|a, b| b.0.total_cmp(&a.0));
     for (near, at) in order {

@@ -7,7 +7,8 @@
 #[inline(always)]
 pub(super) fn triangular(seed: u32, place: u32) -> f32 {
     // The final mix of MurmurHash3 (public domain).
-    let mut bits = place.wrapping_mul(0x9E37_79B9) ^ seed;
+    // Each seed begins far from every other.
+    let mut bits = place.wrapping_add(seed.wrapping_mul(0x9E37_79B9));
     bits = (bits ^ (bits >> 16)).wrapping_mul(0x85EB_CA6B);
     bits = (bits ^ (bits >> 13)).wrapping_mul(0xC2B2_AE35);
     bits ^= bits >> 16;

@@ -5,6 +5,8 @@
 //! quiet; where both still sound, it is where their waves run alike, so that
 //! periods of a voice meet in step and none is doubled or halved.
 
+use fearless_simd::{Level, Simd, dispatch};
+
 use super::SAMPLE_RATE;
 
 /// The shortest overlap, in frames: 5 ms.
@@ -20,9 +22,19 @@ const THIN: usize = 3;
 /// The overlap of a clip in 16 bits, times a gain, with the next, times its own, in frames;
 /// no longer than `most`.
 pub(super) fn overlap(before: (&[i16], f32), after: (&[i16], f32), most: usize) -> usize {
+    let lengths = || (LEAST..=MOST.min(most)).step_by(STEP);
+    let Some(longest) = lengths().last() else { return LEAST.min(most) };
+    // Every overlap begins a multiple of `THIN` after the longest, so that the same frames are compared.
+    let thin = |(clip, gain): (&[i16], f32), from: usize| -> Vec<f32> {
+        let frames = clip.get(from..).unwrap_or_default().iter().take(longest);
+        frames.step_by(THIN).map(|step| gain * f32::from(*step)).collect()
+    };
+    let ending = thin(before, before.0.len().saturating_sub(longest));
+    let beginning = thin(after, 0);
     let mut best = (f32::INFINITY, LEAST.min(most));
-    for length in (LEAST..=MOST.min(most)).step_by(STEP) {
-        let difference = difference(before, after, length);
+    for length in lengths() {
+        let ending = ending.get((longest - length) / THIN..).unwrap_or_default();
+        let difference = dispatch!(Level::new(), simd => difference(simd, ending, &beginning));
         if difference < best.0 {
             best = (difference, length);
         }
@@ -30,20 +42,37 @@ pub(super) fn overlap(before: (&[i16], f32), after: (&[i16], f32), most: usize) 
     best.1
 }
 
-/// The mean square of what differs in an overlap. The middle counts most: towards
+/// Frames whose differences are summed side by side.
+const SIDE: usize = 16;
+
+/// The mean square of what differs between an ending and as much of a beginning. The middle counts most: towards
 /// the ends only one of the two is heard.
-fn difference((before, gain): (&[i16], f32), (after, next_gain): (&[i16], f32), length: usize) -> f32 {
-    let ending = before.get(before.len().saturating_sub(length)..).unwrap_or_default();
-    let (mut sum, mut weights, mut index) = (0f32, 0f32, 0);
-    while let (Some(ending), Some(beginning)) = (ending.get(index), after.get(index)) {
-        let at = (index as f32 + 0.5) / length as f32;
-        let weight = at * (1.0 - at);
-        let off = gain * f32::from(*ending) - next_gain * f32::from(*beginning);
-        sum += weight * off * off;
-        weights += weight;
-        index += THIN;
-    }
-    sum / weights.max(f32::MIN_POSITIVE)
+#[inline(always)]
+fn difference<S: Simd>(_: S, ending: &[f32], beginning: &[f32]) -> f32 {
+    let length = ending.len().min(beginning.len());
+    let mut sums = [0f32; SIDE];
+    let part = 1.0 / length.max(1) as f32;
+    let mut at: [f32; SIDE] = std::array::from_fn(|place| (place as f32 + 0.5) * part);
+    let mut add = |ending: &[f32; SIDE], beginning: &[f32; SIDE]| {
+        let places = sums.iter_mut().zip(&mut at).zip(ending.iter().zip(beginning));
+        for ((sum, at), (ending, beginning)) in places {
+            let off = ending - beginning;
+            *sum += *at * (1.0 - *at) * off * off;
+            *at += SIDE as f32 * part;
+        }
+    };
+    let (endings, last_ending) = ending.as_chunks::<SIDE>();
+    let (beginnings, _) = beginning.as_chunks::<SIDE>();
+    endings.iter().zip(beginnings).for_each(|(ending, beginning)| add(ending, beginning));
+    // What is left, in a room of its own, where nothing differs beyond it.
+    let (mut one, mut other) = ([0f32; SIDE], [0f32; SIDE]);
+    one.iter_mut().zip(last_ending).for_each(|(place, sample)| *place = *sample);
+    let last_beginning = beginning.get(endings.len() * SIDE..).unwrap_or_default().iter();
+    other.iter_mut().zip(last_beginning.take(last_ending.len())).for_each(|(place, sample)| *place = *sample);
+    add(&one, &other);
+    // The sum of all weights.
+    let weights = length as f32 / 6.0 + part / 12.0;
+    sums.iter().sum::<f32>() / weights
 }
 
 #[cfg(test)]

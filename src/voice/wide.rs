@@ -29,6 +29,18 @@ fn add_with<S: Simd>(_: S, target: &mut [f32], sound: &[i16], gain: f32) {
     }
 }
 
+/// Adds a sound in 16 bits, times a gain and a curve, to another.
+pub(super) fn add_shaped(target: &mut [f32], sound: &[i16], curve: &[f32], gain: f32) {
+    dispatch!(Level::new(), simd => add_shaped_with(simd, target, sound, curve, gain));
+}
+
+#[inline(always)]
+fn add_shaped_with<S: Simd>(_: S, target: &mut [f32], sound: &[i16], curve: &[f32], gain: f32) {
+    for ((sum, sample), shape) in target.iter_mut().zip(sound).zip(curve) {
+        *sum += gain * shape * f32::from(*sample);
+    }
+}
+
 /// Puts a sound, times a gain, in the place of another; they end with the shorter.
 pub(super) fn set(target: &mut [f32], sound: &[f32], gain: f32) {
     dispatch!(Level::new(), simd => set_with(simd, target, sound, gain));
@@ -72,6 +84,10 @@ mod tests {
             let steps: Vec<i16> = samples.iter().map(|sample| (sample * 64.0) as i16).collect();
             add(&mut made, &steps, 0.5 / 64.0);
             assert!(made.iter().zip(&samples).all(|(sum, sample)| *sum == 1.0 + 0.5 * sample));
+            let curve = vec![0.25; length];
+            add_shaped(&mut made, &steps, &curve, -2.0 / 64.0);
+            assert!(made.iter().all(|sum| *sum == 1.0));
+            add(&mut made, &steps, 0.5 / 64.0);
             scale(&mut made, 2.0);
             assert!(made.iter().zip(&samples).all(|(twice, sample)| *twice == 2.0 + sample));
             let mean =
