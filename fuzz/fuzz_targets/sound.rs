@@ -27,11 +27,22 @@ impl Data for Clip<'_> {
     }
 }
 
+/// The Opus decoder can panic on packets no encoder writes; the reader catches that, and says so. libFuzzer
+/// would end at the panic itself, caught or not.
+fn quiet_about_caught_panics() {
+    let end = std::panic::take_hook();
+    std::panic::set_hook(Box::new(move |panic| {
+        if !panic.location().is_some_and(|place| place.file().contains("opus-rs")) {
+            end(panic);
+        }
+    }));
+}
+
 fn right(samples: &[f32]) {
     assert!(!samples.is_empty() && samples.iter().all(|sample| sample.is_finite()));
 }
 
-fuzz_target!(|bytes: &[u8]| {
+fuzz_target!(init: quiet_about_caught_panics(), |bytes: &[u8]| {
     match read(bytes, "signature.wav", Use::Signature) {
         Ok(samples) => right(&samples),
         Err(finding) => assert!(finding.is_error()),

@@ -86,7 +86,8 @@ fn high_pass(samples: &mut [f32]) {
     }
 }
 
-/// Takes noise out with a small neural network. It answers a frame late, which is made good.
+/// Takes noise out with a small neural network. It answers a frame late, which is made good, and hears the clip
+/// twice: at first it does not yet know the noise.
 #[cfg(feature = "denoise")]
 fn denoise(samples: &mut [f32]) {
     use nnnoiseless::DenoiseState;
@@ -98,12 +99,15 @@ fn denoise(samples: &mut [f32]) {
     let mut cleaned = Vec::with_capacity(length + 2 * FRAME);
     let (mut input, mut output) = ([0f32; FRAME], [0f32; FRAME]);
     let frames = length.div_ceil(FRAME) + 1;
-    for frame in 0..frames {
-        input.fill(0.0);
-        let rest = samples.get(frame * FRAME..).unwrap_or_default();
-        input.iter_mut().zip(rest).for_each(|(input, sample)| *input = sample * FULL);
-        state.process_frame(&mut output, &input);
-        cleaned.extend(output.iter().map(|sample| sample / FULL));
+    for _ in 0..2 {
+        cleaned.clear();
+        for frame in 0..frames {
+            input.fill(0.0);
+            let rest = samples.get(frame * FRAME..).unwrap_or_default();
+            input.iter_mut().zip(rest).for_each(|(input, sample)| *input = sample * FULL);
+            state.process_frame(&mut output, &input);
+            cleaned.extend(output.iter().map(|sample| sample / FULL));
+        }
     }
     for (sample, cleaned) in samples.iter_mut().zip(cleaned.into_iter().skip(FRAME)) {
         *sample = cleaned;

@@ -105,6 +105,29 @@ fn ffmpeg_agrees(messages: &[(String, Spoken)]) {
     }
 }
 
+/// MP3, where it is built in: as loud as the WAV beside it, and longer by no more than the coder's frames.
+#[cfg(feature = "mp3")]
+#[test]
+fn ffmpeg_plays_our_mp3_as_loud_and_as_long_as_the_wav() {
+    const FRAME: usize = 1152;
+    let Some(ffmpeg) = program("ffmpeg") else { return };
+    let folder = tempfile::tempdir().unwrap();
+    let topics = ["--topic", "harvest", "--topic", "fill-container"];
+    let (code, said) = speak_with(&[&["--for", "radio", "--mp3"], &topics[..]].concat(), folder.path());
+    assert_eq!(code, Some(0), "{said}");
+    for topic in ["harvest", "fill-container"] {
+        let [wave, coded] = ["wav", "mp3"].map(|ending| folder.path().join(format!("sw-{topic}.{ending}")));
+        let [ours, theirs] = [&wave, &coded].map(|path| ffmpeg_says(ffmpeg, path));
+        assert!((ours.integrated_lufs - theirs.integrated_lufs).abs() <= 0.2, "{ours:?} {theirs:?}");
+        assert!(theirs.true_peak_dbtp <= -1.0, "{theirs:?}");
+        let [long, longer] = [&wave, &coded].map(|path| {
+            let raw = ["-v", "error", "-i", path.to_str().unwrap(), "-f", "s16le", "-"];
+            run(ffmpeg, &raw).len() / 2
+        });
+        assert!((long..=long + 3 * FRAME).contains(&longer), "{topic}: {long} {longer}");
+    }
+}
+
 /// sox decodes our G.711 to the values of the tables, sample for sample.
 #[test]
 fn sox_decodes_our_telephone_files() {
