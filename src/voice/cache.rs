@@ -11,7 +11,7 @@ use super::shape::Shape;
 use super::steps::Steps;
 
 /// Raised whenever a clip would be prepared differently.
-const VERSION: u64 = 3;
+const VERSION: u64 = 4;
 const MAGIC: &[u8; 8] = b"kablclip";
 /// Magic, check sum, number of samples, first and last of the sounding part, its level, the size of a step.
 const HEADER: usize = 7 * 8;
@@ -33,7 +33,9 @@ impl Prepared {
 
 /// The name under which the prepared form of a file is kept.
 pub(super) fn name(file: &[u8]) -> String {
-    format!("{:032x}.clip", XxHash3_128::oneshot_with_seed(VERSION, file))
+    // A program that takes noise out prepares clips in another way.
+    let seed = VERSION << 1 | u64::from(cfg!(feature = "denoise"));
+    format!("{:032x}.clip", XxHash3_128::oneshot_with_seed(seed, file))
 }
 
 /// A prepared clip as bytes.
