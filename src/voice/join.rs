@@ -202,19 +202,15 @@ impl<'a> Mix<'a> {
             let from = stretch.start.clamp(heard.start, heard.end);
             from..stretch.end.clamp(from, heard.end)
         };
-        let fade = |length, from: usize| {
-            let fade: &Fade = self.fades.get(&length).unwrap_or(&NO_FADE);
-            [&fade.rise, &fade.fall].map(|curve| curve.get(from..).unwrap_or_default())
-        };
         let mut add = |stretch: Range<usize>, curve: &[f32]| {
             let target = target.get_mut(stretch.start - heard.start..).unwrap_or_default();
             wide::add_shaped(target, clip.get(stretch).unwrap_or_default(), curve, gain);
         };
         let (rising, falling) = (within(0..rise), within(fall..clip.len()));
-        let [rises, _] = fade(layer.fade_in, rising.start);
-        let [_, falls] = fade(layer.fade_out, (falling.start + layer.fade_out).saturating_sub(clip.len()));
-        add(rising, rises);
-        add(falling, falls);
+        let (rises, falls) = (self.fades.get(&layer.fade_in), self.fades.get(&layer.fade_out));
+        let fallen = (falling.start + layer.fade_out).saturating_sub(clip.len());
+        add(rising.clone(), rises.and_then(|fade| fade.rise.get(rising.start..)).unwrap_or_default());
+        add(falling, falls.and_then(|fade| fade.fall.get(fallen..)).unwrap_or_default());
         let body = within(rise..fall);
         let target = target.get_mut(body.start - heard.start..).unwrap_or_default();
         wide::add(target, clip.get(body).unwrap_or_default(), gain);
@@ -301,8 +297,6 @@ struct Fade {
     /// Its mirror image.
     fall: Vec<f32>,
 }
-
-static NO_FADE: Fade = Fade { rise: Vec::new(), fall: Vec::new() };
 
 impl Fade {
     fn of(length: usize) -> Fade {

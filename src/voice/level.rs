@@ -255,11 +255,9 @@ fn limit_to_target<S: Sound>(
     let (mut gain_db, mut threshold_db) = (gain_db, highest);
     let mut reached = Loudness::default();
     for round in 1..=ROUNDS {
-        let AtGain { gain, lowered, .. } = {
-            let limited = limit(&sound, to_gain(gain_db), to_gain(threshold_db));
-            reached = measure_sound(&limited)?;
-            limited
-        };
+        let limited = limit(&sound, to_gain(gain_db), to_gain(threshold_db));
+        reached = measure_sound(&limited)?;
+        let AtGain { gain, lowered, .. } = limited;
         let wanted = if round == ROUNDS { TOLERANCE_LU } else { NEAR_LU };
         let off = target - reached.integrated_lufs;
         let over = reached.true_peak_dbtp - highest;
@@ -351,6 +349,24 @@ fn sliding_mean(values: &[f64], width: usize) -> Vec<f64> {
 mod tests {
     use super::*;
     use crate::voice::noise::triangular;
+
+    /// What is held down lies across the pieces that a sound is made in.
+    #[test]
+    fn stretches_of_a_limited_sound_are_those_of_the_whole() {
+        let mut samples: Vec<f32> = (0..15_000).map(|place| 0.2 * triangular(5, place)).collect();
+        for at in [0, 1_000, 4_090, 4_096, 4_300, 8_191, 12_000, 14_999] {
+            samples[at] = 0.9;
+        }
+        let limited = limit(&samples, 2.0, 0.5);
+        let whole = limited.samples();
+        assert!(limited.lowered.len() > 2 && whole.iter().all(|sample| sample.abs() <= 0.5 + 1e-6));
+        for length in [1, 39, 480, 4_096, 4_800] {
+            for from in (0..samples.len() - length).step_by(611) {
+                let mut room = vec![9.0; length];
+                assert_eq!(limited.stretch(from..from + length, &mut room), &whole[from..from + length]);
+            }
+        }
+    }
 
     /// By the rule itself: for each sample, means of means of what is least around it.
     #[test]

@@ -165,7 +165,7 @@ fn peaks_of<S: Simd>(simd: S, samples: &[f32], peaks: &mut [f32]) {
 
 /// The largest distance from zero.
 #[inline(always)]
-#[allow(clippy::indexing_slicing)] // As below.
+#[allow(clippy::indexing_slicing)] // Arrays of one length, in plain loops, which surely become vector code.
 fn peak_of<S: Simd>(_: S, samples: &[f32; STRIDE]) -> f32 {
     let mut peaks = *samples;
     for peak in &mut peaks {
@@ -184,7 +184,7 @@ fn peak_of<S: Simd>(_: S, samples: &[f32; STRIDE]) -> f32 {
 /// Runs both filters over one hop of each lane; the sums of squares. `highs` become the largest distances from
 /// zero in each stride, before the filters.
 #[inline(always)]
-#[allow(clippy::indexing_slicing, clippy::needless_range_loop)] // As below.
+#[allow(clippy::indexing_slicing, clippy::needless_range_loop)] // As above.
 fn filter_hop<S: Simd>(
     simd: S,
     blocks: [&[f32; HOP]; LANES],
