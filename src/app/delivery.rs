@@ -10,8 +10,8 @@ use crate::guidance::Value;
 use crate::language::{Pack, Pause, WordingError};
 use crate::voice::channel::{self, Meeting, PHONE_RATE, Section, room_tone};
 use crate::voice::write::{
-    BroadcastOptions, CaptionOptions, CueLabels, CueOptions, Law, Mark, OpusOptions, Stitch, StitchOptions,
-    VttOptions, WavOptions, broadcast_wav, chapters_vtt, cue_sheet, mp3, opus, playlist, subrip,
+    BroadcastOptions, BroadcastWav, CaptionOptions, CueLabels, CueOptions, Law, Mark, OpusOptions, Stitch,
+    StitchOptions, VttOptions, WavOptions, chapters_vtt, cue_sheet, mp3, opus, playlist, subrip,
     telephone_pcm, telephone_wav, voicexml, webvtt,
 };
 use crate::voice::{Bank, Composed, Frames, JoinOptions, Sound, Spoken, Status, Timed, VoiceError};
@@ -84,7 +84,6 @@ impl<'b> Desk<'b> {
         channel: Channel,
         voiced: impl Iterator<Item = Result<Voiced<'b>, Error>>,
     ) -> Result<Vec<Made>, Error> {
-        keep_buffers();
         match channel {
             Channel::Radio { mp3 } => voiced.map(|voiced| self.radio(&voiced?, mp3)).collect(),
             Channel::Phone { law } => self.phones(&voiced.collect::<Result<Vec<_>, _>>()?, law),
@@ -98,8 +97,7 @@ impl<'b> Desk<'b> {
     fn radio(&mut self, (message, spoken): &Voiced<'_>, with_mp3: bool) -> Result<Made, Error> {
         let stem = format!("{}-{}", self.pack.tag(), message.name);
         let markers = spoken.lines.iter().map(|line| (line.from, line.words.clone())).collect();
-        let wave = self.broadcast(&message.title, spoken, markers)?;
-        self.add(&stem, "wav", &wave)?;
+        self.broadcast(&stem, &message.title, spoken, markers)?;
         if with_mp3 {
             self.add(&stem, "mp3", &mp3(&spoken.samples.samples()).map_err(VoiceError::from)?)?;
         }
@@ -120,19 +118,19 @@ impl<'b> Desk<'b> {
         let mut markers: Vec<(Frames, String)> =
             spoken.lines.iter().chain(&music).map(|line| (line.from, line.words.clone())).collect();
         markers.sort_by_key(|(from, _)| *from);
-        let wave = self.broadcast(title, spoken, markers)?;
-        self.add(stem, "wav", &wave)?;
+        self.broadcast(stem, title, spoken, markers)?;
         let marks = music.into_iter().map(|line| Mark { from: line.from, to: line.to, words: line.words });
         self.words(stem, title, spoken, None, marks.collect())
     }
 
-    /// A WAV file that says of itself what stations ask for.
+    /// Adds a WAV file that says of itself what stations ask for.
     fn broadcast<S: Sound>(
-        &self,
+        &mut self,
+        stem: &str,
         title: &str,
         spoken: &Spoken<S>,
         markers: Vec<(Frames, String)>,
-    ) -> Result<Vec<u8>, Error> {
+    ) -> Result<(), Error> {
         let stand_in = if spoken.voice.status == Status::StandIn { "; stand-in voice" } else { "" };
         let options = BroadcastOptions {
             description: format!("{title} ({}{stand_in})", self.pack.tag()),
@@ -142,7 +140,8 @@ impl<'b> Desk<'b> {
             markers,
             wav: WavOptions::default(),
         };
-        Ok(broadcast_wav(&spoken.samples, &options).map_err(VoiceError::from)?)
+        let wave = BroadcastWav::new(&spoken.samples, &options).map_err(VoiceError::from)?;
+        self.output.add_with(&self.path(stem, "wav"), |file| wave.write(file))
     }
 
     fn phones(&mut self, voiced: &[Voiced<'_>], law: Law) -> Result<Vec<Made>, Error> {
@@ -269,8 +268,7 @@ impl<'b> Desk<'b> {
         let marks = self.marks(&meeting, talk)?;
         let Meeting { spoken, chapters, .. } = meeting;
         let markers = chapters.iter().map(|chapter| (chapter.from, chapter.title.clone())).collect();
-        let wave = self.broadcast(&title, &spoken, markers)?;
-        self.add(&stem, "wav", &wave)?;
+        self.broadcast(&stem, &title, &spoken, markers)?;
         self.add(&stem, "chapters.vtt", chapters_vtt(&chapters).as_bytes())?;
         self.opus(&stem, &title, &spoken, kbit, chapters)?;
         self.words(&stem, &title, &spoken, None, marks)?;
@@ -363,12 +361,6 @@ impl<'b> Desk<'b> {
         }
         Made { path: self.path(stem, ending), what: format!("{what}, {name}"), audience, length, remarks }
     }
-}
-
-/// The usual allocator gives large buffers back to the system, which clears them anew for the next message, until it has
-/// seen one of the kind go: then it keeps them at hand.
-fn keep_buffers() {
-    drop(std::hint::black_box(Vec::<u8>::with_capacity(31 << 20)));
 }
 
 /// After a step the people talk; opening and closing frame the meeting.

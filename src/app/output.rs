@@ -1,11 +1,15 @@
 //! Files that appear together or not at all.
 
-use std::io::Write as _;
+use std::fs::File;
+use std::io::{self, BufWriter, Write};
 use std::path::{Path, PathBuf};
 
 use tempfile::NamedTempFile;
 
 use crate::error::Error;
+
+/// Bytes that are handed to the system at once: enough that it has little to do for each.
+const BUFFER: usize = 1 << 20;
 
 /// Files to be written; nothing appears before [`Output::commit`].
 #[derive(Debug, Default)]
@@ -16,6 +20,15 @@ pub(super) struct Output {
 impl Output {
     /// Writes a file under a temporary name beside its place.
     pub(super) fn add(&mut self, path: &Path, bytes: &[u8]) -> Result<(), Error> {
+        self.add_with(path, |file| file.write_all(bytes))
+    }
+
+    /// The same piece by piece.
+    pub(super) fn add_with(
+        &mut self,
+        path: &Path,
+        write: impl FnOnce(&mut BufWriter<&mut File>) -> io::Result<()>,
+    ) -> Result<(), Error> {
         let failed = |source| Error::Write { path: path.to_owned(), source };
         let folder = path.parent().filter(|folder| !folder.as_os_str().is_empty()).unwrap_or(Path::new("."));
         std::fs::create_dir_all(folder).map_err(failed)?;
@@ -25,7 +38,9 @@ impl Output {
         #[cfg(unix)]
         builder.permissions(std::os::unix::fs::PermissionsExt::from_mode(0o644));
         let mut file = builder.tempfile_in(folder).map_err(failed)?;
-        file.write_all(bytes).and_then(|()| file.flush()).map_err(failed)?;
+        let mut buffer = BufWriter::with_capacity(BUFFER, file.as_file_mut());
+        write(&mut buffer).and_then(|()| buffer.flush()).map_err(failed)?;
+        drop(buffer);
         self.ready.push((file, path.to_owned()));
         Ok(())
     }

@@ -224,7 +224,7 @@ impl<'d> Bank<'d> {
 
     /// A clip ready to be joined, with the pause that follows it.
     pub(super) fn part(&self, clip: usize, pause: Option<Pause>) -> Result<Part<'_>, Finding> {
-        self.known(clip).map(|clip| Part::shaped(&clip.sound, &clip.shape, pause))
+        self.known(clip).map(|clip| Part::prepared(clip, pause))
     }
 
     fn known(&self, clip: usize) -> Result<&Prepared, Finding> {
@@ -270,7 +270,7 @@ impl<'d> Bank<'d> {
             .decode(&bytes)
             .map(repaired)
             .map_err(|problem| Finding::error(problem.to_string()).file(path).hint(problem.hint()))?;
-        let prepared = Prepared::of(samples);
+        let prepared = Prepared::of(&samples);
         if let Some((store, name)) = kept {
             store.put(&name, &cache::pack(&prepared));
         }

@@ -9,12 +9,14 @@ use twox_hash::{XxHash3_64, XxHash3_128};
 use super::edge::Edges;
 use super::shape::Shape;
 use super::steps::Steps;
+use super::tally::{GRAIN, Tally};
 
 /// Raised whenever a clip would be prepared differently.
-const VERSION: u64 = 4;
+const VERSION: u64 = 5;
 const MAGIC: &[u8; 8] = b"kablclip";
-/// Magic, check sum, number of samples, first and last of the sounding part, its level, the size of a step.
-const HEADER: usize = 7 * 8;
+/// Magic, check sum, number of samples, first and last of the sounding part, where its peak lies, its level,
+/// the size of a step, its peak.
+const HEADER: usize = 9 * 8;
 
 /// A clip ready to be chosen and joined.
 #[derive(Debug, Clone, PartialEq)]
@@ -22,12 +24,19 @@ pub(super) struct Prepared {
     pub(super) sound: Steps,
     pub(super) shape: Shape,
     pub(super) edges: Edges,
+    pub(super) tally: Tally,
 }
 
 impl Prepared {
-    pub(super) fn of(samples: Vec<f32>) -> Prepared {
-        let shape = Shape::of(&samples);
-        Prepared { edges: shape.edges(&samples), shape, sound: Steps::of(&samples) }
+    pub(super) fn of(samples: &[f32]) -> Prepared {
+        let shape = Shape::of(samples);
+        let sounding = samples.get(shape.range.clone()).unwrap_or_default();
+        Prepared {
+            edges: Edges::of(sounding, shape.level_db),
+            tally: Tally::of(sounding),
+            sound: Steps::of(samples),
+            shape,
+        }
     }
 }
 
@@ -42,16 +51,18 @@ pub(super) fn name(file: &[u8]) -> String {
 pub(super) fn pack(clip: &Prepared) -> Vec<u8> {
     let numbers = clip.edges.to_numbers();
     let Steps { steps, unit } = &clip.sound;
-    let mut body = Vec::with_capacity(HEADER + 4 * numbers.len() + 2 * steps.len());
+    let tally = &clip.tally;
+    let floats = numbers.iter().chain(&tally.sums);
+    let mut body = Vec::with_capacity(HEADER + 4 * (numbers.len() + tally.sums.len()) + 2 * steps.len());
     body.extend_from_slice(MAGIC);
     body.extend_from_slice(&[0; 8]);
-    for count in [steps.len(), clip.shape.range.start, clip.shape.range.end] {
+    for count in [steps.len(), clip.shape.range.start, clip.shape.range.end, tally.peak_at] {
         body.extend_from_slice(&(count as u64).to_le_bytes());
     }
-    for number in [clip.shape.level_db, f64::from(*unit)] {
+    for number in [clip.shape.level_db, f64::from(*unit), f64::from(tally.peak)] {
         body.extend_from_slice(&number.to_le_bytes());
     }
-    for number in numbers {
+    for number in floats {
         body.extend_from_slice(&number.to_le_bytes());
     }
     for step in steps {
@@ -68,21 +79,26 @@ pub(super) fn pack(clip: &Prepared) -> Vec<u8> {
 pub(super) fn unpack(bytes: &[u8]) -> Option<Prepared> {
     let (magic, rest) = bytes.split_first_chunk::<8>()?;
     let (sum, checked) = rest.split_first_chunk::<8>()?;
-    let (&[count, start, end, level, unit], body) = checked
+    let (&[count, start, end, peak_at, level, unit, peak], body) = checked
         .as_chunks::<8>()
         .0
-        .split_first_chunk::<5>()
-        .and_then(|(numbers, _)| Some((numbers, checked.get(40..)?)))?;
+        .split_first_chunk::<7>()
+        .and_then(|(numbers, _)| Some((numbers, checked.get(56..)?)))?;
     let whole = |number| usize::try_from(u64::from_le_bytes(number)).ok();
+    let float = |number| f64::from_le_bytes(number) as f32;
     let (count, range) = (whole(count)?, whole(start)?..whole(end)?);
+    let grains = range.len().div_ceil(GRAIN);
     let right = magic == MAGIC
-        && count.checked_mul(2)?.checked_add(4 * Edges::NUMBERS)? == body.len()
+        && count.checked_mul(2)?.checked_add(grains.checked_mul(4)?)?.checked_add(4 * Edges::NUMBERS)?
+            == body.len()
         && u64::from_le_bytes(*sum) == XxHash3_64::oneshot(checked);
-    let (edges, steps) = right.then(|| body.split_at_checked(4 * Edges::NUMBERS)).flatten()?;
+    let (edges, rest) = right.then(|| body.split_at_checked(4 * Edges::NUMBERS)).flatten()?;
+    let (sums, steps) = rest.split_at_checked(4 * grains)?;
     Some(Prepared {
-        sound: Steps { steps: whole_numbers(steps), unit: f64::from_le_bytes(unit) as f32 },
+        sound: Steps { steps: whole_numbers(steps), unit: float(unit) },
         shape: Shape { range, level_db: f64::from_le_bytes(level) },
         edges: Edges::from_numbers(&floats(edges))?,
+        tally: Tally { sums: floats(sums), peak: float(peak), peak_at: whole(peak_at)? },
     })
 }
 
@@ -111,7 +127,7 @@ mod tests {
     #[test]
     fn any_damage_is_found() {
         let samples: Vec<f32> = (0..700).map(|n| (n as f32 * 0.1).sin()).collect();
-        let clip = Prepared::of(samples);
+        let clip = Prepared::of(&samples);
         let bytes = pack(&clip);
         assert_eq!(unpack(&bytes), Some(clip));
         for length in [0, 7, 15, 23, 24, 47, 48, 100, bytes.len() - 1] {

@@ -10,9 +10,11 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::f64::consts::PI;
 use std::ops::Range;
 
-use super::shape::Shape;
+use super::cache::Prepared;
+use super::meter::{HOP, Survey};
 use super::sound::Sound;
-use super::steps::{Steps, Stretch};
+use super::steps::Stretch;
+use super::tally::{GRAIN, Tally};
 use super::tone::Room;
 use super::{Frames, seam, wide};
 use crate::language::Pause;
@@ -77,6 +79,8 @@ impl JoinOptions {
 pub struct Part<'a> {
     /// What is left of it without the silence at its edges.
     sounding: Stretch<'a>,
+    /// What that amounts to.
+    tally: Cow<'a, Tally>,
     /// Its level in dBFS; minus infinity for silence.
     level_db: f64,
     /// The pause that follows; none where the next clip joins on.
@@ -87,16 +91,26 @@ impl<'a> Part<'a> {
     /// A clip of mono samples at [`SAMPLE_RATE`](super::SAMPLE_RATE), and the pause that follows;
     /// none where the next clip joins on.
     pub fn new(samples: &[f32], pause: Option<Pause>) -> Part<'static> {
-        let shape = Shape::of(samples);
-        let Steps { steps, unit } = Steps::of(samples.get(shape.range.clone()).unwrap_or_default());
-        Part { sounding: Stretch { steps: Cow::Owned(steps), unit }, level_db: shape.level_db, pause }
+        let Prepared { sound, shape, tally, .. } = Prepared::of(samples);
+        let steps = sound.steps.get(shape.range).unwrap_or_default().to_vec();
+        Part {
+            sounding: Stretch { steps: Cow::Owned(steps), unit: sound.unit },
+            tally: Cow::Owned(tally),
+            level_db: shape.level_db,
+            pause,
+        }
     }
 
-    /// A clip whose sounding part is known.
-    pub(super) fn shaped(sound: &'a Steps, shape: &Shape, pause: Option<Pause>) -> Part<'a> {
+    /// A clip that has been measured.
+    pub(super) fn prepared(clip: &'a Prepared, pause: Option<Pause>) -> Part<'a> {
+        let Prepared { sound, shape, tally, .. } = clip;
         let steps = sound.steps.get(shape.range.clone()).unwrap_or_default();
-        let sounding = Stretch { steps: Cow::Borrowed(steps), unit: sound.unit };
-        Part { sounding, level_db: shape.level_db, pause }
+        Part {
+            sounding: Stretch { steps: Cow::Borrowed(steps), unit: sound.unit },
+            tally: Cow::Borrowed(tally),
+            level_db: shape.level_db,
+            pause,
+        }
     }
 
     fn len(&self) -> Frames {
@@ -143,8 +157,10 @@ pub struct Mix<'a> {
 #[derive(Debug, Clone)]
 struct Layer<'a> {
     clip: Cow<'a, [i16]>,
-    /// What a step of it is worth.
+    tally: Cow<'a, Tally>,
     gain: f32,
+    /// What a step of the clip is worth after the gain.
+    step: f32,
     start: usize,
     fade_in: usize,
     fade_out: usize,
@@ -157,8 +173,7 @@ impl<'a> Mix<'a> {
         let gain = |part: &Part<'_>| {
             let evened = (median - part.level_db).clamp(-options.evening_db, options.evening_db);
             let gain_db = options.speech_dbfs - median + evened;
-            let gain = if gain_db.is_finite() { 10f64.powf(gain_db / 20.0) as f32 } else { 0.0 };
-            gain * part.sounding.unit
+            if gain_db.is_finite() { 10f64.powf(gain_db / 20.0) as f32 } else { 0.0 }
         };
         let gains: Vec<f32> = parts.iter().map(gain).collect();
         let (layers, spans, length) = places(parts, &gains, options);
@@ -171,6 +186,16 @@ impl<'a> Mix<'a> {
         let fades = layers.iter().flat_map(|layer| [layer.fade_in, layer.fade_out]);
         let fades = fades.collect::<BTreeSet<_>>().into_iter().map(|length| (length, Fade::of(length)));
         Mix { fades: fades.collect(), layers, spans, room, length: length.len() }
+    }
+
+    /// All of it louder or quieter.
+    pub(super) fn raised(mut self, gain: f32) -> Mix<'a> {
+        self.room.gain *= gain;
+        for layer in &mut self.layers {
+            layer.gain *= gain;
+            layer.step *= gain;
+        }
+        self
     }
 
     /// Where each clip lies.
@@ -195,16 +220,15 @@ impl<'a> Mix<'a> {
 
     /// Adds a stretch of a clip: rising, at its gain, and falling.
     fn add(&self, layer: &Layer<'_>, heard: Range<usize>, target: &mut [f32]) {
-        let (clip, gain) = (&*layer.clip, layer.gain);
-        let rise = layer.fade_in.min(clip.len());
-        let fall = clip.len().saturating_sub(layer.fade_out).max(rise);
+        let (clip, step) = (&*layer.clip, layer.step);
+        let Range { start: rise, end: fall } = layer.body();
         let within = |stretch: Range<usize>| {
             let from = stretch.start.clamp(heard.start, heard.end);
             from..stretch.end.clamp(from, heard.end)
         };
         let mut add = |stretch: Range<usize>, curve: &[f32]| {
             let target = target.get_mut(stretch.start - heard.start..).unwrap_or_default();
-            wide::add_shaped(target, clip.get(stretch).unwrap_or_default(), curve, gain);
+            wide::add_shaped(target, clip.get(stretch).unwrap_or_default(), curve, step);
         };
         let (rising, falling) = (within(0..rise), within(fall..clip.len()));
         let (rises, falls) = (self.fades.get(&layer.fade_in), self.fades.get(&layer.fade_out));
@@ -213,7 +237,75 @@ impl<'a> Mix<'a> {
         add(falling, falls.and_then(|fade| fade.fall.get(fallen..)).unwrap_or_default());
         let body = within(rise..fall);
         let target = target.get_mut(body.start - heard.start..).unwrap_or_default();
-        wide::add(target, clip.get(body).unwrap_or_default(), gain);
+        wide::add(target, clip.get(body).unwrap_or_default(), step);
+    }
+}
+
+impl Layer<'_> {
+    /// What of the clip is heard at its full gain.
+    fn body(&self) -> Range<usize> {
+        let rise = self.fade_in.min(self.clip.len());
+        rise..self.clip.len().saturating_sub(self.fade_out).max(rise)
+    }
+}
+
+/// What is known of a mix before it is made.
+pub(super) struct Known {
+    pub(super) survey: Survey,
+    /// No peak lies further out than this, as a factor of full scale.
+    pub(super) bound: f64,
+}
+
+impl Mix<'_> {
+    /// What it measures, as far as its clips tell: none where its highest peak is faded.
+    pub(super) fn known(&self) -> Option<Known> {
+        let mut sums = vec![self.room.weighted_power() * HOP as f64; self.length / HOP];
+        let mut highest = (0f64, true);
+        for layer in &self.layers {
+            let gain = f64::from(layer.gain);
+            let body = layer.body();
+            for (grain, sum) in layer.tally.sums.iter().enumerate() {
+                let frames = grain * GRAIN..((grain + 1) * GRAIN).min(layer.clip.len());
+                let inside = body.start <= frames.start && frames.end <= body.end;
+                let faded = if inside { 1.0 } else { self.faded_power(layer, frames.clone()) };
+                add_over_hops(&mut sums, layer.start + frames.start, gain * gain * faded * f64::from(*sum));
+            }
+            let peak = gain * f64::from(layer.tally.peak);
+            if peak > highest.0 {
+                highest = (peak, body.contains(&layer.tally.peak_at));
+            }
+        }
+        let (peak, heard_whole) = highest;
+        let bound = peak + self.room.peak();
+        heard_whole.then(|| Known { survey: Survey::known(sums, peak), bound })
+    }
+
+    /// The mean square of a clip's fades over some of its frames.
+    fn faded_power(&self, layer: &Layer<'_>, frames: Range<usize>) -> f64 {
+        let Range { start: rise, end: fall } = layer.body();
+        let (rises, falls) = (self.fades.get(&layer.fade_in), self.fades.get(&layer.fade_out));
+        let power = |at: usize| {
+            let gain = if at < rise {
+                rises.and_then(|fade| fade.rise.get(at))
+            } else if at >= fall {
+                falls.and_then(|fade| fade.fall.get((at + layer.fade_out).saturating_sub(layer.clip.len())))
+            } else {
+                None
+            };
+            gain.map_or(1.0, |gain| f64::from(gain * gain))
+        };
+        frames.clone().map(power).sum::<f64>() / frames.len().max(1) as f64
+    }
+}
+
+/// Adds a grain's sum to the hops that it lies in.
+fn add_over_hops(sums: &mut [f64], from: usize, sum: f64) {
+    let (hop, into) = (from / HOP, from % HOP);
+    let next = (into + GRAIN).saturating_sub(HOP) as f64 / GRAIN as f64;
+    for (hop, part) in [(hop, 1.0 - next), (hop + 1, next)] {
+        if let Some(place) = sums.get_mut(hop) {
+            *place += part * sum;
+        }
     }
 }
 
@@ -258,7 +350,9 @@ fn places<'a>(
         let before = overlap.unwrap_or_default();
         overlap = next.filter(|_| part.pause.is_none()).map(|(next, next_gain)| {
             let most = half(part).min(half(next)).len();
-            Frames::of(seam::overlap((&part.sounding.steps, *gain), (&next.sounding.steps, *next_gain), most))
+            let sides = [(&part.sounding, gain), (&next.sounding, next_gain)];
+            let [ending, beginning] = sides.map(|(clip, gain)| (&*clip.steps, gain * clip.unit));
+            Frames::of(seam::overlap(ending, beginning, most))
         });
         let (start, end) = (at - before, at - before + part.len());
         let joined_on = before > Frames(0);
@@ -281,7 +375,9 @@ fn places<'a>(
     let layers = parts.into_iter().zip(gains).zip(places);
     let layers = layers.map(|((part, gain), (start, fade_in, fade_out))| Layer {
         clip: part.sounding.steps,
+        tally: part.tally,
         gain: *gain,
+        step: gain * part.sounding.unit,
         start,
         fade_in,
         fade_out,

@@ -8,6 +8,7 @@ use std::ops::Range;
 
 use ebur128::{EbuR128, Mode};
 
+use super::join::{Known, Mix};
 use super::meter::Survey;
 use super::sound::{Sound, pieces};
 use super::{SAMPLE_RATE, wide};
@@ -114,6 +115,13 @@ struct Lowered {
     curve: Vec<f64>,
 }
 
+impl<S> AtGain<S> {
+    /// With nothing held down.
+    fn plain(sound: S, gain: f32) -> AtGain<S> {
+        AtGain { sound, gain, lowered: Vec::new() }
+    }
+}
+
 impl<S: Sound> Sound for AtGain<S> {
     fn frames(&self) -> usize {
         self.sound.frames()
@@ -121,7 +129,9 @@ impl<S: Sound> Sound for AtGain<S> {
 
     fn make(&self, from: usize, into: &mut [f32]) {
         self.sound.make(from, into);
-        wide::scale(into, self.gain);
+        if self.gain != 1.0 {
+            wide::scale(into, self.gain);
+        }
         let end = from + into.len();
         let first = self.lowered.partition_point(|lowered| lowered.from + lowered.curve.len() <= from);
         let lowered = self.lowered.get(first..).unwrap_or_default();
@@ -242,8 +252,30 @@ pub fn to_target<S: Sound>(sound: S, options: &LevelOptions) -> Result<Levelled<
     if before.true_peak_dbtp + gain_db > highest {
         return limit_to_target(sound, gain_db, highest, options.target_lufs);
     }
-    let sound = AtGain { sound, gain: to_gain(gain_db) as f32, lowered: Vec::new() };
+    let sound = AtGain::plain(sound, to_gain(gain_db) as f32);
     Ok(Levelled { sound, loudness: before.with_gain(gain_db), limited: false })
+}
+
+/// The same for a mix, which is measured only where what is known of its clips does not do.
+pub(super) fn mix_to_target<'a>(
+    mix: Mix<'a>,
+    options: &LevelOptions,
+) -> Result<Levelled<Mix<'a>>, LevelError> {
+    let known = mix.known().filter(|_| long_enough(mix.frames(), SAMPLE_RATE).is_ok());
+    if let Some((loudness, bound)) =
+        known.and_then(|Known { survey, bound }| Some((survey.loudness()?, bound)))
+    {
+        let gain_db = options.target_lufs - loudness.integrated_lufs;
+        if to_db(bound) + gain_db <= options.ceiling_dbtp - MARGIN_DB {
+            let mix = mix.raised(to_gain(gain_db) as f32);
+            return Ok(Levelled {
+                sound: AtGain::plain(mix, 1.0),
+                loudness: loudness.with_gain(gain_db),
+                limited: false,
+            });
+        }
+    }
+    to_target(mix, options)
 }
 
 fn limit_to_target<S: Sound>(

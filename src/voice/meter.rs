@@ -14,13 +14,13 @@ use super::level::{Loudness, to_db};
 use super::sound::Sound;
 
 /// A tenth of a second: windows are made of such hops, and begin with each.
-const HOP: usize = SAMPLE_RATE as usize / 10;
+pub(super) const HOP: usize = SAMPLE_RATE as usize / 10;
 const SHORT_TERM_HOPS: usize = 30;
 const HOPS_A_BLOCK: usize = 4;
 /// Stretches that are filtered side by side.
 const LANES: usize = 16;
-/// Hops before a stretch in which its filters settle: to one part in 10^20.
-const SETTLE: usize = 2;
+/// Frames before a stretch in which its filters settle: to one part in a million.
+const SETTLE: usize = HOP;
 /// Quieter blocks do not count, in LUFS.
 const ABSOLUTE_GATE: f64 = -70.0;
 /// Blocks this far below the mean of the rest do not count either, in LU.
@@ -47,9 +47,13 @@ pub(super) struct Survey {
 impl Survey {
     /// None where some samples are no numbers.
     pub(super) fn of(sound: &impl Sound) -> Option<Survey> {
-        let mut peaks = vec![0f32; sound.frames().div_ceil(STRIDE)];
-        let hops = dispatch!(Level::new(), simd => weighted_hops(simd, sound, &mut peaks))?;
-        Some(Survey { true_peak: true_peak(sound, &peaks), hops })
+        let Weighted { sums, true_peak, .. } = Weighted::of::<HOP, { HOP / STRIDE }>(sound)?;
+        Some(Survey::known(sums, true_peak))
+    }
+
+    /// Of a sound whose sums of squares after the weighting filters are known, over each whole [`HOP`].
+    pub(super) fn known(sums: Vec<f64>, true_peak: f64) -> Survey {
+        Survey { hops: sums.into_iter().map(|sum| sum / HOP as f64).collect(), true_peak }
     }
 
     /// None where all is silent or too quiet.
@@ -109,47 +113,73 @@ fn range(short_terms: &[f64]) -> Option<f64> {
     Some(lufs_of(*at(RANGE_PARTS.1)?) - lufs_of(*at(RANGE_PARTS.0)?))
 }
 
-/// The mean square of each whole hop after the filters, none where some samples are no
+/// What a sound amounts to after the weighting filters.
+pub(super) struct Weighted {
+    /// The sum of squares over each whole stretch of the length that was asked for.
+    pub(super) sums: Vec<f64>,
+    /// The highest peak at and between samples, as a factor of full scale.
+    pub(super) true_peak: f64,
+    /// About where it lies.
+    pub(super) peak_at: usize,
+}
+
+impl Weighted {
+    /// Stretch by stretch, each of `STRIDES` [`STRIDE`]s. None where some samples are no numbers.
+    pub(super) fn of<const STRETCH: usize, const STRIDES: usize>(sound: &impl Sound) -> Option<Weighted> {
+        const { assert!(STRETCH == STRIDES * STRIDE) };
+        let mut peaks = vec![0f32; sound.frames().div_ceil(STRIDE)];
+        let sums = dispatch!(Level::new(), simd => sums::<_, STRETCH, STRIDES>(simd, sound, &mut peaks))?;
+        let (true_peak, peak_at) = true_peak(sound, &peaks);
+        Some(Weighted { sums, true_peak, peak_at })
+    }
+}
+
+/// The sum of squares of each whole stretch after the filters, none where some samples are no
 /// numbers; `peaks` becomes the largest distance from zero in each stride.
 #[inline(always)]
-fn weighted_hops<S: Simd>(simd: S, sound: &impl Sound, peaks: &mut [f32]) -> Option<Vec<f64>> {
-    const SILENCE: &[f32; HOP] = &[0.0; HOP];
-    let hops = sound.frames() / HOP;
-    let each = hops.div_ceil(LANES);
-    let mut powers = vec![0f64; hops];
+fn sums<S: Simd, const STRETCH: usize, const STRIDES: usize>(
+    simd: S,
+    sound: &impl Sound,
+    peaks: &mut [f32],
+) -> Option<Vec<f64>> {
+    let silence = &[0f32; STRETCH];
+    let stretches = sound.frames() / STRETCH;
+    let each = stretches.div_ceil(LANES);
+    let settle = SETTLE.div_ceil(STRETCH);
+    let mut all = vec![0f64; stretches];
     let mut filters = [SHELF, HIGH_PASS].map(|filter| Lanes::of(simd, filter));
-    let mut room = vec![0f32; LANES * HOP];
+    let mut room = vec![0f32; LANES * STRETCH];
     let mut highs = [[0f32; LANES]; STRIDES];
-    // Each lane starts some hops before its own; before the beginning lies silence. After the end none may lie:
+    // Each lane starts before its own; before the beginning lies silence. After the end none may lie:
     // filters that fade away would work on numbers too small for the processor to be quick with.
-    let before = SETTLE + LANES * each - hops;
-    for step in 0..SETTLE + each {
-        let mut blocks = [SILENCE; LANES];
+    let before = settle + LANES * each - stretches;
+    for step in 0..settle + each {
+        let mut blocks = [silence; LANES];
         let mut places = [None; LANES];
-        let lanes = blocks.iter_mut().zip(&mut places).zip(room.as_chunks_mut::<HOP>().0);
+        let lanes = blocks.iter_mut().zip(&mut places).zip(room.as_chunks_mut::<STRETCH>().0);
         for (lane, ((block, place), room)) in lanes.enumerate() {
             *place = (lane * each + step).checked_sub(before);
-            let stretch = place.map(|place| sound.stretch(place * HOP..(place + 1) * HOP, room));
-            *block = stretch.and_then(|stretch| stretch.try_into().ok()).unwrap_or(SILENCE);
+            let stretch = place.map(|place| sound.stretch(place * STRETCH..(place + 1) * STRETCH, room));
+            *block = stretch.and_then(|stretch| stretch.try_into().ok()).unwrap_or(silence);
         }
-        let sums = filter_hop(simd, blocks, &mut filters, &mut highs);
-        if step < SETTLE {
+        let sums = filter(simd, blocks, &mut filters, &mut highs);
+        if step < settle {
             continue;
         }
         for (lane, (place, sum)) in places.into_iter().zip(sums).enumerate() {
-            if let Some((place, power)) = place.and_then(|place| Some((place, powers.get_mut(place)?))) {
-                *power = sum / HOP as f64;
+            if let Some((place, whole)) = place.and_then(|place| Some((place, all.get_mut(place)?))) {
+                *whole = sum;
                 let peaks = peaks.get_mut(place * STRIDES..).unwrap_or_default().iter_mut();
                 peaks.zip(&highs).for_each(|(peak, highs)| *peak = highs.get(lane).copied().unwrap_or(0.0));
             }
         }
     }
-    let from = hops * HOP;
+    let from = stretches * STRETCH;
     let rest = sound.stretch(from..sound.frames(), room.get_mut(..sound.frames() - from).unwrap_or_default());
-    peaks_of(simd, rest, peaks.get_mut(hops * STRIDES..).unwrap_or_default());
-    // What is no number stays in the filters; what comes after the last hop does not pass them.
-    let finite = powers.iter().all(|power| power.is_finite()) && rest.iter().all(|sample| sample.is_finite());
-    finite.then_some(powers)
+    peaks_of(simd, rest, peaks.get_mut(stretches * STRIDES..).unwrap_or_default());
+    // What is no number stays in the filters; what comes after the last stretch does not pass them.
+    let finite = all.iter().all(|sum| sum.is_finite()) && rest.iter().all(|sample| sample.is_finite());
+    finite.then_some(all)
 }
 
 #[inline(always)]
@@ -181,13 +211,13 @@ fn peak_of<S: Simd>(_: S, samples: &[f32; STRIDE]) -> f32 {
     peaks[0]
 }
 
-/// Runs both filters over one hop of each lane; the sums of squares. `highs` become the largest distances from
-/// zero in each stride, before the filters.
+/// Runs both filters over one stretch of each lane; the sums of squares. `highs` become the largest distances
+/// from zero in each stride, before the filters.
 #[inline(always)]
 #[allow(clippy::indexing_slicing, clippy::needless_range_loop)] // As above.
-fn filter_hop<S: Simd>(
+fn filter<S: Simd, const STRETCH: usize, const STRIDES: usize>(
     simd: S,
-    blocks: [&[f32; HOP]; LANES],
+    blocks: [&[f32; STRETCH]; LANES],
     filters: &mut [Lanes<S>; 2],
     highs: &mut [[f32; LANES]; STRIDES],
 ) -> [f64; LANES] {
@@ -249,12 +279,11 @@ const PHASES: usize = 4;
 /// Samples that take part in a point between two.
 const TAPS: usize = 24;
 /// Samples that are weighed together; their squares are summed in 32 bits.
-const STRIDE: usize = 16;
-const STRIDES: usize = HOP / STRIDE;
+pub(super) const STRIDE: usize = 16;
 
-/// The highest peak between and at samples, as a factor of full scale; `peaks`
+/// The highest peak between and at samples, as a factor of full scale, and about where it lies; `peaks`
 /// are those at samples, of each stride.
-fn true_peak(sound: &impl Sound, peaks: &[f32]) -> f64 {
+fn true_peak(sound: &impl Sound, peaks: &[f32]) -> (f64, usize) {
     let phases = interpolators();
     // No point between samples lies further out than this times the largest near it.
     let most = phases.iter().map(|taps| taps.iter().map(|tap| tap.abs()).sum::<f32>()).fold(1.0, f32::max);
@@ -262,6 +291,7 @@ fn true_peak(sound: &impl Sound, peaks: &[f32]) -> f64 {
     let mut highs = vec![0f32; peaks.len().div_ceil(STRIDE)];
     dispatch!(Level::new(), simd => peaks_of(simd, peaks, &mut highs));
     let mut best = highs.iter().copied().fold(0.0, f32::max);
+    let mut place = peaks.iter().position(|peak| *peak == best).unwrap_or(0);
     // A peak between samples comes of its own stride's and those beside it.
     let around = |peaks: &[f32], at: usize| {
         let near = peaks.get(at.saturating_sub(1)..).unwrap_or_default().iter();
@@ -281,9 +311,11 @@ fn true_peak(sound: &impl Sound, peaks: &[f32]) -> f64 {
             break;
         }
         let between = dispatch!(Level::new(), simd => peak_between(simd, sound, at * STRIDE, &phases));
-        best = best.max(between);
+        if between > best {
+            (best, place) = (between, at);
+        }
     }
-    f64::from(best)
+    (f64::from(best), place * STRIDE)
 }
 
 /// The highest point between the samples of a stride and those after them.

@@ -35,6 +35,7 @@ mod sound;
 mod spectrum;
 mod spelling;
 mod steps;
+mod tally;
 mod tone;
 mod wide;
 pub mod write;
@@ -303,7 +304,7 @@ pub fn compose<'a>(
         None => Mix::new(parts, &options.join),
     };
     let spans = mix.spans().to_vec();
-    let levelled = level::to_target(mix, &options.level)?;
+    let levelled = level::mix_to_target(mix, &options.level)?;
     let lines = spans.into_iter().zip(chosen).map(|(span, choice)| Timed {
         from: span.from,
         to: span.to,

@@ -1,29 +1,75 @@
 //! Noise that is the same on every run.
 
+use std::sync::LazyLock;
+
 /// The value of a noise at a place: between -1 and 1, triangularly distributed
 /// around 0. Values of different places, or seeds, know nothing of each other.
 ///
 /// A hash of the place and not a sequence, so that many places can be worked on at once.
 #[inline(always)]
 pub(super) fn triangular(seed: u32, place: u32) -> f32 {
+    let bits = mixed(seed, place);
+    ((bits >> 16) as i32 - (bits & 0xFFFF) as i32) as f32 / 65_536.0
+}
+
+#[inline(always)]
+fn mixed(seed: u32, place: u32) -> u32 {
     // The final mix of MurmurHash3 (public domain).
     // Each seed begins far from every other.
     let mut bits = place.wrapping_add(seed.wrapping_mul(0x9E37_79B9));
     bits = (bits ^ (bits >> 16)).wrapping_mul(0x85EB_CA6B);
     bits = (bits ^ (bits >> 13)).wrapping_mul(0xC2B2_AE35);
-    bits ^= bits >> 16;
-    ((bits >> 16) as i32 - (bits & 0xFFFF) as i32) as f32 / 65_536.0
+    bits ^ (bits >> 16)
+}
+
+/// Frames of dither that are made at once.
+pub(super) const STRETCH: usize = 64;
+/// Places at which a cut of the even noise may begin, in either half of it.
+const HALF: usize = 4096;
+const DITHER: u32 = 0xD17E;
+
+/// Two even noises, each between -0.5 and 0.5, whose sum is the triangular noise of a stretch.
+///
+/// They are cut from a noise made once, wherever the stretch's hash says: a hash for each frame would take longer
+/// than all else that is done to it.
+#[inline(always)]
+pub(super) fn dither(stretch: u32) -> [&'static [f32; STRETCH]; 2] {
+    static EVEN: LazyLock<Vec<f32>> = LazyLock::new(|| {
+        let even = |place| ((mixed(DITHER, place) >> 8) as f32 + 0.5) / 16_777_216.0 - 0.5;
+        (0..(2 * HALF + STRETCH) as u32).map(even).collect()
+    });
+    const NONE: &[f32; STRETCH] = &[0.0; STRETCH];
+    let bits = mixed(DITHER + 1, stretch) as usize;
+    let cut = |from: usize| EVEN.get(from..).and_then(|rest| rest.first_chunk()).unwrap_or(NONE);
+    [cut(bits % HALF), cut(HALF + (bits >> 16) % HALF)]
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
 
+    const COUNT: u32 = 1 << 20;
+
+    fn mean(values: &mut dyn Iterator<Item = f64>) -> f64 {
+        values.sum::<f64>() / f64::from(COUNT)
+    }
+
     #[test]
     fn it_is_triangular_and_white() {
-        const COUNT: u32 = 1 << 20;
         let noise: Vec<f64> = (0..COUNT).map(|place| f64::from(triangular(7, place))).collect();
-        let mean = |values: &mut dyn Iterator<Item = f64>| values.sum::<f64>() / f64::from(COUNT);
+        check(&noise);
+        let other = (0..COUNT).map(|place| f64::from(triangular(8, place)));
+        assert!(mean(&mut noise.iter().zip(other).map(|(one, other)| one * other)).abs() < 0.001);
+    }
+
+    #[test]
+    fn so_is_dither() {
+        let stretches = (0..COUNT / STRETCH as u32).map(dither);
+        let sums = stretches.flat_map(|[one, other]| one.iter().zip(other).map(|(one, other)| one + other));
+        check(&sums.map(f64::from).collect::<Vec<_>>());
+    }
+
+    fn check(noise: &[f64]) {
         assert!(noise.iter().all(|value| (-1.0..=1.0).contains(value)));
         assert!(mean(&mut noise.iter().copied()).abs() < 0.002);
         // Of a triangle from -1 to 1: a variance of 1/6, an eighth on either side of one half.
@@ -35,7 +81,5 @@ mod tests {
             let product = mean(&mut noise.iter().zip(noise.iter().skip(lag)).map(|(one, other)| one * other));
             assert!(product.abs() < 0.001, "{lag}: {product}");
         }
-        let other = (0..COUNT).map(|place| f64::from(triangular(8, place)));
-        assert!(mean(&mut noise.iter().zip(other).map(|(one, other)| one * other)).abs() < 0.001);
     }
 }

@@ -2,7 +2,6 @@
 
 use std::ops::Range;
 
-use super::edge::Edges;
 use super::{SAMPLE_RATE, wide};
 
 /// Frames over which a clip's level is taken: 5 ms.
@@ -45,11 +44,6 @@ impl Shape {
             _ => 0..samples.len(),
         };
         Shape { range, level_db: 10.0 * level.log10() }
-    }
-
-    /// The edges of the sounding part.
-    pub(super) fn edges(&self, samples: &[f32]) -> Edges {
-        Edges::of(samples.get(self.range.clone()).unwrap_or_default(), self.level_db)
     }
 }
 

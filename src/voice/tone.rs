@@ -6,6 +6,7 @@ use std::sync::LazyLock;
 
 use super::SAMPLE_RATE;
 use super::noise::triangular;
+use super::tally::Tally;
 
 /// Frames of room tone before it repeats: 2.7 s, too long to be heard as a pattern.
 const TONE: u32 = 1 << 17;
@@ -20,12 +21,14 @@ pub(super) struct Room {
     samples: Cow<'static, [f32]>,
     /// To be applied to them.
     pub(super) gain: f32,
+    tally: Tally,
 }
 
 impl Room {
     /// Noise as of a quiet room.
     pub(super) fn quiet(dbfs: f64) -> Room {
-        Room { samples: Cow::Borrowed(&ROOM), gain: 10f64.powf(dbfs / 20.0) as f32 }
+        let (samples, tally) = &*ROOM;
+        Room { samples: Cow::Borrowed(samples), gain: 10f64.powf(dbfs / 20.0) as f32, tally: tally.clone() }
     }
 
     /// A room as recorded: its end is faded into its beginning.
@@ -39,7 +42,18 @@ impl Room {
         });
         let start = body.iter().zip(fading).map(|(sample, (rising, ending))| rising * sample + ending);
         let samples: Vec<f32> = start.chain(body.iter().skip(seam).copied()).collect();
-        Room { samples: samples.into(), gain }
+        Room { tally: Tally::of(&samples), samples: samples.into(), gain }
+    }
+
+    /// The mean square after the weighting filters.
+    pub(super) fn weighted_power(&self) -> f64 {
+        let sum: f64 = self.tally.sums.iter().copied().map(f64::from).sum();
+        f64::from(self.gain).powi(2) * sum / self.samples.len().max(1) as f64
+    }
+
+    /// The highest peak at and between samples, as a factor of full scale.
+    pub(super) fn peak(&self) -> f64 {
+        f64::from(self.gain) * f64::from(self.tally.peak)
     }
 
     /// The samples from a frame on, up to where they repeat.
@@ -49,7 +63,7 @@ impl Room {
 }
 
 /// The quiet room at a level of 1.
-static ROOM: LazyLock<Vec<f32>> = LazyLock::new(|| {
+static ROOM: LazyLock<(Vec<f32>, Tally)> = LazyLock::new(|| {
     let white = |place: u32| f64::from(triangular(0x5EED, place));
     let mut low = 0f64;
     let mut pass = |place: u32| {
@@ -62,5 +76,7 @@ static ROOM: LazyLock<Vec<f32>> = LazyLock::new(|| {
     });
     let tone: Vec<f64> = (0..TONE).map(pass).collect();
     let power = tone.iter().map(|value| value * value).sum::<f64>() / f64::from(TONE);
-    tone.into_iter().map(|value| (value / power.sqrt()) as f32).collect()
+    let tone: Vec<f32> = tone.into_iter().map(|value| (value / power.sqrt()) as f32).collect();
+    let tally = Tally::of(&tone);
+    (tone, tally)
 });

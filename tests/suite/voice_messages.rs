@@ -66,6 +66,16 @@ fn loudness_lengths_and_pauses_of_every_example() {
                 reader.into_samples::<i16>().map(|sample| f32::from(sample.unwrap()) / 32_768.0).collect();
             assert_eq!(written.len() as u64, spoken.length().0);
             let loudness = measure(&written).unwrap();
+            // What is said of it was summed from what its clips are known to measure.
+            let said = spoken.loudness;
+            let near = |said: f64, measured: f64, most: f64| {
+                assert!((said - measured).abs() <= most, "{what}: {said} is said, {measured} measured")
+            };
+            near(said.integrated_lufs, loudness.integrated_lufs, 0.02);
+            near(said.true_peak_dbtp, loudness.true_peak_dbtp, 0.1);
+            near(said.range_lu.unwrap(), loudness.range_lu.unwrap(), 0.1);
+            near(said.momentary_lufs.unwrap(), loudness.momentary_lufs.unwrap(), 0.05);
+            near(said.short_term_lufs.unwrap(), loudness.short_term_lufs.unwrap(), 0.02);
             assert!((loudness.integrated_lufs + 23.0).abs() <= 0.2, "{what}: {loudness:?}");
             assert!(loudness.true_peak_dbtp <= -1.0, "{what}: {loudness:?}");
             // Nothing overlaps, nothing is out of order, nothing is digitally silent.

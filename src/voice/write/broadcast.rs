@@ -1,11 +1,12 @@
 //! Broadcast Wave: what a station's system reads beside the sound (EBU Tech
 //! 3285, version 2 of `bext`), and markers with labels (`cue `, `LIST adtl`).
 
-use chrono::NaiveDate;
+use std::io::{self, Seek, Write};
 
+use chrono::NaiveDate;
 use twox_hash::XxHash3_128;
 
-use super::riff::Wave;
+use super::riff::{Wave, fits};
 use super::wav::add_sound;
 use super::{WavOptions, WriteError};
 use crate::voice::{Frames, Loudness, SAMPLE_RATE, Sound};
@@ -27,31 +28,47 @@ pub struct BroadcastOptions {
     pub wav: WavOptions,
 }
 
-/// A 16-bit WAVE file with `bext`, cue points and their labels. Its reference is a
+/// A 16-bit WAVE file with `bext`, cue points and their labels, ready to be written. Its reference is a
 /// print of the sound: files with the same sound, and no others, share it.
-///
-/// # Errors
-/// The samples are too many for the format.
-pub fn broadcast_wav(
-    sound: &(impl Sound + ?Sized),
-    options: &BroadcastOptions,
-) -> Result<Vec<u8>, WriteError> {
-    let mut file = Wave::new(sound.frames() * 2 + 4096);
-    file.chunk(*b"bext", &bext(options))?;
-    let mut print = XxHash3_128::new();
-    add_sound(&mut file, sound, &options.wav, |bytes| print.write(bytes))?;
-    let print = format!("{:032x}", print.finish_128());
-    if let Some(reference) = file.bytes().get_mut(REFERENCE..REFERENCE + print.len()) {
-        reference.copy_from_slice(print.as_bytes());
+#[derive(Debug)]
+pub struct BroadcastWav<'a, S: ?Sized> {
+    sound: &'a S,
+    bext: Vec<u8>,
+    markers: Vec<([u8; 4], Vec<u8>)>,
+    wav: WavOptions,
+}
+
+impl<'a, S: Sound + ?Sized> BroadcastWav<'a, S> {
+    /// That of a sound.
+    ///
+    /// # Errors
+    /// The samples are too many for the format.
+    pub fn new(sound: &'a S, options: &BroadcastOptions) -> Result<BroadcastWav<'a, S>, WriteError> {
+        let (bext, markers) = (bext(options), markers(&options.markers));
+        let beside = bext.len() + markers.iter().map(|(_, bytes)| bytes.len()).sum::<usize>();
+        fits(sound.frames(), 2, beside)?;
+        Ok(BroadcastWav { sound, bext, markers, wav: options.wav.clone() })
     }
-    for (name, bytes) in markers(&options.markers) {
-        file.chunk(name, &bytes)?;
+
+    /// Writes the file, from where `out` begins. The sound is made piece by piece.
+    ///
+    /// # Errors
+    /// Those of `out`.
+    pub fn write(&self, out: impl Write + Seek) -> io::Result<()> {
+        let mut file = Wave::begin(out)?;
+        file.chunk(*b"bext", &self.bext)?;
+        let mut print = XxHash3_128::new();
+        add_sound(&mut file, self.sound, &self.wav, |bytes| print.write(bytes))?;
+        for (name, bytes) in &self.markers {
+            file.chunk(*name, bytes)?;
+        }
+        file.mend(REFERENCE, format!("{:032x}", print.finish_128()).as_bytes())?;
+        file.finish().map(|_| ())
     }
-    file.finish()
 }
 
 /// Where the reference lies in a file that begins with `bext`.
-const REFERENCE: usize = 12 + 8 + 256 + 32;
+const REFERENCE: u64 = 12 + 8 + 256 + 32;
 /// A value of the chunk that is not known.
 const UNKNOWN: i16 = 0x7FFF;
 

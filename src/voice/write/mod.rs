@@ -1,5 +1,6 @@
 //! Spoken messages as files: one file of code for each format. Everything
-//! here is a plain function from a message and options to bytes or text.
+//! here is a plain function from a message and options to bytes or text; a
+//! broadcast WAV, which is large, goes to wherever it is written piece by piece.
 
 mod broadcast;
 mod captions;
@@ -13,7 +14,7 @@ mod telephone;
 mod wav;
 mod webvtt;
 
-pub use broadcast::{BroadcastOptions, broadcast_wav};
+pub use broadcast::{BroadcastOptions, BroadcastWav};
 pub use captions::CaptionOptions;
 pub use cue_sheet::{CueLabels, CueOptions, Mark, cue_sheet};
 pub use mp3::{MP3_BUILT_IN, mp3};

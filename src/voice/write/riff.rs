@@ -1,24 +1,21 @@
 //! RIFF: chunks with a name and a length, in a file that is one chunk itself.
 
+use std::io::{self, Cursor, Seek, SeekFrom, Write};
+
 use super::WriteError;
 
 /// A WAVE file in the making.
-pub(super) struct Wave(Vec<u8>);
+pub(super) struct Wave<W>(W);
 
-impl Wave {
-    /// A file whose chunks will take about so many bytes.
-    pub(super) fn new(bytes: usize) -> Wave {
-        let mut file = Vec::with_capacity(bytes + 64);
-        file.extend(b"RIFF\0\0\0\0WAVE");
-        Wave(file)
+impl<W: Write + Seek> Wave<W> {
+    pub(super) fn begin(mut out: W) -> io::Result<Wave<W>> {
+        out.write_all(b"RIFF\0\0\0\0WAVE")?;
+        Ok(Wave(out))
     }
 
     /// Adds a chunk.
-    pub(super) fn chunk(&mut self, name: [u8; 4], bytes: &[u8]) -> Result<(), WriteError> {
-        self.begin(name, bytes.len())?;
-        self.0.extend(bytes);
-        self.end(bytes.len());
-        Ok(())
+    pub(super) fn chunk(&mut self, name: [u8; 4], bytes: &[u8]) -> io::Result<()> {
+        self.chunk_of(name, bytes.len(), |out| out.write_all(bytes))
     }
 
     /// Adds a chunk of a length that is known, piece by piece.
@@ -26,43 +23,50 @@ impl Wave {
         &mut self,
         name: [u8; 4],
         length: usize,
-        write: impl FnOnce(&mut dyn FnMut(&[u8])),
-    ) -> Result<(), WriteError> {
-        self.begin(name, length)?;
-        write(&mut |piece| self.0.extend_from_slice(piece));
-        self.end(length);
-        Ok(())
+        write: impl FnOnce(&mut W) -> io::Result<()>,
+    ) -> io::Result<()> {
+        self.0.write_all(&name)?;
+        self.0.write_all(&bytes_of(length as u64)?)?;
+        write(&mut self.0)?;
+        // A byte more where the length is odd.
+        let rest: &[u8] = if length.is_multiple_of(2) { &[] } else { &[0] };
+        self.0.write_all(rest)
     }
 
-    /// What has been written so far, to be changed.
-    pub(super) fn bytes(&mut self) -> &mut [u8] {
-        &mut self.0
+    /// Writes over what has been written, from a byte on.
+    pub(super) fn mend(&mut self, at: u64, bytes: &[u8]) -> io::Result<()> {
+        self.0.seek(SeekFrom::Start(at))?;
+        self.0.write_all(bytes)?;
+        self.0.seek(SeekFrom::End(0)).map(|_| ())
     }
 
-    /// The whole file.
-    pub(super) fn finish(mut self) -> Result<Vec<u8>, WriteError> {
-        let length = length_of(self.0.len() - 8)?;
-        if let Some(place) = self.0.get_mut(4..8) {
-            place.copy_from_slice(&length.to_le_bytes());
-        }
+    /// Ends the file.
+    pub(super) fn finish(mut self) -> io::Result<W> {
+        let length = bytes_of(self.0.stream_position()? - 8)?;
+        self.mend(4, &length)?;
         Ok(self.0)
-    }
-
-    fn begin(&mut self, name: [u8; 4], length: usize) -> Result<(), WriteError> {
-        let length = length_of(length)?;
-        self.0.extend(name);
-        self.0.extend(length.to_le_bytes());
-        Ok(())
-    }
-
-    /// A byte more where the length is odd.
-    fn end(&mut self, length: usize) {
-        self.0.extend(std::iter::repeat_n(0, length % 2));
     }
 }
 
-fn length_of(bytes: usize) -> Result<u32, WriteError> {
-    u32::try_from(bytes).map_err(|_| WriteError::TooLong { frames: bytes })
+fn bytes_of(length: u64) -> io::Result<[u8; 4]> {
+    u32::try_from(length).map(u32::to_le_bytes).map_err(io::Error::other)
+}
+
+/// A file in memory.
+pub(super) fn in_memory(
+    write: impl FnOnce(&mut Cursor<Vec<u8>>) -> io::Result<()>,
+) -> Result<Vec<u8>, WriteError> {
+    let mut file = Cursor::new(Vec::new());
+    write(&mut file).map_err(|problem| WriteError::Wav(problem.to_string()))?;
+    Ok(file.into_inner())
+}
+
+/// Checks that a file can hold so many frames, and so many bytes beside them.
+pub(super) fn fits(frames: usize, bytes_each: usize, beside: usize) -> Result<(), WriteError> {
+    // What chunks are called, how long they are, and what every file says of its sound.
+    const HEADS: usize = 1024;
+    let bytes = frames.saturating_mul(bytes_each).saturating_add(beside + HEADS);
+    u32::try_from(bytes).map(|_| ()).map_err(|_| WriteError::TooLong { frames })
 }
 
 /// What a format chunk says of one channel of samples that are not packed together.

@@ -3,7 +3,7 @@
 use audio_codec_algorithms::{encode_alaw, encode_ulaw};
 
 use super::WriteError;
-use super::riff::{Wave, format};
+use super::riff::{Wave, fits, format, in_memory};
 use crate::voice::channel::PHONE_RATE;
 
 /// A companding law of ITU-T G.711.
@@ -38,14 +38,11 @@ impl Law {
 /// The samples are too many for the format.
 pub fn telephone_wav(samples: &[f32], law: Law) -> Result<Vec<u8>, WriteError> {
     let data: Vec<u8> = samples.iter().map(|sample| law.encode(step(*sample))).collect();
-    let mut file = Wave::new(data.len());
     let mut fmt = format(law.tag(), PHONE_RATE, 1);
     // Formats other than PCM say how many bytes more they have: none.
     fmt.extend(0u16.to_le_bytes());
-    file.chunk(*b"fmt ", &fmt)?;
-    file.chunk(*b"fact", &(samples.len() as u32).to_le_bytes())?;
-    file.chunk(*b"data", &data)?;
-    file.finish()
+    let count = (samples.len() as u32).to_le_bytes();
+    file_of(samples.len(), &[(*b"fmt ", &fmt), (*b"fact", &count), (*b"data", &data)])
 }
 
 /// Mono samples at [`PHONE_RATE`] in 16 bits each, for systems that compand themselves.
@@ -54,10 +51,16 @@ pub fn telephone_wav(samples: &[f32], law: Law) -> Result<Vec<u8>, WriteError> {
 /// The samples are too many for the format.
 pub fn telephone_pcm(samples: &[f32]) -> Result<Vec<u8>, WriteError> {
     let data: Vec<u8> = samples.iter().flat_map(|sample| step(*sample).to_le_bytes()).collect();
-    let mut file = Wave::new(data.len());
-    file.chunk(*b"fmt ", &format(1, PHONE_RATE, 2))?;
-    file.chunk(*b"data", &data)?;
-    file.finish()
+    file_of(samples.len(), &[(*b"fmt ", &format(1, PHONE_RATE, 2)), (*b"data", &data)])
+}
+
+fn file_of(frames: usize, chunks: &[([u8; 4], &[u8])]) -> Result<Vec<u8>, WriteError> {
+    fits(frames, 2, 0)?;
+    in_memory(|out| {
+        let mut file = Wave::begin(out)?;
+        chunks.iter().try_for_each(|(name, bytes)| file.chunk(*name, bytes))?;
+        file.finish().map(|_| ())
+    })
 }
 
 fn step(sample: f32) -> i16 {
