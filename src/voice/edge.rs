@@ -6,7 +6,7 @@
 
 use realfft::RealFftPlanner;
 
-use super::SAMPLE_RATE;
+use super::{SAMPLE_RATE, wide};
 
 /// Every third sample is kept for the measurements.
 const THIN: usize = 3;
@@ -124,7 +124,7 @@ impl Edge {
         let mut thinned: Vec<f32> =
             samples.chunks_exact(THIN).map(|three| three.iter().sum::<f32>() / THIN as f32).collect();
         thinned.resize(LENGTH, 0.0);
-        let power = samples.iter().map(|sample| sample * sample).sum::<f32>() / samples.len().max(1) as f32;
+        let power = wide::power(samples) as f32;
         Edge {
             level_db: (10.0 * power.log10()).max(FLOOR_DB) - clip_db,
             pitch_hz: pitch(&thinned).unwrap_or(0.0),
@@ -138,13 +138,10 @@ fn pitch(samples: &[f32]) -> Option<f32> {
     let (lowest, highest) = PITCHES;
     let lags = (RATE / highest) as usize..=(RATE / lowest) as usize;
     let alike = |lag: usize| {
-        let (mut product, mut before, mut after) = (0f32, 1e-12f32, 1e-12f32);
-        for (now, later) in samples.iter().zip(samples.iter().skip(lag)) {
-            product += now * later;
-            before += now * now;
-            after += later * later;
-        }
-        product / (before * after).sqrt()
+        let later = samples.get(lag..).unwrap_or_default();
+        let now = samples.get(..later.len()).unwrap_or_default();
+        let powers = (wide::product(now, now) + 1e-12) * (wide::product(later, later) + 1e-12);
+        (wide::product(now, later) / powers.sqrt()) as f32
     };
     let found: Vec<(usize, f32)> = lags.map(|lag| (lag, alike(lag))).collect();
     let best = found.iter().map(|(_, alike)| *alike).fold(0.0, f32::max);

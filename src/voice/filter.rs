@@ -56,17 +56,16 @@ pub(super) fn filtered(samples: &[f32], taps: &[f64], step: usize) -> Vec<f32> {
 }
 
 /// A Butterworth high-pass of second order, by the bilinear transform: 3 dB down at `cutoff` Hz.
-pub(super) fn rumble_out(samples: &[f32], rate: f64, cutoff: f64) -> Vec<f32> {
+pub(super) fn rumble_out(samples: &mut [f32], rate: f64, cutoff: f64) {
     let k = (PI * cutoff / rate).tan();
     let norm = 1.0 / (1.0 + 2f64.sqrt() * k + k * k);
     let (a1, a2) = (2.0 * (k * k - 1.0) * norm, (1.0 - 2f64.sqrt() * k + k * k) * norm);
     let (mut one, mut two) = (0f64, 0f64);
-    let pass = |sample: &f32| {
-        let sample = f64::from(*sample);
-        let passed = norm * sample + one;
-        one = -2.0 * norm * sample - a1 * passed + two;
-        two = norm * sample - a2 * passed;
-        passed as f32
-    };
-    samples.iter().map(pass).collect()
+    for sample in samples {
+        let input = norm * f64::from(*sample);
+        let passed = input + one;
+        one = (two - 2.0 * input) - a1 * passed;
+        two = input - a2 * passed;
+        *sample = passed as f32;
+    }
 }

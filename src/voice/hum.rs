@@ -6,6 +6,10 @@
 
 use std::f64::consts::{PI, TAU};
 
+use fearless_simd::{Level, Simd, dispatch};
+
+use super::wide;
+
 /// The mains of the world.
 const MAINS_HZ: [f64; 2] = [50.0, 60.0];
 /// How far a network strays from its frequency, in steps of 0.1 Hz. EN 50160 (memory): 1 % for 99.5 % of a year.
@@ -86,10 +90,7 @@ struct Slow {
 impl Slow {
     fn of(rate: u32, samples: &[f32]) -> Slow {
         let width = (rate / SLOW_RATE).max(1) as usize;
-        let means: Vec<f64> = samples
-            .chunks_exact(width)
-            .map(|chunk| f64::from(chunk.iter().sum::<f32>()) / width as f64)
-            .collect();
+        let means: Vec<f64> = samples.chunks_exact(width).map(wide::mean).collect();
         let slow = f64::from(rate) / width as f64;
         let stretch = ((slow * STRETCH) as usize).max(1);
         let mut weighted = Vec::with_capacity(means.len());
@@ -109,33 +110,49 @@ impl Slow {
         if squares > 0.0 { self.weight * self.weight / squares / self.rate } else { 0.0 }
     }
 
-    /// The weighted part of the sound that a tone explains, up to a factor common to all.
-    fn part(&self, hz: f64) -> f64 {
-        let (step_sin, step_cos) = (TAU * hz / self.rate).sin_cos();
-        let (mut sin, mut cos) = (0.0, 1.0);
-        let (mut by_sin, mut by_cos) = (0.0, 0.0);
+    /// The weighted part of the sound that each of some tones explains, up to a factor common to all.
+    fn parts<const TONES: usize>(&self, hertz: [f64; TONES]) -> [f64; TONES] {
+        dispatch!(Level::new(), simd => self.parts_with(simd, hertz))
+    }
+
+    #[inline(always)]
+    #[allow(clippy::indexing_slicing)] // Arrays of one length, in plain loops, which surely become vector code.
+    fn parts_with<S: Simd, const TONES: usize>(&self, _: S, hertz: [f64; TONES]) -> [f64; TONES] {
+        let steps = hertz.map(|hz| (TAU * hz / self.rate).sin_cos());
+        let (step_sin, step_cos) = (steps.map(|(sin, _)| sin), steps.map(|(_, cos)| cos));
+        let (mut sin, mut cos) = ([0.0; TONES], [1.0; TONES]);
+        let (mut by_sin, mut by_cos) = ([0.0; TONES], [0.0; TONES]);
         for (value, weight) in &self.samples {
-            by_cos += value * weight * cos;
-            by_sin += value * weight * sin;
-            (sin, cos) = (sin * step_cos + cos * step_sin, cos * step_cos - sin * step_sin);
+            let weighted = value * weight;
+            for tone in 0..TONES {
+                by_cos[tone] += weighted * cos[tone];
+                by_sin[tone] += weighted * sin[tone];
+                let next = sin[tone] * step_cos[tone] + cos[tone] * step_sin[tone];
+                cos[tone] = cos[tone] * step_cos[tone] - sin[tone] * step_sin[tone];
+                sin[tone] = next;
+            }
         }
-        by_cos * by_cos + by_sin * by_sin
+        std::array::from_fn(|tone| by_cos[tone] * by_cos[tone] + by_sin[tone] * by_sin[tone])
     }
 
     fn hum(&self, mains: f64) -> Option<Hum> {
         let stands_out = |multiple: &u32| {
             let hz = mains * f64::from(*multiple);
-            let beside =
-                BESIDE_HZ.iter().map(|off| self.part(hz + off)).sum::<f64>() / BESIDE_HZ.len() as f64;
             let strays = f64::from(STRAY_STEPS) * 0.1 * f64::from(*multiple);
-            let nearby = [hz - strays, hz, hz + strays].into_iter().map(|hz| self.part(hz));
-            nearby.fold(0.0, f64::max) > STANDS_OUT * beside
+            // Four at a time, as vectors have them: the tone itself is there twice.
+            let [low, middle, again, high] = [-strays, 0.0, 0.0, strays].map(|off| hz + off);
+            let [a, b, c, d, e, f, g, h] = BESIDE_HZ.map(|off| hz + off);
+            let [low, middle, _, high, beside @ ..] =
+                self.parts([low, middle, again, high, a, b, c, d, e, f, g, h]);
+            let beside = beside.iter().sum::<f64>() / beside.len() as f64;
+            low.max(middle).max(high) > STANDS_OUT * beside
         };
         let multiples: Vec<u32> = (1..=MULTIPLES).filter(stands_out).collect();
         if multiples.is_empty() {
             return None;
         }
-        let total = |mains: f64| multiples.iter().map(|n| self.part(mains * f64::from(*n))).sum::<f64>();
+        let part = |hz: f64| self.parts([hz]).iter().sum::<f64>();
+        let total = |mains: f64| multiples.iter().map(|n| part(mains * f64::from(*n))).sum::<f64>();
         let steps = (-STRAY_STEPS..=STRAY_STEPS).map(|step| mains + 0.1 * f64::from(step));
         let (_, mains_hz) =
             steps.map(|mains| (total(mains), mains)).max_by(|one, other| one.0.total_cmp(&other.0))?;

@@ -3,11 +3,10 @@
 //! Only what a clip's measures ask for is done, so that a clean clip passes
 //! sample for sample.
 
-use std::f64::consts::{FRAC_1_SQRT_2, PI};
-
-use super::SAMPLE_RATE;
+use super::filter::rumble_out;
 use super::hum::Hum;
 use super::record::quality::{Measures, measure};
+use super::{SAMPLE_RATE, wide};
 
 /// Below the lowest voice of a man, in Hz.
 const HIGH_PASS_HZ: f64 = 75.0;
@@ -61,28 +60,14 @@ pub fn repair(samples: &mut [f32], needs: &Needs) {
         hum.take_out(SAMPLE_RATE, samples);
     }
     if needs.high_pass {
-        high_pass(samples);
+        // The mean goes first, so that the filter has nothing to settle from.
+        let mean = wide::mean(samples) as f32;
+        samples.iter_mut().for_each(|sample| *sample -= mean);
+        rumble_out(samples, f64::from(SAMPLE_RATE), HIGH_PASS_HZ);
     }
     #[cfg(feature = "denoise")]
     if needs.denoise {
         denoise(samples);
-    }
-}
-
-/// A Butterworth high-pass of second order, by the bilinear transform. The
-/// mean goes first, so that the filter has nothing to settle from.
-fn high_pass(samples: &mut [f32]) {
-    let mean = samples.iter().map(|sample| f64::from(*sample)).sum::<f64>() / samples.len().max(1) as f64;
-    let tan = (PI * HIGH_PASS_HZ / f64::from(SAMPLE_RATE)).tan();
-    let scale = 1.0 / (1.0 + tan / FRAC_1_SQRT_2 + tan * tan);
-    let (back, further) = (2.0 * scale * (tan * tan - 1.0), scale * (1.0 - tan / FRAC_1_SQRT_2 + tan * tan));
-    let (mut first, mut second) = (0.0, 0.0);
-    for sample in samples {
-        let input = f64::from(*sample) - mean;
-        let output = scale * input + first;
-        first = second - 2.0 * scale * input - back * output;
-        second = scale * input - further * output;
-        *sample = output as f32;
     }
 }
 

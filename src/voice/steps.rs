@@ -5,6 +5,8 @@
 
 use std::borrow::Cow;
 
+use super::wide;
+
 /// Mono samples at [`SAMPLE_RATE`](super::SAMPLE_RATE).
 #[derive(Debug, Clone, PartialEq)]
 pub(super) struct Steps {
@@ -15,11 +17,11 @@ pub(super) struct Steps {
 
 impl Steps {
     pub(super) fn of(samples: &[f32]) -> Steps {
-        let peak = samples.iter().fold(0f32, |peak, sample| peak.max(sample.abs()));
+        let (low, high) = wide::extremes(samples);
+        let peak = high.max(-low);
         // Of silence any size will do.
         let unit = if peak > 0.0 { (peak / f32::from(i16::MAX)).max(f32::MIN_POSITIVE) } else { 1.0 };
-        let steps = samples.iter().map(|sample| (sample / unit).round() as i16).collect();
-        Steps { steps, unit }
+        Steps { steps: wide::rounded(samples, unit), unit }
     }
 
     pub(super) fn samples(&self) -> Vec<f32> {

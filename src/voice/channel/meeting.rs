@@ -71,8 +71,9 @@ pub fn meeting(sections: &[Section]) -> Result<Option<Meeting>, LevelError> {
             _ => chapters.push(Chapter { title: title.clone().unwrap_or_default(), from: start, to }),
         }
     }
-    let clear = rumble_out(&samples, f64::from(SAMPLE_RATE), LOWEST_HZ);
-    let spoken = louder(&Spoken { lines, samples, ..first.spoken.clone() }, &clear)?;
+    rumble_out(&mut samples, f64::from(SAMPLE_RATE), LOWEST_HZ);
+    let spoken = Spoken { lines, samples, ..first.spoken.clone() };
+    let spoken = louder(&spoken, &spoken.samples)?;
     Ok(Some(Meeting { spoken, chapters, talks }))
 }
 

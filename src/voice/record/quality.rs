@@ -7,6 +7,7 @@
 
 use super::super::decode::stored;
 use super::super::hum::Hum;
+use super::super::wide;
 use crate::finding::Finding;
 
 /// Where a fault begins. None of these has a source that measured farmers'
@@ -129,19 +130,6 @@ fn to_db(power: f64) -> f64 {
     10.0 * power.max(1e-15).log10()
 }
 
-fn mean_power(samples: &[f32]) -> f64 {
-    // Eight sums, since a single one waits for each addition.
-    let mut sums = [0f32; 8];
-    let whole = samples.chunks_exact(8);
-    let rest: f32 = whole.remainder().iter().map(|sample| sample * sample).sum();
-    for eight in whole {
-        for (sum, sample) in sums.iter_mut().zip(eight) {
-            *sum += sample * sample;
-        }
-    }
-    f64::from(sums.iter().sum::<f32>() + rest) / samples.len().max(1) as f64
-}
-
 fn mean(values: &[f64]) -> f64 {
     values.iter().sum::<f64>() / values.len().max(1) as f64
 }
@@ -157,7 +145,7 @@ pub fn measure(rate: u32, samples: &[f32]) -> Measures {
     if let Some(hum) = &hum {
         hum.take_out(rate, &mut clean);
     }
-    let powers: Vec<f64> = clean.chunks_exact(window).map(mean_power).collect();
+    let powers: Vec<f64> = clean.chunks_exact(window).map(wide::power).collect();
     let all = active_power(&powers, 0.0);
     let noise = noise(&powers, all);
     let level = active_power(&powers, noise.unwrap_or(0.0) * OVER_NOISE);
@@ -179,8 +167,8 @@ pub fn measure(rate: u32, samples: &[f32]) -> Measures {
         rumble_dbfs: to_db(rumble(rate, &clean)),
         dc,
         clipped,
-        start_dbfs: to_db(mean_power(start)),
-        end_dbfs: to_db(mean_power(end)),
+        start_dbfs: to_db(wide::power(start)),
+        end_dbfs: to_db(wide::power(end)),
         room_seconds: room(&powers, level, floor),
     }
 }
@@ -189,8 +177,8 @@ pub fn measure(rate: u32, samples: &[f32]) -> Measures {
 fn offset(samples: &[f32], window: usize) -> f64 {
     let (mut sum, mut weights) = (0.0, 0.0);
     for chunk in samples.chunks(window) {
-        let mean = f64::from(chunk.iter().sum::<f32>()) / chunk.len() as f64;
-        let weight = 1.0 / ((mean_power(chunk) - mean * mean).max(0.0) + 1e-9);
+        let mean = wide::mean(chunk);
+        let weight = 1.0 / ((wide::power(chunk) - mean * mean).max(0.0) + 1e-9);
         sum += weight * mean;
         weights += weight;
     }
@@ -222,10 +210,7 @@ fn noise(powers: &[f64], speech: f64) -> Option<f64> {
 /// Power below 40 Hz: means over 12 ms thrice, which leave nothing of a voice.
 fn rumble(rate: u32, samples: &[f32]) -> f64 {
     let width = (f64::from(rate) * 0.002) as usize;
-    let mut slow: Vec<f64> = samples
-        .chunks_exact(width.max(1))
-        .map(|chunk| f64::from(chunk.iter().sum::<f32>()) / chunk.len() as f64)
-        .collect();
+    let mut slow: Vec<f64> = samples.chunks_exact(width.max(1)).map(wide::mean).collect();
     for _ in 0..3 {
         slow = slow.windows(6).map(mean).collect();
     }
@@ -238,26 +223,34 @@ const HELD: f64 = 6e-5;
 const HELD_STEP: f32 = 1e-4;
 /// Extremes lie above this share of the highest.
 const EXTREME: f32 = 0.97;
+/// Samples that are passed over together where none is extreme.
+const LOOKED_AT: usize = 256;
 
 /// The share of samples in runs held at the extreme of their sign, wherever a gain has put it since.
 fn clipped(rate: u32, samples: &[f32]) -> f64 {
-    let highest = samples.iter().copied().fold(0f32, f32::max);
-    let lowest = samples.iter().copied().fold(0f32, f32::min);
-    let extreme =
-        |sample: f32| sample >= EXTREME * highest.max(0.02) || sample <= EXTREME * lowest.min(-0.02);
+    let (lowest, highest) = wide::extremes(samples);
+    let (low, high) = (EXTREME * lowest.min(-0.02), EXTREME * highest.max(0.02));
     let shortest = ((f64::from(rate) * HELD) as usize).max(3);
     let (mut held, mut run, mut last) = (0, 0, 0f32);
-    for sample in samples.iter().copied().chain([0.0]) {
+    let mut see = |sample: f32| {
         let goes_on = run > 0 && (sample - last).abs() < HELD_STEP;
         if !goes_on {
             held += if run >= shortest { run } else { 0 };
             run = 0;
         }
-        if extreme(sample) {
+        if sample >= high || sample <= low {
             run += 1;
         }
         last = sample;
+    };
+    for stretch in samples.chunks(LOOKED_AT) {
+        let (lowest, highest) = wide::extremes(stretch);
+        let extreme = highest >= high || lowest <= low;
+        // Where none is extreme, the first ends a run that came before.
+        let seen = if extreme { stretch } else { stretch.get(..1).unwrap_or_default() };
+        seen.iter().copied().for_each(&mut see);
     }
+    see(0.0);
     held as f64 / samples.len().max(1) as f64
 }
 

@@ -9,6 +9,7 @@ use super::riff::{Wave, fits, format, in_memory};
 use crate::voice::SAMPLE_RATE;
 use crate::voice::noise::{STRETCH, dither};
 use crate::voice::sound::{PIECE, Sound, pieces};
+use crate::voice::wide::nearest;
 
 /// How a WAV file is written.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -94,12 +95,4 @@ fn block_of<S: Simd>(_: S, block: &[f32; STRETCH], noise: f32, stretch: u32) -> 
         bytes[2 * at + 1] = high;
     }
     bytes
-}
-
-/// The nearest step. Without `round`, or a conversion that minds what is no number, which no vectors do.
-#[inline(always)]
-pub(super) fn nearest(value: f32) -> i16 {
-    // So far up no fractions are left, and the lowest bits count the steps.
-    const FAR: f32 = 12_582_912.0;
-    (value.clamp(-STEPS, STEPS - 1.0) + FAR).to_bits() as i16
 }
