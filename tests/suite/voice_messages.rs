@@ -4,7 +4,7 @@ use kabla::data::Embedded;
 use kabla::guidance::{Topic, for_topic, tell};
 use kabla::language::{Pack, Piece};
 use kabla::plan::make;
-use kabla::voice::level::measure;
+use kabla::voice::level::{LevelOptions, measure, measure_interleaved};
 use kabla::voice::write::{WavOptions, wav};
 use kabla::voice::{Bank, Frames, SpeakOptions, Spoken, speak};
 
@@ -87,4 +87,22 @@ fn loudness_lengths_and_pauses_of_every_example() {
             assert!(longest_zero < 480, "{what}: {longest_zero} samples of digital silence");
         });
     }
+}
+
+/// Near the ceiling what is known of clips does not do: the message is measured, and held down.
+#[test]
+fn messages_too_loud_for_their_ceiling_are_held_down() {
+    let pack = Pack::load(&Embedded, "en").unwrap();
+    let bank = Bank::load(&Embedded, "en", pack.voice()).unwrap();
+    let (_, case) = examples().into_iter().find(|(name, _)| name == "farm").unwrap();
+    let statements = tell(&case, &make(&case).unwrap());
+    let chosen = for_topic(&statements, Topic::FillContainer);
+    let pieces: Vec<Piece> = chosen.iter().flat_map(|statement| pack.say(statement).unwrap()).collect();
+    let level = LevelOptions { target_lufs: -22.0, ceiling_dbtp: -9.0 };
+    let spoken = speak(&pieces, &bank, &SpeakOptions { level, ..SpeakOptions::default() }).unwrap();
+    assert!(spoken.limited);
+    let measured = measure_interleaved(&spoken.samples, 1, 48_000).unwrap();
+    assert!((measured.integrated_lufs + 22.0).abs() <= 0.2, "{measured:?}");
+    // The other meter looks at other points between samples.
+    assert!(measured.true_peak_dbtp <= -9.0 + 0.1, "{measured:?}");
 }
