@@ -30,8 +30,8 @@ OTHERS = {"bars"}
 
 
 def number(value):
-    text = f"{value:.1f}".removesuffix(".0")
-    return "0" if text == "-0" else text
+    """A length as it is written: in half units and without a fraction, which paper takes its time over."""
+    return str(math.floor(2 * value + 0.5))
 
 
 def parse(d):
@@ -69,6 +69,89 @@ def flatten(commands):
     return parts
 
 
+class Mark:
+    """What one path puts on paper."""
+
+    def __init__(self, commands, fill, width, ink):
+        self.commands, self.style = commands, (fill, width, ink)
+        self.fill, self.reach = fill != "none", width / 2
+        self.points = list(dense(flatten(commands), self.fill))
+        xs, ys = zip(*self.points)
+        self.box = (min(xs) - self.reach, min(ys) - self.reach, max(xs) + self.reach, max(ys) + self.reach)
+
+    def touches(self, other):
+        """Whether the paint of both may meet anywhere."""
+        (a, b, c, d), (e, f, g, h) = self.box, other.box
+        if a > g + 1 or e > c + 1 or b > h + 1 or f > d + 1:
+            return False
+        most = (self.reach + other.reach + 2) ** 2
+        if any((x - u) ** 2 + (y - v) ** 2 < most for x, y in self.points for u, v in other.points):
+            return True
+        return self.holds(other.points[0]) or other.holds(self.points[0])
+
+    def holds(self, point):
+        if not self.fill:
+            return False
+        (x, y), inside = point, False
+        for part in flatten(self.commands):
+            for (a, b), (c, d) in zip(part, part[1:] + part[:1]):
+                if (b > y) != (d > y) and x < a + (c - a) * (y - b) / (d - b):
+                    inside = not inside
+        return inside
+
+    def svg(self):
+        fill, width, ink = self.style
+        d = "".join(letter + " ".join(f"{number(x)} {number(y)}" for x, y in points) for letter, points in self.commands)
+        style = f' fill="{fill}"' if fill != "none" else ""
+        style += f' stroke="{ink}"' if ink != BLACK else ""
+        style += f' stroke-width="{number(width)}"' if number(width) != number(BOLD) else ""
+        return f'<path d="{d}"{style}/>'
+
+
+def dense(parts, closed):
+    """Points along polygons, none further from the next than 2."""
+    for part in parts:
+        for (a, b), (c, d) in zip(part, part[1:] + part[:1] if closed else part[1:] or part):
+            steps = max(1, math.ceil(math.hypot(c - a, d - b) / 2))
+            yield from ((a + (c - a) * i / steps, b + (d - b) * i / steps) for i in range(steps + 1))
+
+
+class Run:
+    """Marks of one style that are put on paper by one path."""
+
+    def __init__(self, mark):
+        self.marks = [mark]
+
+    def touches(self, other):
+        return any(one.touches(another) for one in self.marks for another in other.marks)
+
+
+def fewer(marks):
+    """The same picture with fewer paths, which paper takes its time over: what no paint lies under or over in
+    between is put on together, and no white where nothing was."""
+    runs = []
+    for mark in marks:
+        run = Run(mark)
+        if mark.style[2] == WHITE and mark.style[0] in ("none", WHITE) and not any(run.touches(other) for other in runs):
+            continue
+        between = []
+        for other in reversed(runs):
+            alike = other.marks[0].style == mark.style and not (mark.fill and run.touches(other))
+            # The later one goes down with the earlier, or the earlier waits for the later.
+            if alike and not any(run.touches(one) for one in between):
+                other.marks.append(mark)
+                break
+            if alike and not any(other.touches(one) for one in between):
+                runs.remove(other)
+                run.marks = [*other.marks, mark]
+                runs.append(run)
+                break
+            between.append(other)
+        else:
+            runs.append(run)
+    return [Mark([c for mark in run.marks for c in mark.commands], *run.marks[0].style) for run in runs]
+
+
 class Pen:
     """Draws in coordinates of its own: moved, scaled, turned, mirrored; lines keep their width."""
 
@@ -95,11 +178,7 @@ class Pen:
         return [(letter, [self.place(p) for p in points]) for letter, points in parse(d)]
 
     def put(self, commands, fill="none", width=BOLD, ink=BLACK):
-        d = "".join(letter + " ".join(f"{number(x)} {number(y)}" for x, y in points) for letter, points in commands)
-        style = f' fill="{fill}"' if fill != "none" else ""
-        style += f' stroke="{ink}"' if ink != BLACK else ""
-        style += f' stroke-width="{number(width)}"' if width != BOLD else ""
-        self.out.append(f'<path d="{d}"{style}/>')
+        self.out.append(Mark(commands, fill, width, ink))
 
     def line(self, d, width=BOLD, ink=BLACK):
         self.put(self.path(d), "none", width, ink)
@@ -107,7 +186,7 @@ class Pen:
     def area(self, d, fill=WHITE, width=BOLD, edge=False):
         commands = self.path(d)
         if edge:
-            self.put(commands, WHITE, width + EDGE, WHITE)
+            self.put(commands, "none", width + EDGE, WHITE)
         self.put(commands, fill, width)
 
     def dot(self, x, y, r=4, ink=BLACK):
@@ -546,10 +625,11 @@ def picture(make):
 def svg(name):
     out = []
     PICTURES[name](Pen(out))
-    root_tag = f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {SIDE} {SIDE}">'
-    paper = f'<rect width="{SIDE}" height="{SIDE}" fill="{WHITE}"/>'
-    lines = f'<g fill="none" stroke="{BLACK}" stroke-width="{BOLD}" stroke-linecap="round" stroke-linejoin="round">'
-    return "\n".join([root_tag + paper + lines, *out, "</g></svg>", ""])
+    side = number(SIDE)
+    root_tag = f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {side} {side}">'
+    paper = f'<rect width="{side}" height="{side}" fill="{WHITE}"/>'
+    lines = f'<g fill="none" stroke="{BLACK}" stroke-width="{number(BOLD)}" stroke-linecap="round" stroke-linejoin="round">'
+    return "\n".join([root_tag + paper + lines, *(mark.svg() for mark in fewer(out)), "</g></svg>", ""])
 
 
 # ---- Steps ----

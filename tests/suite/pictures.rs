@@ -32,8 +32,9 @@ const BESIDE_WORDS: [&str; 18] = [
     "tick-done",
 ];
 
-/// The side of a picture on a sheet and in its own units: 3 cm is 240 units.
-const POINTS_A_UNIT: f64 = 30.0 / 25.4 * 72.0 / 240.0;
+/// The side of a picture as it is written, and what a unit of that is on paper: 3 cm is 480 units.
+const VIEW_BOX: &str = "viewBox=\"0 0 480 480\"";
+const POINTS_A_UNIT: f64 = 30.0 / 25.4 * 72.0 / 480.0;
 const MOST_BYTES: usize = 8192;
 const LEAST_POINTS: f64 = 0.5;
 
@@ -58,7 +59,7 @@ fn faults(svg: &str) -> Vec<String> {
     if svg.len() > MOST_BYTES {
         faults.push(format!("{} bytes", svg.len()));
     }
-    if !svg.contains("viewBox=\"0 0 240 240\"") {
+    if !svg.contains(VIEW_BOX) {
         faults.push("another size".to_owned());
     }
     for tag in svg.split('<').skip(1).filter(|tag| !tag.starts_with('/')) {
@@ -105,17 +106,15 @@ fn pictures_are_black_and_white_in_lines_that_a_copier_keeps() {
 /// The check itself: each fault must be seen.
 #[test]
 fn a_picture_that_a_copier_would_spoil_is_seen() {
-    let with = |inner: &str| {
-        format!("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 240 240\">{inner}</svg>")
-    };
+    let with = |inner: &str| format!("<svg xmlns=\"http://www.w3.org/2000/svg\" {VIEW_BOX}>{inner}</svg>");
     assert_eq!(
-        faults(&with("<path d=\"M0 0L9 9\" stroke=\"#000\" stroke-width=\"1.5\"/>")),
+        faults(&with("<path d=\"M0 0L9 9\" stroke=\"#000\" stroke-width=\"3\"/>")),
         Vec::<String>::new()
     );
     for bad in [
         "<text>A</text>",
         "<path d=\"M0 0\" fill=\"#bbb\"/>",
-        "<path d=\"M0 0\" stroke-width=\"1.4\"/>",
+        "<path d=\"M0 0\" stroke-width=\"2.8\"/>",
         "<path d=\"M0 0\" transform=\"scale(0.1)\"/>",
         "<path d=\"M0 0\" class=\"fine\"/>",
         "<image href=\"photo.png\"/>",
