@@ -23,16 +23,28 @@ pub(crate) fn program(name: &str) -> Option<&str> {
         .args(["-c", &format!("command -v {name}")])
         .output()
         .is_ok_and(|output| output.status.success());
-    if found {
-        return Some(name);
+    if !found {
+        skip(name);
     }
+    found.then_some(name)
+}
+
+/// A file that a package of Debian's brings, or `None` after saying why the test is skipped.
+pub(crate) fn file<'p>(path: &'p str, package: &str) -> Option<&'p str> {
+    let found = fs::exists(path).unwrap();
+    if !found {
+        skip(package);
+    }
+    found.then_some(path)
+}
+
+fn skip(name: &str) {
     assert!(
         std::env::var_os("KABLA_OUTSIDE").is_none(),
         "{name} is not installed, and KABLA_OUTSIDE asks for it"
     );
     // Not eprintln!, which the test runner would swallow.
     let _ = writeln!(std::io::stderr(), "skipped: a test that needs {name}, which is not installed");
-    None
 }
 
 /// A Python that has a module, or `None` after saying why the test is skipped. Debian's own has Debian's modules.
