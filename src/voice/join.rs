@@ -249,6 +249,9 @@ impl Layer<'_> {
     }
 }
 
+/// So much may the room add to the highest peak before a mix must be measured: 0.1 dB.
+const ROOM_ADDS: f64 = 1.0116;
+
 /// What is known of a mix before it is made.
 pub(super) struct Known {
     pub(super) survey: Survey,
@@ -257,7 +260,7 @@ pub(super) struct Known {
 }
 
 impl Mix<'_> {
-    /// What it measures, as far as its clips tell: none where its highest peak is faded.
+    /// What it measures, as far as its clips tell: none where its highest peak is faded, or the room adds to it.
     pub(super) fn known(&self) -> Option<Known> {
         let mut sums = vec![self.room.weighted_power() * HOP as f64; self.length / HOP];
         let mut highest = (0f64, true);
@@ -277,7 +280,7 @@ impl Mix<'_> {
         }
         let (peak, heard_whole) = highest;
         let bound = peak + self.room.peak();
-        heard_whole.then(|| Known { survey: Survey::known(sums, peak), bound })
+        (heard_whole && bound <= peak * ROOM_ADDS).then(|| Known { survey: Survey::known(sums, peak), bound })
     }
 
     /// The mean square of a clip's fades over some of its frames.

@@ -288,8 +288,8 @@ fn a_recorded_room_is_heard_in_pauses() {
     let (lead, clip) = (level(&spoken.samples[2000..10_000]), level(&spoken.samples[16_000..36_000]));
     // The room was recorded 20 dB below the clip, and stays there.
     assert!((clip - lead - 20.0).abs() < 0.5, "{clip} {lead}");
-    // A tone under another, 20 dB below it, is all that what is known of each may miss: its square, and its peak.
+    // A room as loud as this adds to the peaks: what is known of the clip alone does not do.
     let measured = measure(&spoken.samples).unwrap();
-    assert!((spoken.loudness.integrated_lufs - measured.integrated_lufs).abs() < 0.05, "{measured:?}");
-    assert!((spoken.loudness.true_peak_dbtp - measured.true_peak_dbtp).abs() < 1.0, "{measured:?}");
+    assert!((spoken.loudness.integrated_lufs - measured.integrated_lufs).abs() < 0.02, "{measured:?}");
+    assert!((spoken.loudness.true_peak_dbtp - measured.true_peak_dbtp).abs() < 0.1, "{measured:?}");
 }

@@ -242,13 +242,17 @@ fn clipped(rate: u32, samples: &[f32]) -> f64 {
             run += 1;
         }
         last = sample;
+        run
     };
     for stretch in samples.chunks(LOOKED_AT) {
         let (lowest, highest) = wide::extremes(stretch);
         let extreme = highest >= high || lowest <= low;
-        // Where none is extreme, the first ends a run that came before.
-        let seen = if extreme { stretch } else { stretch.get(..1).unwrap_or_default() };
-        seen.iter().copied().for_each(&mut see);
+        for sample in stretch {
+            // Where none is extreme, nothing begins once a run that came before has ended.
+            if see(*sample) == 0 && !extreme {
+                break;
+            }
+        }
     }
     see(0.0);
     held as f64 / samples.len().max(1) as f64
