@@ -116,6 +116,7 @@ def main():
         out, cache = made / "out", made / "cache"
         ours = speak(data, "sentences", ["--out", out], cache)
         rows = {
+            "flac: decode each clip once": cpu(["flac", "-s", "-d", "-f", "-c", *sorted(set(heard))]),
             "sox: join, resample": cpu(["sox", *heard, "-b", "16", made / "sox.wav", "rate", "48000"]),
             "ffmpeg: join, resample, ebur128, gain":
                 cpu([*ffmpeg, "aresample=48000,ebur128,volume=-3dB", made / "ffmpeg.wav"]),

@@ -38,6 +38,7 @@ use super::edge::Meeting;
 use super::join::Part;
 use super::repair::repaired;
 use super::spelling::{key, tokens};
+use super::tone::Room;
 use crate::data::Data;
 use crate::finding::Finding;
 use crate::language::{Intonation, Pause, Phrase};
@@ -128,6 +129,7 @@ pub struct Bank<'d> {
     by_words: HashMap<String, Vec<usize>>,
     longest: usize,
     sounds: Vec<OnceCell<Result<Prepared, Finding>>>,
+    room: OnceCell<Result<Option<Room>, Finding>>,
     decoder: RefCell<Decoder>,
 }
 
@@ -187,7 +189,8 @@ impl<'d> Bank<'d> {
         }
         let sounds = clips.iter().map(|_| OnceCell::new()).collect();
         let decoder = RefCell::default();
-        Ok(Bank { data, folder, voice, clips, by_words, longest, sounds, decoder })
+        let room = OnceCell::new();
+        Ok(Bank { data, folder, voice, clips, by_words, longest, sounds, room, decoder })
     }
 
     /// Who speaks.
@@ -232,13 +235,11 @@ impl<'d> Bank<'d> {
         self.prepared(clip).ok_or_else(unknown)?.map_err(Clone::clone)
     }
 
-    /// The recording of the room without a voice, where the bank has one.
-    ///
-    /// # Errors
-    /// What is wrong with the file.
-    pub fn room_tone(&self) -> Result<Option<Vec<f32>>, Finding> {
-        let tone = self.voice.room_tone.as_deref().map(|file| self.prepare(file));
-        tone.transpose().map(|tone| tone.map(|tone| tone.sound.samples()))
+    /// The room as recorded without a voice, where the bank has a recording of it.
+    pub(super) fn room(&self) -> Result<Option<&Room>, Finding> {
+        let recorded = |file| self.prepare(file).map(|tone| Room::recorded(&tone.sound.samples()));
+        let room = self.room.get_or_init(|| self.voice.room_tone.as_deref().map(recorded).transpose());
+        room.as_ref().map(Option::as_ref).map_err(Clone::clone)
     }
 
     /// How the end of one clip meets the start of another, by their places in

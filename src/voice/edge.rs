@@ -4,7 +4,9 @@
 //! its sounding part, at 16 kHz: what lies above 8 kHz tells takes apart no
 //! better.
 
-use realfft::RealFftPlanner;
+use std::sync::{Arc, LazyLock};
+
+use realfft::{RealFftPlanner, RealToComplex};
 
 use super::{SAMPLE_RATE, wide};
 
@@ -156,20 +158,39 @@ fn pitch(samples: &[f32]) -> Option<f32> {
     }
 }
 
-fn bands(samples: &[f32]) -> [f32; BANDS] {
-    let transform = RealFftPlanner::<f32>::new().plan_fft_forward(LENGTH);
-    let window = |n: usize| 0.5 - 0.5 * (std::f32::consts::TAU * (n as f32 + 0.5) / LENGTH as f32).cos();
-    let mut input: Vec<f32> = samples.iter().enumerate().map(|(n, sample)| sample * window(n)).collect();
-    let mut spectrum = transform.make_output_vec();
-    if transform.process(&mut input, &mut spectrum).is_err() {
-        return [0.0; BANDS];
-    }
+/// What the spectrum of an edge is taken with.
+struct Ear {
+    transform: Arc<dyn RealToComplex<f32>>,
+    window: Vec<f32>,
+    /// Of each frequency, the band it lies in.
+    bands: Vec<Option<usize>>,
+}
+
+static EAR: LazyLock<Ear> = LazyLock::new(|| {
+    let turn = |n: usize| std::f32::consts::TAU * (n as f32 + 0.5) / LENGTH as f32;
     let mel = |hz: f32| 2595.0 * (1.0 + hz / 700.0).log10();
     let (lowest, highest) = (mel(BAND_LIMITS.0), mel(BAND_LIMITS.1));
-    let mut powers = [1e-12f32; BANDS];
-    for (bin, value) in spectrum.iter().enumerate() {
+    let band = |bin: usize| {
         let place = (mel(bin as f32 * RATE / LENGTH as f32) - lowest) / (highest - lowest) * BANDS as f32;
-        if let Some(power) = powers.get_mut(place as usize).filter(|_| place >= 0.0) {
+        (place >= 0.0).then_some(place as usize)
+    };
+    Ear {
+        transform: RealFftPlanner::new().plan_fft_forward(LENGTH),
+        window: (0..LENGTH).map(|n| 0.5 - 0.5 * turn(n).cos()).collect(),
+        bands: (0..=LENGTH / 2).map(band).collect(),
+    }
+});
+
+fn bands(samples: &[f32]) -> [f32; BANDS] {
+    let mut input: Vec<f32> =
+        samples.iter().zip(&EAR.window).map(|(sample, weight)| sample * weight).collect();
+    let mut spectrum = EAR.transform.make_output_vec();
+    if EAR.transform.process(&mut input, &mut spectrum).is_err() {
+        return [0.0; BANDS];
+    }
+    let mut powers = [1e-12f32; BANDS];
+    for (value, band) in spectrum.iter().zip(&EAR.bands) {
+        if let Some(power) = band.and_then(|band| powers.get_mut(band)) {
             *power += value.norm_sqr();
         }
     }

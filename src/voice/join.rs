@@ -41,9 +41,6 @@ pub struct JoinOptions {
     pub speech_dbfs: f64,
     /// The level of the synthetic room tone, in dBFS RMS.
     pub room_tone_dbfs: f64,
-    /// The room as recorded with the clips, to be heard in place of the
-    /// synthetic tone; it is raised or lowered as the median clip is.
-    pub room_tone: Option<Vec<f32>>,
 }
 
 impl Default for JoinOptions {
@@ -58,7 +55,6 @@ impl Default for JoinOptions {
             evening_db: 6.0,
             speech_dbfs: -23.0,
             room_tone_dbfs: -75.0,
-            room_tone: None,
         }
     }
 }
@@ -138,7 +134,7 @@ pub struct Joined {
 
 /// Joins clips, with pauses and room tone.
 pub fn join(parts: Vec<Part<'_>>, options: &JoinOptions) -> Joined {
-    let mix = Mix::new(parts, options);
+    let mix = Mix::new(parts, options, None);
     Joined { samples: mix.samples(), spans: mix.spans }
 }
 
@@ -167,7 +163,8 @@ struct Layer<'a> {
 }
 
 impl<'a> Mix<'a> {
-    pub(super) fn new(parts: Vec<Part<'a>>, options: &JoinOptions) -> Mix<'a> {
+    /// A room as recorded is heard in place of the synthetic one; it is raised or lowered as the median clip is.
+    pub(super) fn new(parts: Vec<Part<'a>>, options: &JoinOptions, recorded: Option<&Room>) -> Mix<'a> {
         let levels = parts.iter().map(|part| part.level_db).filter(|level| level.is_finite());
         let median = median(levels.collect());
         let gain = |part: &Part<'_>| {
@@ -177,9 +174,9 @@ impl<'a> Mix<'a> {
         };
         let gains: Vec<f32> = parts.iter().map(gain).collect();
         let (layers, spans, length) = places(parts, &gains, options);
-        let room = match &options.room_tone {
-            Some(recorded) if !recorded.is_empty() => {
-                Room::recorded(recorded, 10f64.powf((options.speech_dbfs - median) / 20.0) as f32)
+        let room = match recorded {
+            Some(room) if !room.is_empty() => {
+                room.clone().raised(10f64.powf((options.speech_dbfs - median) / 20.0))
             }
             _ => Room::quiet(options.room_tone_dbfs),
         };
@@ -419,7 +416,7 @@ mod tests {
         let pauses = [None, Some(Pause::Comma), None, None];
         let parts: Vec<Part<'_>> =
             clips.iter().zip(pauses).map(|(clip, pause)| Part::new(clip, pause)).collect();
-        let mix = Mix::new(parts, &JoinOptions::default());
+        let mix = Mix::new(parts, &JoinOptions::default(), None);
         let whole = mix.samples();
         assert_eq!(whole.len(), mix.frames());
         for length in [1, 7, 100, 480, 4800, 4801] {

@@ -292,17 +292,14 @@ pub fn compose<'a>(
             Err(_) => {}
         }
     }
-    let room_tone = bank.room_tone().unwrap_or_else(|finding| {
+    let room = bank.room().unwrap_or_else(|finding| {
         broken.push(finding);
         None
     });
     if !broken.is_empty() {
         return Err(VoiceError::Bank(broken));
     }
-    let mix = match room_tone {
-        Some(tone) => Mix::new(parts, &JoinOptions { room_tone: Some(tone), ..options.join.clone() }),
-        None => Mix::new(parts, &options.join),
-    };
+    let mix = Mix::new(parts, &options.join, room);
     let spans = mix.spans().to_vec();
     let levelled = level::mix_to_target(mix, &options.level)?;
     let lines = spans.into_iter().zip(chosen).map(|(span, choice)| Timed {

@@ -1,8 +1,7 @@
 //! What is heard where nobody speaks: the sound of the room.
 
-use std::borrow::Cow;
 use std::f64::consts::PI;
-use std::sync::LazyLock;
+use std::sync::{Arc, LazyLock};
 
 use super::SAMPLE_RATE;
 use super::noise::triangular;
@@ -18,21 +17,23 @@ const PASS: f64 = 0.15;
 /// What is heard again and again; it repeats without a seam.
 #[derive(Debug, Clone)]
 pub(super) struct Room {
-    samples: Cow<'static, [f32]>,
+    samples: Arc<[f32]>,
     /// To be applied to them.
     pub(super) gain: f32,
-    tally: Tally,
+    /// Their mean square after the weighting filters.
+    weighted: f64,
+    /// Their highest peak at and between samples.
+    peak: f64,
 }
 
 impl Room {
     /// Noise as of a quiet room.
     pub(super) fn quiet(dbfs: f64) -> Room {
-        let (samples, tally) = &*ROOM;
-        Room { samples: Cow::Borrowed(samples), gain: 10f64.powf(dbfs / 20.0) as f32, tally: tally.clone() }
+        ROOM.clone().raised(10f64.powf(dbfs / 20.0))
     }
 
     /// A room as recorded: its end is faded into its beginning.
-    pub(super) fn recorded(recorded: &[f32], gain: f32) -> Room {
+    pub(super) fn recorded(recorded: &[f32]) -> Room {
         let seam = (recorded.len() / 4).min(SEAM);
         let (body, end) = recorded.split_at(recorded.len() - seam);
         let fading = end.iter().enumerate().map(|(index, sample)| {
@@ -41,19 +42,34 @@ impl Room {
             (rising.sin() as f32, rising.cos() as f32 * sample)
         });
         let start = body.iter().zip(fading).map(|(sample, (rising, ending))| rising * sample + ending);
-        let samples: Vec<f32> = start.chain(body.iter().skip(seam).copied()).collect();
-        Room { tally: Tally::of(&samples), samples: samples.into(), gain }
+        Room::of(start.chain(body.iter().skip(seam).copied()).collect())
+    }
+
+    fn of(samples: Vec<f32>) -> Room {
+        let Tally { sums, peak, .. } = Tally::of(&samples);
+        let sum: f64 = sums.into_iter().map(f64::from).sum();
+        let weighted = sum / samples.len().max(1) as f64;
+        Room { samples: samples.into(), gain: 1.0, weighted, peak: peak.into() }
+    }
+
+    /// Louder or quieter.
+    pub(super) fn raised(mut self, gain: f64) -> Room {
+        self.gain *= gain as f32;
+        self
+    }
+
+    pub(super) fn is_empty(&self) -> bool {
+        self.samples.is_empty()
     }
 
     /// The mean square after the weighting filters.
     pub(super) fn weighted_power(&self) -> f64 {
-        let sum: f64 = self.tally.sums.iter().copied().map(f64::from).sum();
-        f64::from(self.gain).powi(2) * sum / self.samples.len().max(1) as f64
+        f64::from(self.gain).powi(2) * self.weighted
     }
 
     /// The highest peak at and between samples, as a factor of full scale.
     pub(super) fn peak(&self) -> f64 {
-        f64::from(self.gain) * f64::from(self.tally.peak)
+        f64::from(self.gain) * self.peak
     }
 
     /// The samples from a frame on, up to where they repeat.
@@ -63,7 +79,7 @@ impl Room {
 }
 
 /// The quiet room at a level of 1.
-static ROOM: LazyLock<(Vec<f32>, Tally)> = LazyLock::new(|| {
+static ROOM: LazyLock<Room> = LazyLock::new(|| {
     let white = |place: u32| f64::from(triangular(0x5EED, place));
     let mut low = 0f64;
     let mut pass = |place: u32| {
@@ -76,7 +92,5 @@ static ROOM: LazyLock<(Vec<f32>, Tally)> = LazyLock::new(|| {
     });
     let tone: Vec<f64> = (0..TONE).map(pass).collect();
     let power = tone.iter().map(|value| value * value).sum::<f64>() / f64::from(TONE);
-    let tone: Vec<f32> = tone.into_iter().map(|value| (value / power.sqrt()) as f32).collect();
-    let tally = Tally::of(&tone);
-    (tone, tally)
+    Room::of(tone.into_iter().map(|value| (value / power.sqrt()) as f32).collect())
 });
