@@ -3,6 +3,7 @@
 //! drawing is set as wide as [`WIDTH`], [`HALF`] or [`BAND`] points.
 
 use std::collections::BTreeMap;
+use std::fmt::Write as _;
 
 use chrono::{Datelike, Months, NaiveDate};
 use serde::Serialize;
@@ -177,9 +178,11 @@ fn path(ovals: impl IntoIterator<Item = Oval>) -> String {
             let (across, down) = (across * rx, down * ry);
             (x + across * cos - down * sin, y + across * sin + down * cos)
         };
-        path += &format!("M{}", points([at((1.0, 0.0))].into_iter()));
+        path.push('M');
+        write_points(&mut path, [at((1.0, 0.0))]);
         for quarter in quarters {
-            path += &format!("C{}", points(quarter.into_iter().map(at)));
+            path.push('C');
+            write_points(&mut path, quarter.map(at));
         }
         path.push('Z');
     }
@@ -214,8 +217,30 @@ fn tenth(value: f64) -> f64 {
     (value * 10.0).round() / 10.0 + 0.0
 }
 
-fn points(points: impl Iterator<Item = (f64, f64)>) -> String {
-    points.map(|(x, y)| format!("{},{}", tenth(x), tenth(y))).collect::<Vec<_>>().join(" ")
+fn points(points: impl IntoIterator<Item = (f64, f64)>) -> String {
+    let mut text = String::new();
+    write_points(&mut text, points);
+    text
+}
+
+fn write_points(text: &mut String, points: impl IntoIterator<Item = (f64, f64)>) {
+    for (number, (x, y)) in points.into_iter().enumerate() {
+        if number > 0 {
+            text.push(' ');
+        }
+        write_tenths(text, x);
+        text.push(',');
+        write_tenths(text, y);
+    }
+}
+
+/// As [`tenth`], written: a drawing has thousands.
+fn write_tenths(text: &mut String, value: f64) {
+    let tenths = (value * 10.0).round() as i64;
+    let (whole, part) = (tenths.unsigned_abs() / 10, tenths.unsigned_abs() % 10);
+    let sign = if tenths < 0 { "-" } else { "" };
+    // Into a text it cannot fail.
+    let _ = if part > 0 { write!(text, "{sign}{whole}.{part}") } else { write!(text, "{sign}{whole}") };
 }
 
 #[derive(Serialize)]

@@ -151,7 +151,7 @@ const NEAR_LU: f64 = 0.05;
 /// Kept below the ceiling for what 16 bits and dither add, in dB.
 const MARGIN_DB: f64 = 0.02;
 /// Rounds of limiting and measuring.
-const ROUNDS: usize = 8;
+const ROUNDS: usize = 16;
 /// How far the limiter looks ahead and back, in frames: 5 ms.
 const LOOK: usize = SAMPLE_RATE as usize / 200;
 
