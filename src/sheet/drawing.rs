@@ -228,19 +228,9 @@ fn write_points(text: &mut String, points: impl IntoIterator<Item = (f64, f64)>)
         if number > 0 {
             text.push(' ');
         }
-        write_tenths(text, x);
-        text.push(',');
-        write_tenths(text, y);
+        // Into a text it cannot fail.
+        let _ = write!(text, "{},{}", tenth(x), tenth(y));
     }
-}
-
-/// As [`tenth`], written: a drawing has thousands.
-fn write_tenths(text: &mut String, value: f64) {
-    let tenths = (value * 10.0).round() as i64;
-    let (whole, part) = (tenths.unsigned_abs() / 10, tenths.unsigned_abs() % 10);
-    let sign = if tenths < 0 { "-" } else { "" };
-    // Into a text it cannot fail.
-    let _ = if part > 0 { write!(text, "{sign}{whole}.{part}") } else { write!(text, "{sign}{whole}") };
 }
 
 #[derive(Serialize)]

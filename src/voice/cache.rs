@@ -12,7 +12,7 @@ use super::steps::Steps;
 use super::tally::{GRAIN, Tally};
 
 /// Raised whenever a clip would be prepared differently.
-const VERSION: u64 = 7;
+const VERSION: u64 = 6;
 const MAGIC: &[u8; 8] = b"kablclip";
 /// Magic, check sum, number of samples, first and last of the sounding part, where its peak lies, its level,
 /// the size of a step, its peak.

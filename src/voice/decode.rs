@@ -29,9 +29,8 @@ const SILENCE: f32 = 1.0 / 16_384.0;
 /// Some programs write a little beyond full scale; nothing that was recorded lies 60 dB beyond it.
 const LOUDEST: f32 = 1000.0;
 /// Frames to a block of the resampler: long enough that its filter passes
-/// nearly all of the source's band, and short clips still go fast. At 44.1 kHz
-/// it is eight times 147, whose transforms are quick.
-const BLOCK: usize = 1176;
+/// nearly all of the source's band, and short clips still go fast.
+const BLOCK: usize = 1024;
 /// The length a WAV claims when it was written into a pipe, whose end nobody knew.
 const UNKNOWN_BYTES: u64 = 0xFFFF_FF00;
 

@@ -151,7 +151,9 @@ const NEAR_LU: f64 = 0.05;
 /// Kept below the ceiling for what 16 bits and dither add, in dB.
 const MARGIN_DB: f64 = 0.02;
 /// Rounds of limiting and measuring.
-const ROUNDS: usize = 16;
+const ROUNDS: usize = 12;
+/// No decibel of gain is taken to bring less loudness than this, in LU.
+const LEAST_SLOPE: f64 = 0.25;
 /// How far the limiter looks ahead and back, in frames: 5 ms.
 const LOOK: usize = SAMPLE_RATE as usize / 200;
 
@@ -286,6 +288,8 @@ fn limit_to_target<S: Sound>(
 ) -> Result<Levelled<S>, LevelError> {
     let (mut gain_db, mut threshold_db) = (gain_db, highest);
     let mut reached = Loudness::default();
+    // Of what the gain adds the limiter takes a part away: how much loudness a decibel of it brought last.
+    let (mut slope, mut before) = (1.0, None::<(f64, f64)>);
     for round in 1..=ROUNDS {
         let limited = limit(&sound, to_gain(gain_db), to_gain(threshold_db));
         reached = measure_sound(&limited)?;
@@ -297,7 +301,12 @@ fn limit_to_target<S: Sound>(
             let sound = AtGain { sound, gain, lowered };
             return Ok(Levelled { sound, loudness: reached, limited: true });
         }
-        gain_db += off;
+        if let Some((gain_before, lufs_before)) = before {
+            let (gained, louder) = (gain_db - gain_before, reached.integrated_lufs - lufs_before);
+            slope = if gained.abs() > 0.01 { (louder / gained).clamp(LEAST_SLOPE, 1.0) } else { slope };
+        }
+        before = Some((gain_db, reached.integrated_lufs));
+        gain_db += off / slope;
         if over > 0.0 {
             // Between samples the sound may rise above them: aim that much lower.
             threshold_db -= over + MARGIN_DB / 2.0;
