@@ -353,11 +353,12 @@ impl Capsule {
             Room::Rectangle { half_length, half_width } => (half_length, half_width),
         };
         let ways = if self.spine == 0.0 { 1 } else { WAYS };
+        let closest = 2.0 * self.radius - NOISE;
         for row in -PLACES..=PLACES {
             for column in -PLACES..=PLACES {
                 let x = (half_length - self.radius) * f64::from(column) / f64::from(PLACES);
                 let y = (half_width - self.radius) * f64::from(row) / f64::from(PLACES);
-                let near = |other: &Position| (other.x - x).hypot(other.y - y) < 2.0 * self.radius - NOISE;
+                let near = |other: &Position| square(other.x - x, other.y - y) < closest * closest;
                 if laid.iter().any(near) {
                     continue;
                 }
@@ -379,8 +380,12 @@ impl Capsule {
     }
 
     fn apart(&self, one: &Position, other: &Position) -> bool {
-        let distance = between_segments(one.ends(self.spine), other.ends(self.spine));
-        distance + NOISE >= 2.0 * self.radius
+        // No two ends are nearer than the middles by more than half a spine each.
+        let far = self.spine + 2.0 * self.radius;
+        square(other.x - one.x, other.y - one.y) >= far * far || {
+            let distance = between_segments(one.ends(self.spine), other.ends(self.spine));
+            distance + NOISE >= 2.0 * self.radius
+        }
     }
 }
 
@@ -402,13 +407,20 @@ fn between_segments(one: Segment, other: Segment) -> f64 {
     [to_segment(a, other), to_segment(b, other), to_segment(c, one), to_segment(d, one)]
         .into_iter()
         .fold(f64::INFINITY, f64::min)
+        .sqrt()
 }
 
+/// The square of a length: to compare, no root is needed.
+fn square(dx: f64, dy: f64) -> f64 {
+    dx * dx + dy * dy
+}
+
+/// The square of the distance of a point to a straight line that ends.
 fn to_segment((x, y): (f64, f64), [(ax, ay), (bx, by)]: Segment) -> f64 {
     let (dx, dy) = (bx - ax, by - ay);
-    let length = dx * dx + dy * dy;
+    let length = square(dx, dy);
     let share = if length > 0.0 { (((x - ax) * dx + (y - ay) * dy) / length).clamp(0.0, 1.0) } else { 0.0 };
-    (x - ax - share * dx).hypot(y - ay - share * dy)
+    square(x - ax - share * dx, y - ay - share * dy)
 }
 
 fn cross([a, b]: Segment, [c, d]: Segment) -> bool {
