@@ -60,7 +60,7 @@ fn main() {
         };
         // Over a file of the last round, as any run but the first of a batch finds one.
         let file = File::create(wave(number % 20)).expect("a file");
-        let mut file = BufWriter::with_capacity(1 << 20, file);
+        let mut file = BufWriter::with_capacity(1 << 18, file);
         BroadcastWav::new(&spoken.samples, &options)
             .expect("short enough")
             .write(&mut file)

@@ -9,7 +9,7 @@ use tempfile::NamedTempFile;
 use crate::error::Error;
 
 /// Bytes that are handed to the system at once: enough that it has little to do for each.
-const BUFFER: usize = 1 << 20;
+const BUFFER: usize = 1 << 18;
 
 /// Files to be written; nothing appears before [`Output::commit`].
 #[derive(Debug, Default)]

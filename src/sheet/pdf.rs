@@ -178,10 +178,12 @@ impl<'d> Printer<'d> {
             message: error.to_string(),
         };
         let drawings = drawings.into_iter().map(|(path, bytes)| (path, Bytes::new(bytes))).collect();
-        let facts = serde_json::to_value(facts).map_err(inner)?;
-        self.check_letters(&facts)?;
-        let facts = serde_json::to_vec(&facts).map_err(inner)?;
-        let desk = Desk { printer: self, facts: Bytes::new(facts), drawings, main: id(&main)? };
+        let written = serde_json::to_string(facts).map_err(inner)?;
+        // JSON writes letters as they are, but for those that no text should have; and fonts have what it adds.
+        if written.contains("\\u") || !written.chars().all(|letter| self.sets(letter)) {
+            self.check_letters(&serde_json::to_value(facts).map_err(inner)?)?;
+        }
+        let desk = Desk { printer: self, facts: Bytes::from_string(written), drawings, main: id(&main)? };
         let compiled = typst::compile::<PagedDocument>(&desk);
         let document = compiled.output.map_err(|errors| desk.broken(&errors))?;
         if let Some(warning) = compiled.warnings.first() {
@@ -211,12 +213,16 @@ impl Printer<'_> {
         self.letters.get(letter as usize).is_some_and(|has| *has)
     }
 
+    /// Whether a letter can be set.
+    fn sets(&self, letter: char) -> bool {
+        letter.is_whitespace() || self.covers(letter)
+    }
+
     /// Finds the first text with letters that no font has.
     fn check_letters(&self, facts: &serde_json::Value) -> Result<(), SheetError> {
         match facts {
             serde_json::Value::String(text) => {
-                let mut letters: Vec<char> =
-                    text.chars().filter(|c| !c.is_whitespace() && !self.covers(*c)).collect();
+                let mut letters: Vec<char> = text.chars().filter(|letter| !self.sets(*letter)).collect();
                 letters.dedup();
                 if letters.is_empty() {
                     Ok(())

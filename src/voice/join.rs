@@ -200,41 +200,36 @@ impl<'a> Mix<'a> {
         &self.spans
     }
 
-    /// The room, for as long as the stretch from a frame on.
-    fn lay_room(&self, from: usize, into: &mut [f32]) {
+    /// The room, for as long as the stretch from a frame on, and over it a clip where one is heard.
+    fn lay(&self, from: usize, into: &mut [f32], clip: Option<(&[i16], f32)>) {
         let mut at = 0;
         while let Some(rest) = into.get_mut(at..).filter(|rest| !rest.is_empty()) {
             let room = self.room.from(from + at);
-            let room = room.get(..rest.len()).unwrap_or(room);
-            if room.is_empty() {
-                rest.fill(0.0);
-                break;
+            match clip {
+                Some((clip, step)) => {
+                    let clip = clip.get(at..).unwrap_or_default();
+                    wide::set_sum(rest, [room, clip], [self.room.step(), step]);
+                }
+                None => wide::set(rest, room, self.room.step()),
             }
-            wide::set(rest, room, self.room.gain);
-            at += room.len();
+            // No room is empty.
+            at += room.len().max(1);
         }
     }
 
-    /// Adds a stretch of a clip: rising, at its gain, and falling.
-    fn add(&self, layer: &Layer<'_>, heard: Range<usize>, target: &mut [f32]) {
-        let (clip, step) = (&*layer.clip, layer.step);
+    /// Adds how a clip rises and falls, in a stretch from a frame on.
+    fn add_fades(&self, layer: &Layer<'_>, from: usize, into: &mut [f32]) {
         let Range { start: rise, end: fall } = layer.body();
-        let within = |stretch: Range<usize>| {
-            let from = stretch.start.clamp(heard.start, heard.end);
-            from..stretch.end.clamp(from, heard.end)
-        };
-        let mut add = |stretch: Range<usize>, curve: &[f32]| {
-            let target = target.get_mut(stretch.start - heard.start..).unwrap_or_default();
-            wide::add_shaped(target, clip.get(stretch).unwrap_or_default(), curve, step);
-        };
-        let (rising, falling) = (within(0..rise), within(fall..clip.len()));
         let (rises, falls) = (self.fades.get(&layer.fade_in), self.fades.get(&layer.fade_out));
-        let fallen = (falling.start + layer.fade_out).saturating_sub(clip.len());
-        add(rising.clone(), rises.and_then(|fade| fade.rise.get(rising.start..)).unwrap_or_default());
-        add(falling, falls.and_then(|fade| fade.fall.get(fallen..)).unwrap_or_default());
-        let body = within(rise..fall);
-        let target = target.get_mut(body.start - heard.start..).unwrap_or_default();
-        wide::add(target, clip.get(body).unwrap_or_default(), step);
+        let fades =
+            [(0..rise, rises.map(|fade| &fade.rise)), (fall..layer.clip.len(), falls.map(|fade| &fade.fall))];
+        for (faded, curve) in fades {
+            let heard = layer.heard(faded.clone(), from, into.len());
+            let place = (layer.start + heard.start).saturating_sub(from);
+            let curve = curve.and_then(|curve| curve.get(heard.start - faded.start..)).unwrap_or_default();
+            let clip = layer.clip.get(heard).unwrap_or_default();
+            wide::add_shaped(into.get_mut(place..).unwrap_or_default(), clip, curve, layer.step);
+        }
     }
 }
 
@@ -243,6 +238,12 @@ impl Layer<'_> {
     fn body(&self) -> Range<usize> {
         let rise = self.fade_in.min(self.clip.len());
         rise..self.clip.len().saturating_sub(self.fade_out).max(rise)
+    }
+
+    /// What of some of its frames lies in a stretch of the mix.
+    fn heard(&self, frames: Range<usize>, from: usize, length: usize) -> Range<usize> {
+        let within = |at: usize| at.saturating_sub(self.start).clamp(frames.start, frames.end);
+        within(from)..within(from + length)
     }
 }
 
@@ -315,16 +316,25 @@ impl Sound for Mix<'_> {
     }
 
     fn make(&self, from: usize, into: &mut [f32]) {
-        self.lay_room(from, into);
         let end = from + into.len();
         let first = self.layers.partition_point(|layer| layer.start + layer.clip.len() <= from);
         let layers = self.layers.get(first..).unwrap_or_default();
-        for layer in layers.iter().take_while(|layer| layer.start < end) {
-            // What of the clip lies in the stretch.
-            let heard = from.saturating_sub(layer.start)..(end - layer.start).min(layer.clip.len());
-            let place = (layer.start + heard.start) - from;
-            self.add(layer, heard, into.get_mut(place..).unwrap_or_default());
+        let layers = layers.iter().take_while(|layer| layer.start < end);
+        // Where a clip is at its gain no other is heard: it and the room go down together.
+        let mut laid = 0;
+        for layer in layers.clone() {
+            let body = layer.heard(layer.body(), from, into.len());
+            if !body.is_empty() {
+                let place = layer.start + body.start - from;
+                self.lay(from + laid, into.get_mut(laid..place).unwrap_or_default(), None);
+                laid = place + body.len();
+                let clip = layer.clip.get(body).unwrap_or_default();
+                let into = into.get_mut(place..laid).unwrap_or_default();
+                self.lay(from + place, into, Some((clip, layer.step)));
+            }
         }
+        self.lay(from + laid, into.get_mut(laid..).unwrap_or_default(), None);
+        layers.for_each(|layer| self.add_fades(layer, from, into));
     }
 }
 

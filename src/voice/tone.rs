@@ -5,6 +5,7 @@ use std::sync::{Arc, LazyLock};
 
 use super::SAMPLE_RATE;
 use super::noise::triangular;
+use super::steps::Steps;
 use super::tally::Tally;
 
 /// Frames of room tone before it repeats: 2.7 s, too long to be heard as a pattern.
@@ -17,7 +18,7 @@ const PASS: f64 = 0.15;
 /// What is heard again and again; it repeats without a seam.
 #[derive(Debug, Clone)]
 pub(super) struct Room {
-    samples: Arc<[f32]>,
+    sound: Arc<Steps>,
     /// To be applied to them.
     pub(super) gain: f32,
     /// Their mean square after the weighting filters.
@@ -49,7 +50,7 @@ impl Room {
         let Tally { sums, peak, .. } = Tally::of(&samples);
         let sum: f64 = sums.into_iter().map(f64::from).sum();
         let weighted = sum / samples.len().max(1) as f64;
-        Room { samples: samples.into(), gain: 1.0, weighted, peak: peak.into() }
+        Room { sound: Steps::of(&samples).into(), gain: 1.0, weighted, peak: peak.into() }
     }
 
     /// Louder or quieter.
@@ -59,7 +60,7 @@ impl Room {
     }
 
     pub(super) fn is_empty(&self) -> bool {
-        self.samples.is_empty()
+        self.sound.steps.is_empty()
     }
 
     /// The mean square after the weighting filters.
@@ -72,9 +73,15 @@ impl Room {
         f64::from(self.gain) * self.peak
     }
 
-    /// The samples from a frame on, up to where they repeat.
-    pub(super) fn from(&self, frame: usize) -> &[f32] {
-        self.samples.get(frame % self.samples.len().max(1)..).unwrap_or_default()
+    /// What a step is worth.
+    pub(super) fn step(&self) -> f32 {
+        self.gain * self.sound.unit
+    }
+
+    /// The steps from a frame on, up to where they repeat.
+    pub(super) fn from(&self, frame: usize) -> &[i16] {
+        let steps = &self.sound.steps;
+        steps.get(frame % steps.len().max(1)..).unwrap_or_default()
     }
 }
 

@@ -17,18 +17,6 @@ fn scale_with<S: Simd>(_: S, samples: &mut [f32], gain: f32) {
     }
 }
 
-/// Adds a sound in 16 bits, times a gain, to another.
-pub(super) fn add(target: &mut [f32], sound: &[i16], gain: f32) {
-    dispatch!(Level::new(), simd => add_with(simd, target, sound, gain));
-}
-
-#[inline(always)]
-fn add_with<S: Simd>(_: S, target: &mut [f32], sound: &[i16], gain: f32) {
-    for (sum, sample) in target.iter_mut().zip(sound) {
-        *sum += gain * f32::from(*sample);
-    }
-}
-
 /// Adds a sound in 16 bits, times a gain and a curve, to another.
 pub(super) fn add_shaped(target: &mut [f32], sound: &[i16], curve: &[f32], gain: f32) {
     dispatch!(Level::new(), simd => add_shaped_with(simd, target, sound, curve, gain));
@@ -41,15 +29,27 @@ fn add_shaped_with<S: Simd>(_: S, target: &mut [f32], sound: &[i16], curve: &[f3
     }
 }
 
-/// Puts a sound, times a gain, in the place of another; they end with the shorter.
-pub(super) fn set(target: &mut [f32], sound: &[f32], gain: f32) {
+/// Puts a sound in 16 bits, times a gain, in the place of another; they end with the shorter.
+pub(super) fn set(target: &mut [f32], sound: &[i16], gain: f32) {
     dispatch!(Level::new(), simd => set_with(simd, target, sound, gain));
 }
 
 #[inline(always)]
-fn set_with<S: Simd>(_: S, target: &mut [f32], sound: &[f32], gain: f32) {
+fn set_with<S: Simd>(_: S, target: &mut [f32], sound: &[i16], gain: f32) {
     for (place, sample) in target.iter_mut().zip(sound) {
-        *place = gain * sample;
+        *place = gain * f32::from(*sample);
+    }
+}
+
+/// The same with two sounds, each at its gain, in one.
+pub(super) fn set_sum(target: &mut [f32], sounds: [&[i16]; 2], gains: [f32; 2]) {
+    dispatch!(Level::new(), simd => set_sum_with(simd, target, sounds, gains));
+}
+
+#[inline(always)]
+fn set_sum_with<S: Simd>(_: S, target: &mut [f32], [one, other]: [&[i16]; 2], gains: [f32; 2]) {
+    for ((place, one), other) in target.iter_mut().zip(one).zip(other) {
+        *place = gains[0] * f32::from(*one) + gains[1] * f32::from(*other);
     }
 }
 
@@ -148,16 +148,19 @@ mod tests {
     fn every_sample_counts() {
         for length in [0, 1, 15, 16, 17, 100, 4095, 4096, 4097, 9000] {
             let samples: Vec<f32> = (0..length).map(|n| ((n * n % 97) as f32 - 48.0) / 64.0).collect();
-            let mut made = vec![1.0; length];
             let steps: Vec<i16> = samples.iter().map(|sample| (sample * 64.0) as i16).collect();
-            add(&mut made, &steps, 0.5 / 64.0);
+            let ones = vec![2i16; length];
+            // One more than there are of the sounds, which stays.
+            let mut made = vec![7.0; length + 1];
+            set(&mut made, &steps, 0.5 / 64.0);
+            assert!(made.iter().zip(&samples).all(|(half, sample)| *half == 0.5 * sample));
+            set_sum(&mut made, [&steps, &ones], [0.5 / 64.0, 0.5]);
             assert!(made.iter().zip(&samples).all(|(sum, sample)| *sum == 1.0 + 0.5 * sample));
+            assert_eq!(made.pop(), Some(7.0));
             let curve = vec![0.25; length];
-            add_shaped(&mut made, &steps, &curve, -2.0 / 64.0);
-            assert!(made.iter().all(|sum| *sum == 1.0));
-            add(&mut made, &steps, 0.5 / 64.0);
+            add_shaped(&mut made, &steps, &curve, 2.0 / 64.0);
             scale(&mut made, 2.0);
-            assert!(made.iter().zip(&samples).all(|(twice, sample)| *twice == 2.0 + sample));
+            assert!(made.iter().zip(&samples).all(|(sum, sample)| *sum == 2.0 * (1.0 + sample)));
             let mean =
                 samples.iter().map(|sample| f64::from(*sample).powi(2)).sum::<f64>() / length.max(1) as f64;
             assert!((power(&samples) - mean).abs() <= 1e-6 * mean, "{length}");
@@ -169,10 +172,6 @@ mod tests {
             let exact: f64 = samples.iter().zip(&turned).map(|(a, b)| f64::from(*a) * f64::from(*b)).sum();
             assert!((product(&samples, &turned) - exact).abs() <= 1e-6 * length as f64, "{length}");
             assert_eq!(rounded(&samples, 1.0 / 64.0), steps);
-            let mut put = vec![7.0; length + 1];
-            set(&mut put, &samples, 0.5);
-            assert!(put.iter().zip(&samples).all(|(half, sample)| *half == 0.5 * sample));
-            assert_eq!(put.last(), Some(&7.0));
         }
     }
 }
