@@ -8,7 +8,7 @@ use std::process::Command;
 
 use kabla::data::Embedded;
 use kabla::guidance::{Subject, Topic, chapter, for_topic, tell};
-use kabla::language::{Pack, Piece};
+use kabla::language::{Pack, Pause, Piece};
 use kabla::plan::make;
 use kabla::voice::active::active_level;
 use kabla::voice::channel::{self, Section, meeting, narrow, phone, phone_clips, room_tone};
@@ -25,15 +25,30 @@ use crate::examples;
 
 /// Messages of one language: the example's name with the topic, and the sound.
 pub(crate) fn messages(tag: &str, topics: &[Topic]) -> Vec<(String, Spoken)> {
+    beginnings(tag, topics, &[usize::MAX])
+}
+
+/// The same, of which each ends after as many sentences as `sentences` says in turn.
+pub(crate) fn beginnings(tag: &str, topics: &[Topic], sentences: &[usize]) -> Vec<(String, Spoken)> {
     let pack = Pack::load(&Embedded, tag).unwrap();
     let bank = Bank::load(&Embedded, tag, pack.voice()).unwrap();
     let mut made = Vec::new();
+    let mut lengths = sentences.iter().cycle();
     for (name, case) in examples() {
         let statements = tell(&case, &make(&case).unwrap());
         for topic in topics {
             let chosen = for_topic(&statements, *topic);
             let pieces: Vec<Piece> = chosen.iter().flat_map(|of| pack.say(of).unwrap()).collect();
             if !pieces.is_empty() {
+                let most = *lengths.next().unwrap();
+                let pieces: Vec<Piece> = pieces
+                    .split_inclusive(|piece| {
+                        matches!(piece, Piece::Pause(Pause::Sentence | Pause::Statement))
+                    })
+                    .take(most)
+                    .flatten()
+                    .cloned()
+                    .collect();
                 let spoken = speak(&pieces, &bank, &SpeakOptions::default()).unwrap();
                 made.push((format!("{tag}-{name}-{}", topic.name()), spoken));
             }
