@@ -58,7 +58,7 @@ fn main() {
             markers: spoken.lines.iter().map(|line| (line.from, line.words.clone())).collect(),
             wav: WavOptions::default(),
         };
-        // Over a file of the last round, as any run but the first of a batch finds one.
+        // Over an older file, whose room the system takes back: so it does when the program puts a new file in its place.
         let file = File::create(wave(number % 20)).expect("a file");
         let mut file = BufWriter::with_capacity(1 << 18, file);
         BroadcastWav::new(&spoken.samples, &options)

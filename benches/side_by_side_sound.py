@@ -46,6 +46,13 @@ def cpu(command, before=lambda: None):
     return taken[0], taken[len(taken) // 2]
 
 
+def loudness(ffmpeg):
+    """What ffmpeg measures, in LUFS."""
+    said = subprocess.run(["ffmpeg", "-nostdin", "-hide_banner", *map(str, ffmpeg[4:]), "aresample=48000,ebur128", "-f", "null", "-"],
+                          check=True, capture_output=True).stderr.decode()
+    return float(re.findall(r"I:\s+(-?[0-9.]+) LUFS", said)[-1])
+
+
 def both(first, second):
     """What two commands take one after the other."""
     return tuple(one + other for one, other in zip(first, second))
@@ -130,7 +137,7 @@ def main():
                 cpu([*ffmpeg, "aresample=48000,ebur128=peak=true,volume=-3dB", made / "ffmpeg.wav"]),
             "ffmpeg: in two runs, with the gain it measured": both(
                 cpu([*ffmpeg, "aresample=48000,ebur128", "-f", "null", "-"]),
-                cpu([*ffmpeg, "aresample=48000,volume=-3dB", made / "ffmpeg.wav"]),
+                cpu([*ffmpeg, f"aresample=48000,volume={-23 - loudness(ffmpeg):.1f}dB", made / "ffmpeg.wav"]),
             ),
             "kabla: first time, no clip kept": cpu(ours, lambda: shutil.rmtree(cache, ignore_errors=True)),
             "kabla: clips kept": cpu(ours),
