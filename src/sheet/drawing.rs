@@ -161,6 +161,22 @@ impl Oval {
     }
 }
 
+/// A root: where its middle is, how far from there the line reaches that its round ends close, and
+/// its turn in radians.
+struct Root {
+    x: f64,
+    y: f64,
+    reach: f64,
+    turn: f64,
+}
+
+impl Root {
+    /// One that lies along the page, as long and as thick as this.
+    fn level(x: f64, y: f64, length: f64, thick: f64) -> Root {
+        Root { x, y, reach: (length - thick).max(0.0) / 2.0, turn: 0.0 }
+    }
+}
+
 /// Ovals as one SVG path: what is painted in one stroke takes a tenth of the work.
 fn path(ovals: impl IntoIterator<Item = Oval>) -> String {
     // How far a curve's handles are from a quarter's ends, for a radius of 1.
@@ -185,6 +201,18 @@ fn path(ovals: impl IntoIterator<Item = Oval>) -> String {
             write_points(&mut path, quarter.map(at));
         }
         path.push('Z');
+    }
+    path
+}
+
+/// Roots as lines with round ends, as they are packed: four numbers each, where an oval takes 26.
+fn lines(roots: impl IntoIterator<Item = Root>) -> String {
+    let mut path = String::new();
+    for Root { x, y, reach, turn } in roots {
+        let (sin, cos) = turn.sin_cos();
+        let (across, down) = (reach * cos, reach * sin);
+        path.push('M');
+        write_points(&mut path, [(x - across, y - down), (x + across, y + down)]);
     }
     path
 }
@@ -333,6 +361,8 @@ struct Above {
     discs: String,
     boxes: Vec<Frame>,
     roots: String,
+    /// How thick the lines are that show them.
+    thick: f64,
     /// A root beside its count.
     signs: String,
 }
@@ -367,12 +397,11 @@ fn from_above(store: &Store, words: &Words<'_>) -> (Above, Vec<Label>) {
                 height: tenth(width * scale),
             }),
         }
-        roots.extend(layer.roots.iter().map(|(x, y, angle)| Oval {
+        roots.extend(layer.roots.iter().map(|(x, y, angle)| Root {
             x: middle + x * scale,
             // Seen from above, the floor's second direction points up the page.
             y: centre - y * scale,
-            rx: store.root_length / 2.0 * scale,
-            ry: store.root / 2.0 * scale,
+            reach: (store.root_length - store.root).max(0.0) / 2.0 * scale,
             turn: -angle,
         }));
         let foot = tenth(centre + down * scale / 2.0 + LINE);
@@ -383,7 +412,7 @@ fn from_above(store: &Store, words: &Words<'_>) -> (Above, Vec<Label>) {
             anchor: "start",
             text: words.count(index + 1),
         });
-        signs.push(Oval { x: middle - 10.0, y: foot - LETTERS * 0.35, rx: 8.0, ry: 4.0, turn: 0.0 });
+        signs.push(Root::level(middle - 10.0, foot - LETTERS * 0.35, 16.0, 8.0));
         labels.push(Label {
             x: tenth(middle + 3.0),
             y: foot,
@@ -397,8 +426,9 @@ fn from_above(store: &Store, words: &Words<'_>) -> (Above, Vec<Label>) {
         letters: LETTERS,
         discs: path(discs),
         boxes,
-        roots: path(roots),
-        signs: path(signs),
+        roots: lines(roots),
+        thick: tenth(store.root * scale),
+        signs: lines(signs),
     };
     (above, labels)
 }
@@ -410,6 +440,8 @@ struct BedPlan {
     letters: f64,
     frame: Frame,
     roots: String,
+    /// How thick the lines are that show them.
+    thick: f64,
     marks: Vec<Line>,
 }
 
@@ -426,18 +458,16 @@ fn bed(bed: &Bed, words: &Words<'_>) -> Result<(BedPlan, Vec<Label>), WordingErr
     let (row, place) =
         (frame.height / f64::from(bed.rows.max(1)), frame.width / f64::from(bed.roots_per_row.max(1)));
     let mut roots = Vec::new();
+    let length = (place * 0.64).min(18.0);
+    let thick = tenth((row * 0.4).min(length * 0.6).min(8.0));
     if bed.roots <= MOST_ROOTS {
         // The rows share the roots evenly; the first ones have one more where they do not divide.
         let (each, more) = (bed.roots / bed.rows.max(1), bed.roots % bed.rows.max(1));
         for line in 0..bed.rows {
             for root in 0..each + u32::from(line < more) {
-                roots.push(Oval {
-                    x: frame.x + (f64::from(root) + 0.5) * place,
-                    y: frame.y + (f64::from(line) + 0.5) * row,
-                    rx: (place * 0.32).min(9.0),
-                    ry: (row * 0.2).min(place * 0.2).min(4.0),
-                    turn: 0.0,
-                });
+                let (x, y) =
+                    (frame.x + (f64::from(root) + 0.5) * place, frame.y + (f64::from(line) + 0.5) * row);
+                roots.push(Root::level(x, y, length, thick));
             }
         }
     }
@@ -461,7 +491,7 @@ fn bed(bed: &Bed, words: &Words<'_>) -> Result<(BedPlan, Vec<Label>), WordingErr
         },
     ];
     let height = tenth(foot + 16.0 + LINE);
-    Ok((BedPlan { width: HALF, height, letters: LETTERS, frame, roots: path(roots), marks }, labels))
+    Ok((BedPlan { width: HALF, height, letters: LETTERS, frame, roots: lines(roots), thick, marks }, labels))
 }
 
 #[derive(Serialize)]

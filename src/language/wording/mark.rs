@@ -55,41 +55,56 @@ pub(super) fn read_span(text: &str) -> Option<DateSpan> {
 
 impl Mark<'_> {
     pub(super) fn encode(&self) -> String {
-        let mark =
-            |kind: char, parts: &[&str]| format!("{OPEN}{kind}{}{CLOSE}", parts.join(&PART.to_string()));
         match self {
-            Mark::Text(text) => mark('t', &[text]),
-            Mark::Plain(value, decimals) => mark('p', &[&value.to_string(), &decimals.to_string()]),
+            Mark::Text(text) => mark('t', [text]),
+            Mark::Plain(value, decimals) => mark('p', [&value.to_string(), &decimals.to_string()]),
             Mark::Said { value, decimals, form } => {
-                mark('s', &[&value.to_string(), &decimals.to_string(), form])
+                mark('s', [&value.to_string(), &decimals.to_string(), form])
             }
             Mark::Measure { value, decimals, unit } => {
-                mark('m', &[&value.to_string(), &decimals.to_string(), unit])
+                mark('m', [&value.to_string(), &decimals.to_string(), unit])
             }
-            Mark::Day(date, message) => mark('d', &[&date_text(*date), message]),
-            Mark::Span(span) => mark('r', &[&span_text(*span)]),
-            Mark::Wrong(problem) => mark('w', &[problem]),
+            Mark::Day(date, message) => mark('d', [&date_text(*date), message]),
+            Mark::Span(span) => mark('r', [&span_text(*span)]),
+            Mark::Wrong(problem) => mark('w', [problem]),
         }
     }
 
     fn read(body: &str) -> Option<Mark<'_>> {
         let kind = body.chars().next()?;
-        let parts: Vec<&str> = body.get(kind.len_utf8()..)?.split(PART).collect();
-        match (kind, parts.as_slice()) {
-            ('t', [text]) => Some(Mark::Text(text)),
-            ('p', [value, decimals]) => Some(Mark::Plain(value.parse().ok()?, decimals.parse().ok()?)),
-            ('s', [value, decimals, form]) => {
-                Some(Mark::Said { value: value.parse().ok()?, decimals: decimals.parse().ok()?, form })
+        let mut parts = body.get(kind.len_utf8()..)?.split(PART);
+        let mut part = || parts.next();
+        let mark = match kind {
+            't' => Mark::Text(part()?),
+            'p' => Mark::Plain(part()?.parse().ok()?, part()?.parse().ok()?),
+            's' => {
+                Mark::Said { value: part()?.parse().ok()?, decimals: part()?.parse().ok()?, form: part()? }
             }
-            ('m', [value, decimals, unit]) => {
-                Some(Mark::Measure { value: value.parse().ok()?, decimals: decimals.parse().ok()?, unit })
+            'm' => {
+                Mark::Measure { value: part()?.parse().ok()?, decimals: part()?.parse().ok()?, unit: part()? }
             }
-            ('d', [date, message]) => read_date(date).map(|date| Mark::Day(date, message)),
-            ('r', [span]) => read_span(span).map(Mark::Span),
-            ('w', [problem]) => Some(Mark::Wrong(problem)),
-            _ => None,
-        }
+            'd' => Mark::Day(read_date(part()?)?, part()?),
+            'r' => Mark::Span(read_span(part()?)?),
+            'w' => Mark::Wrong(part()?),
+            _ => return None,
+        };
+        parts.next().is_none().then_some(mark)
     }
+}
+
+fn mark<const PARTS: usize>(kind: char, parts: [&str; PARTS]) -> String {
+    let sign = OPEN.len_utf8();
+    let length = parts.iter().map(|part| sign + part.len()).sum::<usize>() + 2 * sign;
+    let mut mark = String::with_capacity(length);
+    mark.extend([OPEN, kind]);
+    for (number, part) in parts.into_iter().enumerate() {
+        if number > 0 {
+            mark.push(PART);
+        }
+        mark.push_str(part);
+    }
+    mark.push(CLOSE);
+    mark
 }
 
 /// Reads a formatted message back. Text outside any mark comes from string

@@ -11,8 +11,6 @@ mod phrases;
 mod pseudo;
 mod units;
 
-use std::fmt::Write as _;
-
 use chrono::{Datelike, NaiveDate};
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::types::{FluentNumber, FluentNumberOptions};
@@ -413,7 +411,7 @@ pub(super) fn write_runs(runs: &[Run], digits: impl Fn(f64, u8) -> String) -> St
         match run {
             Run::Text(literal, _) => text.push_str(literal),
             Run::Plain(value, decimals) | Run::Said(value, decimals, _) => {
-                let _ = write!(text, "{}", digits(*value, *decimals));
+                text.push_str(&digits(*value, *decimals));
             }
         }
     }
