@@ -1,6 +1,9 @@
-//! What this process has taken so far.
+//! What this process has taken so far, with memory as the program has it.
 
 use std::fs;
+
+#[global_allocator]
+static MEMORY: mimalloc::MiMalloc = mimalloc::MiMalloc;
 
 /// CPU time of this process so far, where /proc tells it.
 pub(crate) fn cpu_ms() -> f64 {
