@@ -181,18 +181,33 @@ impl Store {
     }
 
     fn cut_at(&self, layer: &Layer, at: f64) -> Vec<(f64, f64)> {
-        let (long, thick) = (self.root_length / 2.0, self.root / 2.0);
         let met = layer.roots.iter().filter_map(|(x, y, angle)| {
-            let (sin, cos) = angle.sin_cos();
-            let off = y - at;
-            // The chord of an ellipse that lies `off` the cut and points at `angle`.
-            let reach = (long * sin).powi(2) + (thick * cos).powi(2);
-            let inside = 1.0 - off * off / reach;
-            let shift = off * sin * cos * (long * long - thick * thick) / reach;
-            (inside > 0.0).then(|| (x - shift, long * thick * inside.sqrt() / reach.sqrt()))
+            let (middle, half) = chord(self.root_length, self.root, *angle, at - y)?;
+            Some((x + middle, half))
         });
         met.collect()
     }
+}
+
+/// Where a level line meets a root that lies at an angle, `off` from its middle: how far from there
+/// the middle of what it meets is, and half of its length. A root is a line with round ends, as it is packed.
+fn chord(length: f64, thick: f64, angle: f64, off: f64) -> Option<(f64, f64)> {
+    let (reach, radius) = ((length - thick).max(0.0) / 2.0, thick / 2.0);
+    let (sin, cos) = angle.sin_cos();
+    let ends = [-reach, reach].into_iter().flat_map(|end| {
+        let inside = radius * radius - (off - end * sin).powi(2);
+        let half = (inside > 0.0).then(|| inside.sqrt());
+        half.into_iter().flat_map(move |half| [end * cos - half, end * cos + half])
+    });
+    // A side runs beside the line at the distance of the radius.
+    let sides = [-radius, radius].into_iter().filter_map(|beside| {
+        let along = (off - beside * cos) / sin;
+        (along.abs() <= reach).then(|| along * cos - beside * sin)
+    });
+    let met: Vec<f64> = ends.chain(sides).collect();
+    let from = met.iter().copied().reduce(f64::min)?;
+    let to = met.iter().copied().reduce(f64::max)?;
+    Some(((from + to) / 2.0, (to - from) / 2.0))
 }
 
 fn profile(container: &Container) -> Vec<(f64, f64)> {
@@ -247,6 +262,49 @@ impl Season {
             harvest: case.harvest,
             rains: plan.rains,
             food,
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::chord;
+
+    /// By the distance of each point of the line from the root's spine.
+    #[test]
+    fn a_cut_meets_a_root_where_its_points_are_near_enough() {
+        let (length, thick, step) = (14.0, 5.0, 0.001);
+        for (angle, off) in [
+            (0.0, 0.0),
+            (0.0, 2.4),
+            (0.0, 2.6),
+            (0.6, 0.0),
+            (0.6, 3.9),
+            (0.6, -4.9),
+            (1.2, 5.0),
+            (std::f64::consts::FRAC_PI_2, 6.5),
+            (2.5, 1.0),
+            (-0.9, 7.5),
+        ] {
+            let reach = (length - thick) / 2.0;
+            let (sin, cos) = f64::sin_cos(angle);
+            let within = |x: &f64| {
+                let along = (x * cos + off * sin).clamp(-reach, reach);
+                (x - along * cos).hypot(off - along * sin) <= thick / 2.0
+            };
+            let met: Vec<f64> = (-10_000..=10_000).map(|at| f64::from(at) * step).filter(within).collect();
+            let expected =
+                met.first().zip(met.last()).map(|(from, to)| ((from + to) / 2.0, (to - from) / 2.0));
+            match (chord(length, thick, angle, off), expected) {
+                (Some((middle, half)), Some((of_points, half_of_points))) => {
+                    assert!((middle - of_points).abs() < 2.0 * step, "{angle} {off}: {middle} {of_points}");
+                    assert!(
+                        (half - half_of_points).abs() < 2.0 * step,
+                        "{angle} {off}: {half} {half_of_points}"
+                    );
+                }
+                (found, expected) => assert_eq!(found, expected, "{angle} {off}"),
+            }
         }
     }
 }

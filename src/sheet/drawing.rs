@@ -301,7 +301,8 @@ fn side(store: &Store, words: &Words<'_>) -> Result<(Side, Vec<Label>), WordingE
             x: x(across),
             y: centre,
             rx: half * scale,
-            ry: store.root / 2.0 * scale,
+            // Near its tip a root is as high as it is wide.
+            ry: half.min(store.root / 2.0) * scale,
             turn: 0.0,
         }));
         let text = words.count(index + 1);
