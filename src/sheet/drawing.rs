@@ -530,15 +530,18 @@ fn rows(of: &Rows, words: &Words<'_>) -> Result<(FieldRows, Vec<Label>), Wording
         Rows::Ridges(_, along) => {
             let scale = (40.0 / between.max(1.0)).min(wide / 2.0 / along.max(1.0));
             let (row, step) = (between * scale, along * scale);
+            // No leaf reaches beyond its ridge.
+            let first = (step / 2.0).max(9.0);
+            let places = 1 + ((wide - 2.0 * first) / step).max(0.0) as u32;
             for line in 0..2 {
                 let y = TOP + f64::from(line) * row;
                 drawn.ridges.push(Frame { x: 2.0, y: tenth(y), width: wide, height: tenth(row * 0.6) });
-                for place in 0..((wide / step).floor().max(1.0) as u32) {
-                    drawn.plants.push(plant(2.0 + (f64::from(place) + 0.5) * step, y + row * 0.3));
+                for place in 0..places {
+                    drawn.plants.push(plant(2.0 + first + f64::from(place) * step, y + row * 0.3));
                 }
             }
             let foot = TOP + row * 1.6 + 8.0;
-            let from = 2.0 + step / 2.0;
+            let from = 2.0 + first;
             drawn.marks.push(Line {
                 x1: tenth(from),
                 y1: tenth(foot),
