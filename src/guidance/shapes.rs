@@ -202,7 +202,7 @@ fn chord(length: f64, thick: f64, angle: f64, off: f64) -> Option<(f64, f64)> {
     // A side runs beside the line at the distance of the radius.
     let sides = [-radius, radius].into_iter().filter_map(|beside| {
         let along = (off - beside * cos) / sin;
-        (along.abs() <= reach).then(|| along * cos - beside * sin)
+        (along.abs() <= reach).then_some(along * cos - beside * sin)
     });
     let met: Vec<f64> = ends.chain(sides).collect();
     let from = met.iter().copied().reduce(f64::min)?;
