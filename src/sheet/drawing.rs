@@ -528,11 +528,13 @@ fn rows(of: &Rows, words: &Words<'_>) -> Result<(FieldRows, Vec<Label>), Wording
     let plant = |x: f64, y: f64| (tenth(x), tenth(y));
     let (first, row) = match *of {
         Rows::Ridges(_, along) => {
-            let scale = (40.0 / between.max(1.0)).min(wide / 2.0 / along.max(1.0));
+            // Two plants have room, with no leaf beyond the ridge: the mark goes from one to the other.
+            const LEAF: f64 = 9.0;
+            let longest = (wide / 2.0).min(wide - 2.0 * LEAF);
+            let scale = (40.0 / between.max(1.0)).min(longest / along.max(1.0));
             let (row, step) = (between * scale, along * scale);
-            // No leaf reaches beyond its ridge.
-            let first = (step / 2.0).max(9.0);
-            let places = 1 + ((wide - 2.0 * first) / step).max(0.0) as u32;
+            let first = (step / 2.0).max(LEAF);
+            let places = 1 + ((wide - 2.0 * first) / step + 0.01).max(1.0) as u32;
             for line in 0..2 {
                 let y = TOP + f64::from(line) * row;
                 drawn.ridges.push(Frame { x: 2.0, y: tenth(y), width: wide, height: tenth(row * 0.6) });
