@@ -1,12 +1,15 @@
 //! PDF by Typst, compiled in this process.
 //!
-//! A template asks for `/facts.json` and gets the facts; pictures come from the
-//! templates folder, drawings from the facts. Nothing else can be reached from it.
+//! A template asks for `/facts.json` and gets the facts, for `/letters.json` and
+//! gets which pictures are also letters of a font; pictures come from the templates
+//! folder, drawings from the facts. Nothing else can be reached from it.
 
+use std::borrow::Cow;
 use std::collections::{BTreeMap, HashMap};
 use std::sync::Mutex;
 
-use serde::Serialize;
+use serde::{Deserialize, Serialize};
+use sha2::{Digest as _, Sha256};
 use typst::diag::{FileError, FileResult, Severity, SourceDiagnostic};
 use typst::foundations::{Bytes, Content, Datetime, Duration, Label, Selector, Smart, Value};
 use typst::introspection::Introspector as _;
@@ -22,6 +25,10 @@ use super::{Facts, SheetError};
 use crate::data::Data;
 
 const FACTS: &str = "/facts.json";
+const LETTERS: &str = "/letters.json";
+/// The font whose letters are pictures, as templates name it, and what lists them (`fonts/make_pictures`).
+const PICTURE_FONT: &str = "Kabla Pictures";
+const PICTURES: &str = "fonts/pictures.json";
 /// The label of what does not fit.
 const OVERFLOW: &str = "overflow";
 
@@ -73,6 +80,8 @@ pub struct Printer<'d> {
     fonts: Vec<Font>,
     /// By code point, whether some font has the letter.
     letters: Vec<bool>,
+    /// What templates get as [`LETTERS`].
+    pictures: Bytes,
     /// Templates and pictures read so far.
     read: Mutex<HashMap<FileId, Bytes>>,
     /// Templates parsed so far.
@@ -111,22 +120,30 @@ impl<'d> Printer<'d> {
     /// Loads the fonts.
     ///
     /// # Errors
-    /// No font at all.
+    /// No font at all; a list of pictures that cannot be read.
     pub fn new(data: &'d dyn Data) -> Result<Printer<'d>, SheetError> {
         let files =
             data.list("fonts").into_iter().filter(|name| name.ends_with(".ttf") || name.ends_with(".otf"));
         let fonts: Vec<Font> = files
-            .filter_map(|name| data.read(&format!("fonts/{name}")).map(std::borrow::Cow::into_owned))
+            .filter_map(|name| data.read(&format!("fonts/{name}")).map(Cow::into_owned))
             .flat_map(|bytes| Font::iter(Bytes::new(bytes)).collect::<Vec<_>>())
             .collect();
         if fonts.is_empty() {
             return Err(SheetError::Missing("a font in fonts/".to_owned()));
         }
+        let (drawn, written): (Vec<&Font>, Vec<&Font>) =
+            fonts.iter().partition(|font| font.info().family == PICTURE_FONT);
+        let pictures = if drawn.is_empty() { Ok(b"{}".to_vec()) } else { pictures_of(data) };
+        let pictures = pictures.map_err(|error| SheetError::Template {
+            file: data.shown(PICTURES),
+            message: error.to_string(),
+        })?;
         Ok(Printer {
             data,
             library: LazyHash::new(Library::default()),
             book: LazyHash::new(FontBook::from_fonts(&fonts)),
-            letters: letters_of(&fonts),
+            letters: letters_of(&written),
+            pictures: Bytes::new(pictures),
             fonts,
             read: Mutex::default(),
             parsed: Mutex::default(),
@@ -239,8 +256,32 @@ impl Printer<'_> {
     }
 }
 
+/// A picture that is also a letter.
+#[derive(Deserialize)]
+struct Letter {
+    name: String,
+    /// Of the file it was made of.
+    sha256: String,
+}
+
+/// The pictures that are also letters of the picture font, as JSON: for each the number of its letter. A picture is
+/// left out where its file is another than the letter was made of.
+fn pictures_of(data: &dyn Data) -> Result<Vec<u8>, serde_json::Error> {
+    let listed = data.read(PICTURES).unwrap_or(Cow::Borrowed(b"[]"));
+    let listed: Vec<Letter> = serde_json::from_slice(&listed)?;
+    let same = |letter: &Letter| {
+        let file = data.read(&format!("templates/pictures/{}.svg", letter.name)).unwrap_or_default();
+        let mark: String = Sha256::digest(&file).iter().map(|byte| format!("{byte:02x}")).collect();
+        mark == letter.sha256
+    };
+    let numbered = listed.iter().zip(1..).filter(|(letter, _)| same(letter));
+    let numbers: BTreeMap<&str, usize> =
+        numbered.map(|(letter, number)| (letter.name.as_str(), number)).collect();
+    serde_json::to_vec(&numbers)
+}
+
 /// By code point, whether some font has the letter. Fonts themselves are slow to tell.
-fn letters_of(fonts: &[Font]) -> Vec<bool> {
+fn letters_of(fonts: &[&Font]) -> Vec<bool> {
     let mut letters = Vec::new();
     for letter in fonts.iter().flat_map(|font| font.info().coverage.iter()) {
         let at = letter as usize;
@@ -319,6 +360,9 @@ impl Desk<'_> {
         let path = id.vpath().get_with_slash();
         if path == FACTS {
             return Ok(self.facts.clone());
+        }
+        if path == LETTERS {
+            return Ok(self.printer.pictures.clone());
         }
         if let Some(drawing) = self.drawings.get(path) {
             return Ok(drawing.clone());
