@@ -190,9 +190,9 @@ class Pen:
         self.put(commands, fill, width)
 
     def dot(self, x, y, r=4, ink=BLACK):
-        """A round spot whose size does not scale."""
+        """A round spot whose size does not scale. Its line has a length, since paper leaves out those that have none."""
         cx, cy = self.place((x, y))
-        self.put([("M", [(cx, cy)]), ("L", [(cx, cy)])], "none", 2 * r, ink)
+        self.put([("M", [(cx, cy)]), ("L", [(cx + 0.5, cy)])], "none", 2 * r, ink)
 
     def limb(self, d, width, edge=True):
         """A thick black line: an arm, a leg, a finger."""

@@ -156,6 +156,49 @@ fn a_guide_shows_and_asks() {
     }
 }
 
+/// The numbers behind each `before` of a drawing, up to what is no number.
+fn numbers_after(svg: &str, before: &str) -> Vec<f64> {
+    let number = |rest: &str| {
+        let end = rest.find(|letter: char| !letter.is_ascii_digit() && letter != '.').unwrap_or(rest.len());
+        rest[..end].parse().unwrap()
+    };
+    svg.split(before).skip(1).map(number).collect()
+}
+
+/// In the corner of a field that a sheet draws, each ridge has two plants at least and no leaf beyond its ends, and
+/// the measure goes from one plant to the next; with room for little beside it, too.
+#[test]
+fn ridges_are_drawn_with_plants_to_measure_between() {
+    // Half of a leaf's span, with its outline.
+    const LEAF: f64 = 7.8;
+    let farm = include_str!("../../examples/farm.toml");
+    for (between, along) in
+        [("0.6", "0.1"), ("0.6", "1.5"), ("1.0", "0.3"), ("3", "0.25"), ("3", "2"), ("0.3", "2")]
+    {
+        let text = farm.replace("ridge_spacing_m = 1.0", &format!("ridge_spacing_m = {between}"));
+        let text = text.replace("plant_spacing_m = 0.3", &format!("plant_spacing_m = {along}"));
+        let case = kabla::case::read("farm.toml", &text, &|_| unreachable!()).unwrap().0;
+        for tag in ["sw", "am", "en-XA"] {
+            let facts = drawn(tag, &case);
+            let svg = &facts.drawings.iter().find(|drawing| drawing.name == "rows").unwrap().svg;
+            let what = format!("{between} {along} {tag}: {svg}");
+            let (left, wide) = (numbers_after(svg, "<rect x=\"")[0], numbers_after(svg, "width=\"")[0]);
+            let before: Vec<&str> = svg.split("v-7m0").collect();
+            let plants: Vec<f64> = before[..before.len() - 1]
+                .iter()
+                .map(|text| text.rsplit('M').next().unwrap().split(' ').next().unwrap().parse().unwrap())
+                .collect();
+            let (upper, lower) = plants.split_at(plants.len() / 2);
+            assert_eq!(upper, lower, "{what}");
+            assert!(upper.len() >= 2 && upper.is_sorted(), "{what}");
+            assert!(upper[0] - LEAF >= left && upper[upper.len() - 1] + LEAF <= left + wide, "{what}");
+            let (marks, to) = (numbers_after(svg, "<path d=\"M"), numbers_after(svg, "H")[0]);
+            let from = marks[marks.len() - 1];
+            assert!((from - upper[0]).abs() < 0.11 && (to - upper[1]).abs() < 0.11, "{what}");
+        }
+    }
+}
+
 /// Data with one template in another's place.
 struct With(&'static str, &'static str);
 
