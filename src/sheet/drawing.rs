@@ -205,11 +205,13 @@ fn path(ovals: impl IntoIterator<Item = Oval>) -> String {
     path
 }
 
-/// Roots as lines with round ends, as they are packed: four numbers each, where an oval takes 26.
+/// Roots as lines with round ends, as they are packed: four numbers each, where an oval takes 26. That of a
+/// round root has a length too: paper leaves out a path of one line that has none.
 fn lines(roots: impl IntoIterator<Item = Root>) -> String {
     let mut path = String::new();
     for Root { x, y, reach, turn } in roots {
         let (sin, cos) = turn.sin_cos();
+        let reach = reach.max(0.1);
         let (across, down) = (reach * cos, reach * sin);
         path.push('M');
         write_points(&mut path, [(x - across, y - down), (x + across, y + down)]);

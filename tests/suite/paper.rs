@@ -199,6 +199,29 @@ fn ridges_are_drawn_with_plants_to_measure_between() {
     }
 }
 
+/// The page setter leaves out a path of one line that has no length: the only check of a short store, the only root of
+/// a small one where roots are as thick as long.
+#[test]
+fn drawings_have_no_lines_without_length() {
+    let text = include_str!("../../examples/farm.toml")
+        .replace("harvest = 2027-05-24", "harvest = 2027-08-05")
+        .replace("length_m = 30\nwidth_m = 15", "area_m2 = 10");
+    let text = format!("{text}\n[assumptions]\nroot_length_mm = 61\nroot_diameter_mm = 61\n");
+    let case = kabla::case::read("farm.toml", &text, &|_| unreachable!()).unwrap().0;
+    let facts = drawn("en", &case);
+    assert_eq!(facts.steps.iter().find(|step| step.subject == "monthly-check").unwrap().when.len(), 1);
+    let names: Vec<&str> = facts.drawings.iter().map(|drawing| drawing.name.as_str()).collect();
+    assert!(["season", "layers", "bed"].iter().all(|name| names.contains(name)), "{names:?}");
+    for drawing in &facts.drawings {
+        for line in drawing.svg.split('M').skip(1) {
+            let line = line.split('"').next().unwrap();
+            assert!(!line.ends_with("h0") && !line.ends_with("v0"), "{}: {line}", drawing.name);
+            let ends: Vec<&str> = line.split(' ').collect();
+            assert!(ends.len() != 2 || ends[0] != ends[1], "{}: {line}", drawing.name);
+        }
+    }
+}
+
 /// Data with one template in another's place.
 struct With(&'static str, &'static str);
 
