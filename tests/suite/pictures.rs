@@ -80,6 +80,11 @@ fn faults(svg: &str) -> Vec<String> {
         let words: Vec<&str> = attributes.split('"').collect();
         for pair in words.chunks_exact(2) {
             let (name, value) = (pair[0].trim().trim_end_matches('='), pair[1]);
+            if name == "d"
+                && value.split('M').any(|line| line.split_once('L').is_some_and(|(from, to)| from == to))
+            {
+                faults.push(format!("a line without length, which paper leaves out: {value}"));
+            }
             let good = match name {
                 "fill" | "stroke" => ["none", "#000", "#fff"].contains(&value),
                 "stroke-width" => value.parse::<f64>().is_ok_and(|w| w * POINTS_A_UNIT >= LEAST_POINTS),
@@ -123,6 +128,7 @@ fn a_picture_that_a_copier_would_spoil_is_seen() {
         "<path d=\"M0 0\" stroke-width=\"2.8\"/>",
         "<path d=\"M0 0\" transform=\"scale(0.1)\"/>",
         "<path d=\"M0 0\" class=\"fine\"/>",
+        "<path d=\"M9 9L9 9\"/>",
         "<image href=\"photo.png\"/>",
         "<path d=\"M0 0\" opacity=\"0.5\"/>",
         "<style>path { fill: red }</style>",
@@ -174,24 +180,41 @@ fn every_picture_has_its_letter() {
     }
 }
 
-/// Data with the picture font alone.
-struct PicturesAlone;
+/// Data with the picture font alone, or with all others.
+struct Fonts {
+    of_pictures: bool,
+}
 
-impl Data for PicturesAlone {
+impl Data for Fonts {
     fn read(&self, path: &str) -> Option<Cow<'_, [u8]>> {
         Embedded.read(path)
     }
     fn list(&self, folder: &str) -> Vec<String> {
-        Embedded.list(folder).into_iter().filter(|name| name.contains("Pictures")).collect()
+        Embedded
+            .list(folder)
+            .into_iter()
+            .filter(|name| name.contains("Pictures") == self.of_pictures)
+            .collect()
     }
 }
 
 /// The letter that stands for pictures is none that words may have.
 #[test]
 fn no_words_are_set_in_pictures() {
-    let alone = Printer::new(&PicturesAlone).unwrap();
+    let alone = Printer::new(&Fonts { of_pictures: true }).unwrap();
     assert!(['\u{fffc}', 'a'].into_iter().all(|letter| !alone.covers(letter)));
     assert!(Printer::new(&Embedded).unwrap().covers('a'));
+}
+
+/// A folder with fonts of its own may have none of pictures: they are set from their files.
+#[test]
+fn without_their_font_pictures_are_files() {
+    let data = Fonts { of_pictures: false };
+    let has_font = |pdf: &[u8]| pdf.windows(13).any(|name| name == b"KablaPictures");
+    let plain = Printer::new(&Embedded).unwrap().print(Paper::Farm, &all_pictures()).unwrap();
+    let without = Printer::new(&data).unwrap().print(Paper::Farm, &all_pictures()).unwrap();
+    assert!(has_font(&plain.bytes) && !has_font(&without.bytes));
+    assert_eq!((without.pages, without.overflows), (plain.pages, Vec::new()));
 }
 
 /// Data with something after each picture: other files than the letters were made of.
