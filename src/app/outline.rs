@@ -54,7 +54,7 @@ pub fn outline(
     let mut titles = BTreeMap::new();
     for statement in tell(&read.case, &plan) {
         if let Subject::Step(topic) = statement.subject {
-            titles.insert(topic, pack.write(&statement).map_err(SheetError::from)?.title);
+            titles.insert(topic, pack.write_title(&statement).map_err(SheetError::from)?);
         }
     }
     let Season { from, to, store, checks, bed, field, harvest, rains, food } =

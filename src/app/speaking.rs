@@ -70,7 +70,7 @@ impl Message {
         for statement in statements {
             message.pieces.extend(pack.say(statement)?);
             if statement.subject.name() == name {
-                message.title = pack.write(statement)?.title;
+                message.title = pack.write_title(statement)?;
             }
         }
         Ok((!statements.is_empty()).then_some(message))

@@ -295,8 +295,6 @@ pub struct Written {
     pub show: String,
     /// What a meeting is asked; empty but for steps.
     pub ask: String,
-    /// The text message for a phone; empty where there is none.
-    pub sms: String,
     /// When it applies, one entry for each time.
     pub when: Vec<String>,
     /// The same without years and weekdays.
@@ -525,10 +523,6 @@ impl Pack {
             show = values.attribute(id, "show")?;
             ask = values.attribute(id, "ask")?;
         }
-        let sms = match has_sms(statement.subject) {
-            true => values.attribute(id, "sms")?,
-            false => String::new(),
-        };
         let spans = statement.when.iter();
         let mut when: Vec<String> =
             spans.clone().map(|span| self.write_span(*span)).collect::<Result<_, _>>()?;
@@ -553,10 +547,28 @@ impl Pack {
             alt,
             show,
             ask,
-            sms,
             when,
             brief,
         })
+    }
+
+    /// The title alone of a statement in writing.
+    ///
+    /// # Errors
+    /// As [`Pack::write`].
+    pub fn write_title(&self, statement: &Statement) -> Result<String, WordingError> {
+        self.label(statement.subject.name(), &statement.values)
+    }
+
+    /// A statement as a text message for phones; nothing where none is sent of its subject.
+    ///
+    /// # Errors
+    /// As [`Pack::write`].
+    pub fn write_sms(&self, statement: &Statement) -> Result<Option<String>, WordingError> {
+        if !has_sms(statement.subject) {
+            return Ok(None);
+        }
+        self.with(&statement.values).attribute(statement.subject.name(), "sms").map(Some)
     }
 
     /// A span in writing, without years and weekdays.

@@ -209,16 +209,18 @@ impl Facts {
             status_name: pack.status().name(),
         };
         for statement in statements {
-            let written = pack.write(statement)?;
             match statement.subject {
-                Subject::Opening => facts.opening = written.title,
-                Subject::Closing => facts.closing = written.title,
+                Subject::Opening => facts.opening = pack.write_title(statement)?,
+                Subject::Closing => facts.closing = pack.write_title(statement)?,
                 Subject::Step(topic) => {
                     let measures = measures(pack, topic, &statement.values)?;
+                    let written = pack.write(statement)?;
                     facts.steps.push(Entry { measures, ..entry(facts.steps.len() + 1, written) });
                 }
-                Subject::Table(table) => facts.tables.push(table_of(pack, table, statement, written)?),
-                Subject::Caution(_) => facts.cautions.push(entry(facts.cautions.len() + 1, written)),
+                Subject::Table(table) => facts.tables.push(table_of(pack, table, statement)?),
+                Subject::Caution(_) => {
+                    facts.cautions.push(entry(facts.cautions.len() + 1, pack.write(statement)?));
+                }
                 // Asked aloud at a meeting.
                 Subject::Question(_) => {}
             }
@@ -313,12 +315,8 @@ fn number_of(values: &Values, name: &str) -> Option<f64> {
 /// What stands where a value is not known.
 const UNKNOWN: &str = "–";
 
-fn table_of(
-    pack: &Pack,
-    table: Table,
-    statement: &Statement,
-    wording: Written,
-) -> Result<TableFacts, WordingError> {
+fn table_of(pack: &Pack, table: Table, statement: &Statement) -> Result<TableFacts, WordingError> {
+    let wording = pack.write(statement)?;
     let columns = table.columns();
     let words = pack.with(&statement.values);
     let row = |values: &Values, brief: bool| -> Result<Vec<String>, WordingError> {

@@ -112,7 +112,9 @@ pub fn sms(
                 once.values.retain(|(of, _)| *of != name);
                 once.values.push((name, Value::Date(day)));
             }
-            wanted.push((span.from, once.priority, once.subject, pack.write(&once)?.sms));
+            if let Some(text) = pack.write_sms(&once)? {
+                wanted.push((span.from, once.priority, once.subject, text));
+            }
         }
     }
     let day_of = |topic| {
@@ -126,8 +128,7 @@ pub fn sms(
             Subject::Closing => first,
             _ => None,
         };
-        let text = pack.write(statement)?.sms;
-        if let Some(day) = day.filter(|_| !text.is_empty()) {
+        if let (Some(day), Some(text)) = (day, pack.write_sms(statement)?) {
             wanted.push((day, statement.priority, statement.subject, text));
         }
     }

@@ -181,9 +181,9 @@ fn title(pack: &Pack, statement: &Statement) -> Result<String, WordingError> {
         Subject::Closing => pack.label("script-closing", &[]),
         // It is asked about the step, and has no title of its own.
         Subject::Question(topic) => {
-            Ok(pack.write(&Statement { subject: Subject::Step(topic), ..statement.clone() })?.title)
+            pack.write_title(&Statement { subject: Subject::Step(topic), ..statement.clone() })
         }
-        _ => Ok(pack.write(statement)?.title),
+        _ => pack.write_title(statement),
     }
 }
 

@@ -104,7 +104,7 @@ fn airing(pack: &Pack, statements: &[Statement], week: DateSpan) -> Result<Airin
     ] {
         let of_timing = items.iter().filter(|item| item.timing == timing);
         let topics: Vec<_> = of_timing
-            .map(|item| Ok((item.statement.subject.name(), pack.write(item.statement)?.title)))
+            .map(|item| Ok((item.statement.subject.name(), pack.write_title(item.statement)?)))
             .collect::<Result<_, WordingError>>()?;
         if !topics.is_empty() {
             told.push(Told { timing: name, label: pack.label(id, &[])?, topics });

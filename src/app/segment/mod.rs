@@ -373,7 +373,7 @@ impl<'s> Job<'_, 's> {
     }
 
     fn left_out(&self, pool: &Pool<'s>, set: u32) -> Result<Vec<String>, Error> {
-        self.left(pool, set).map(|item| Ok(self.pack.write(item.statement)?.title)).collect()
+        self.left(pool, set).map(|item| Ok(self.pack.write_title(item.statement)?)).collect()
     }
 
     /// Signatures and bed as lines of the cue sheet.
