@@ -41,12 +41,7 @@ impl Error {
             Error::Input(_) => 2,
             Error::Voice(VoiceError::Missing { .. }) => 3,
             Error::Voice(VoiceError::Bank(_)) => 2,
-            Error::Sheet(
-                SheetError::Template { .. }
-                | SheetError::TooFull { .. }
-                | SheetError::Missing(_)
-                | SheetError::NoFont { .. },
-            ) => 2,
+            Error::Wording(_) | Error::Sheet(_) => 2,
             _ => 1,
         }
     }

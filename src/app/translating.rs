@@ -9,8 +9,8 @@ use unic_langid::LanguageIdentifier;
 use super::output::Output;
 use super::{Data, Embedded, Error, Finding, ReadCase};
 use crate::guidance::Statement;
-use crate::language::{self, MEMORY_FILE, Memory, Pack, Report};
-use crate::sheet::{self, Printer, SmsOptions};
+use crate::language::{self, MEMORY_FILE, Memory, Pack, Report, WordingError};
+use crate::sheet::{self, Facts, Printer, SmsOptions};
 use crate::voice::{Bank, ClipState};
 
 pub use crate::language::{Coverage, Doubt};
@@ -95,11 +95,12 @@ fn check_one(
             }
             Err(_) => phrases.len(),
         };
-        match dear_messages(&pack, told) {
+        let sheets = told.iter().try_for_each(|statements| Facts::of(&pack, statements).map(drop));
+        match sheets.and_then(|()| dear_messages(&pack, told)) {
             Ok(dear) => report.findings.extend(dear),
-            Err(error) => report
+            Err(WordingError { id, problem, .. }) => report
                 .findings
-                .push(Finding::error(error.to_string()).file(format!("locales/{tag}/written.ftl"))),
+                .push(Finding::error(problem).file(format!("locales/{tag}/written.ftl")).field(id)),
         }
     }
     state.report = report;
@@ -107,7 +108,7 @@ fn check_one(
 }
 
 /// Text messages of the examples that take more parts than most people pay for.
-fn dear_messages(pack: &Pack, told: &[Vec<Statement>]) -> Result<Vec<Finding>, Error> {
+fn dear_messages(pack: &Pack, told: &[Vec<Statement>]) -> Result<Vec<Finding>, WordingError> {
     let mut dear: Vec<(String, usize)> = Vec::new();
     for statements in told {
         for message in sheet::sms(pack, statements, SmsOptions::default())? {
@@ -169,10 +170,10 @@ pub fn keep_sources(data: &dyn Data, root: Option<&Path>, tag: &str) -> Result<P
     write_memory(&memory, path)
 }
 
-/// Notes that somebody has reviewed texts of a pack, all where none is named. Returns how many.
+/// Notes that somebody has reviewed texts of a pack, all that are translated where none is named. Returns how many.
 ///
 /// # Errors
-/// Texts that the pack does not have, or a file that cannot be written.
+/// Texts that the pack does not have or that are not translated, or a file that cannot be written.
 pub fn review(
     data: &dyn Data,
     root: Option<&Path>,
@@ -181,13 +182,7 @@ pub fn review(
     (role, on): (&str, NaiveDate),
 ) -> Result<(usize, PathBuf), Error> {
     let (mut memory, path) = memory_of(data, root, tag)?;
-    let count = memory.review(data, tag, texts, (role, on)).map_err(|unknown| {
-        let finding = |id: String| {
-            Finding::error(format!("{id} is not a text of {tag}"))
-                .hint("names are such as mark-plants or mark-plants.text")
-        };
-        Error::Input(unknown.into_iter().map(finding).collect())
-    })?;
+    let count = memory.review(data, tag, texts, (role, on)).map_err(Error::Input)?;
     Ok((count, write_memory(&memory, path)?))
 }
 

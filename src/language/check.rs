@@ -9,7 +9,7 @@ use super::numerals::{Number, Numerals};
 use super::pack::{Pack, wanted};
 use super::wording::{Unit, units};
 use crate::data::{Data, Embedded};
-use crate::finding::{Finding, line_of};
+use crate::finding::Finding;
 
 /// How far a file of a pack has come.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -137,9 +137,7 @@ impl Look<'_> {
                     usize::from(self.memory.is_reviewed(self.file, &translated.id, &translated.text));
                 continue;
             }
-            let words =
-                unit.literals.iter().any(|literal| literal.chars().filter(|c| c.is_alphabetic()).count() > 2);
-            if translated.text == unit.text && words && !translated.same {
+            if translated.is_untranslated(unit) {
                 let finding = Finding::warning("is still the English text");
                 self.add(&translated, finding.hint("translate it, or put the comment \"# same\" above it"));
                 continue;
@@ -295,17 +293,14 @@ impl Look<'_> {
     }
 }
 
-/// Lines such as `# doubt: …`.
+/// Lines `# doubt: …`.
 fn doubts(path: &str, text: &str) -> Vec<Doubt> {
-    let found = text.match_indices("doubt:").filter_map(|(at, _)| {
-        let line = text.get(at..)?.lines().next()?.trim_start_matches("doubt:").trim();
-        let begin = text.get(..at)?.rsplit('\n').next()?;
-        begin
-            .trim_start()
-            .starts_with('#')
-            .then(|| Doubt { place: format!("{path}:{}", line_of(text, at)), text: line.to_owned() })
-    });
-    found.collect()
+    let doubt = |(line, number): (&str, u32)| {
+        let comment = line.trim_start().strip_prefix('#')?.trim_start_matches('#').trim_start();
+        let text = comment.strip_prefix("doubt:")?.trim().to_owned();
+        Some(Doubt { place: format!("{path}:{number}"), text })
+    };
+    text.lines().zip(1..).filter_map(doubt).collect()
 }
 
 /// Numbers that the rules have no words for, the first of each form.

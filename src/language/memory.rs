@@ -9,7 +9,7 @@ use chrono::NaiveDate;
 use uuid::Uuid;
 
 use super::check::{SOURCE, TEXT_FILES, text_of};
-use super::wording::units;
+use super::wording::{Unit, units};
 use crate::data::Data;
 use crate::finding::Finding;
 use crate::table;
@@ -88,25 +88,36 @@ impl Memory {
         self.update(data, tag, &[], None);
     }
 
-    /// Notes a review of the texts named, or of all.
+    /// Notes a review of the texts named, or of all that are translated. Returns how many.
     ///
     /// # Errors
-    /// The names that are no texts of the pack.
+    /// Names that are no texts of the pack, or of texts that are not translated.
     pub fn review(
         &mut self,
         data: &dyn Data,
         tag: &str,
         ids: &[String],
         (role, on): (&str, NaiveDate),
-    ) -> Result<usize, Vec<String>> {
-        let all: Vec<String> = TEXT_FILES
-            .iter()
-            .flat_map(|file| units(&text_of(data, tag, file).unwrap_or_default()))
-            .map(|unit| unit.id)
-            .collect();
-        let unknown: Vec<String> = ids.iter().filter(|id| !all.contains(id)).cloned().collect();
-        if !unknown.is_empty() {
-            return Err(unknown);
+    ) -> Result<usize, Vec<Finding>> {
+        let units_of = |tag| {
+            let texts = TEXT_FILES.iter().map(move |file| text_of(data, tag, file).unwrap_or_default());
+            texts.flat_map(|text| units(&text)).collect::<Vec<Unit>>()
+        };
+        let (all, sources) = (units_of(tag), units_of(SOURCE));
+        let wrong = |id: &String| {
+            let Some(unit) = all.iter().find(|unit| unit.id == *id) else {
+                let finding = Finding::error(format!("{id} is not a text of {tag}"));
+                return Some(finding.hint("names are such as mark-plants or mark-plants.text"));
+            };
+            let source = sources.iter().find(|source| source.id == *id)?;
+            (tag != SOURCE && unit.is_untranslated(source)).then(|| {
+                let finding = Finding::error(format!("{id} is still the English text"));
+                finding.hint("translate it, or put the comment \"# same\" above it")
+            })
+        };
+        let findings: Vec<Finding> = ids.iter().filter_map(wrong).collect();
+        if !findings.is_empty() {
+            return Err(findings);
         }
         Ok(self.update(data, tag, ids, Some((role, on))))
     }
@@ -126,15 +137,12 @@ impl Memory {
                 let Some(from) = source.iter().find(|source| source.id == unit.id) else { continue };
                 let now = print(&unit.text);
                 let before = self.entry(file, &unit.id).cloned();
-                let asked = review.filter(|_| ids.is_empty() || ids.contains(&unit.id));
-                if before.is_none()
-                    && unit.text == from.text
-                    && !unit.same
-                    && asked.is_none()
-                    && tag != SOURCE
-                {
+                let untranslated = tag != SOURCE && unit.is_untranslated(from);
+                if untranslated && before.is_none() {
                     continue;
                 }
+                let named = ids.is_empty() || ids.contains(&unit.id);
+                let asked = review.filter(|_| named && !untranslated);
                 let same_text = before.as_ref().is_some_and(|before| before.text == now);
                 reviewed += usize::from(asked.is_some());
                 entries.push(match (before, asked) {

@@ -303,7 +303,9 @@ pub struct Written {
 
 /// Why something could not be worded. Nothing is ever put in its place.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
-#[error("{language}: {id}: {problem}")]
+#[error(
+    "{language}: {id}: {problem}\n    hint: kabla language check {language} tells all that its pack lacks"
+)]
 pub struct WordingError {
     /// The pack's language tag.
     pub language: String,

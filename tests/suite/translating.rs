@@ -72,6 +72,12 @@ fn a_new_pack_has_every_text_with_its_help_and_is_not_begun_twice() {
         "a new pack has nothing wrong but what is not translated: {checked}"
     );
     assert!(checked.contains("the form cardinal has no words for 0"), "{checked}");
+    // How to write a doubt is told at the head of each file; that is none.
+    assert!(written.contains("# doubt:") && !checked.contains("for a reviewer"), "{checked}");
+    fs::write(pack.join("written.ftl"), format!("{written}\n# doubt: which word\n")).unwrap();
+    let checked = out(&kabla(folder.path(), &["language", "check", "om", "--data", "mine"]));
+    let line = written.lines().count() + 2;
+    assert!(checked.contains(&format!("written.ftl:{line}: which word")), "{checked}");
     let again = kabla(folder.path(), &["language", "new", "om", "--data", "mine"]);
     assert_eq!(again.status.code(), Some(2));
     assert!(err(&again).contains("is there already"), "{}", err(&again));
@@ -235,6 +241,39 @@ fn reviews_and_sources_are_remembered() {
     assert!(report.contains(&format!("{} of {} translated", texts() - 1, texts())), "{report}");
     out(&kabla(path, &["language", "keep", "sw", "--data", "."]));
     assert!(!check(path).contains("has changed since this was translated"));
+}
+
+/// Nobody can have read a translation that is not there.
+#[test]
+fn a_review_leaves_out_what_is_not_translated() {
+    let folder = swahili();
+    let path = folder.path();
+    change(path, "written.ftl", "sheet-place = Mahali", "sheet-place = Place");
+    let review = ["language", "review", "sw", "--data", ".", "--role", "teacher", "--on", "2026-11-25"];
+    out(&kabla(path, &review));
+    let report = check(path);
+    assert!(
+        report.contains(&format!("{1} of {0} translated, {1} reviewed", texts(), texts() - 1)),
+        "{report}"
+    );
+    let memory = fs::read_to_string(path.join("locales/sw/review.toml")).unwrap();
+    let named = kabla(path, &[&review[..], &["--text", "sheet-place", "--text", "sheet-for"]].concat());
+    assert_eq!(named.status.code(), Some(2), "{}", err(&named));
+    assert!(err(&named).contains("sheet-place is still the English text"), "{}", err(&named));
+    assert_eq!(fs::read_to_string(path.join("locales/sw/review.toml")).unwrap(), memory);
+}
+
+/// What a pack cannot say yet is its translator's to mend, and is told as such.
+#[test]
+fn a_pack_without_number_words_says_what_to_do() {
+    let folder = tempfile::tempdir().unwrap();
+    out(&kabla(folder.path(), &["language", "new", "om", "--data", "."]));
+    let day = ["language", "date", "2027-05-24", "--language", "om", "--data", "."];
+    let output = kabla(folder.path(), &day);
+    assert_eq!(output.status.code(), Some(2), "{}", err(&output));
+    for wanted in ["`day` have no words for 24", "hint: kabla language check om"] {
+        assert!(err(&output).contains(wanted), "{}", err(&output));
+    }
 }
 
 #[test]

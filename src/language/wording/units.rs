@@ -28,6 +28,14 @@ pub(in crate::language) struct Unit {
     pub(in crate::language) same: bool,
 }
 
+impl Unit {
+    /// Whether it still is the text that it is to be made from. One without words is the same in many languages.
+    pub(in crate::language) fn is_untranslated(&self, source: &Unit) -> bool {
+        let is_word = |literal: &String| literal.chars().filter(|c| c.is_alphabetic()).count() > 2;
+        self.text == source.text && !self.same && source.literals.iter().any(is_word)
+    }
+}
+
 /// All texts of a file in its order; what cannot be parsed is left out, as its reader reports it.
 pub(in crate::language) fn units(text: &str) -> Vec<Unit> {
     let (Ok(mut resource) | Err((mut resource, _))) = parser::parse(text.to_owned());
