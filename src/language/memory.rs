@@ -17,6 +17,29 @@ use crate::table;
 /// The file in the pack's folder.
 pub const FILE: &str = "review.toml";
 
+/// A text of a pack.
+struct Text {
+    file: &'static str,
+    unit: Unit,
+    /// What it is made from, where there is such a text.
+    source: Option<Unit>,
+    untranslated: bool,
+}
+
+fn texts(data: &dyn Data, tag: &str) -> Vec<Text> {
+    let mut texts = Vec::new();
+    for file in TEXT_FILES {
+        let sources = units(&text_of(data, SOURCE, file).unwrap_or_default());
+        for unit in units(&text_of(data, tag, file).unwrap_or_default()) {
+            let source = sources.iter().find(|source| source.id == unit.id).cloned();
+            let untranslated =
+                tag != SOURCE && source.as_ref().is_some_and(|source| unit.is_untranslated(source));
+            texts.push(Text { file, unit, source, untranslated });
+        }
+    }
+    texts
+}
+
 /// A short print of a text, by which it is known again.
 pub(super) fn print(text: &str) -> String {
     Uuid::new_v5(&Uuid::NAMESPACE_OID, text.as_bytes()).simple().to_string().chars().take(12).collect()
@@ -99,21 +122,21 @@ impl Memory {
         ids: &[String],
         (role, on): (&str, NaiveDate),
     ) -> Result<usize, Vec<Finding>> {
-        let units_of = |tag| {
-            let texts = TEXT_FILES.iter().map(move |file| text_of(data, tag, file).unwrap_or_default());
-            texts.flat_map(|text| units(&text)).collect::<Vec<Unit>>()
-        };
-        let (all, sources) = (units_of(tag), units_of(SOURCE));
-        let wrong = |id: &String| {
-            let Some(unit) = all.iter().find(|unit| unit.id == *id) else {
+        // A name may stand in both files: translated in one is enough.
+        let mut translated: BTreeMap<String, bool> = BTreeMap::new();
+        for Text { unit, untranslated, .. } in texts(data, tag) {
+            *translated.entry(unit.id).or_default() |= !untranslated;
+        }
+        let wrong = |id: &String| match translated.get(id) {
+            None => {
                 let finding = Finding::error(format!("{id} is not a text of {tag}"));
-                return Some(finding.hint("names are such as mark-plants or mark-plants.text"));
-            };
-            let source = sources.iter().find(|source| source.id == *id)?;
-            (tag != SOURCE && unit.is_untranslated(source)).then(|| {
+                Some(finding.hint("names are such as mark-plants or mark-plants.text"))
+            }
+            Some(false) => {
                 let finding = Finding::error(format!("{id} is still the English text"));
-                finding.hint("translate it, or put the comment \"# same\" above it")
-            })
+                Some(finding.hint("translate it, or put the comment \"# same\" above it"))
+            }
+            Some(true) => None,
         };
         let findings: Vec<Finding> = ids.iter().filter_map(wrong).collect();
         if !findings.is_empty() {
@@ -131,36 +154,30 @@ impl Memory {
     ) -> usize {
         let mut entries = Vec::new();
         let mut reviewed = 0;
-        for file in TEXT_FILES {
-            let source = units(&text_of(data, SOURCE, file).unwrap_or_default());
-            for unit in units(&text_of(data, tag, file).unwrap_or_default()) {
-                let Some(from) = source.iter().find(|source| source.id == unit.id) else { continue };
-                let now = print(&unit.text);
-                let before = self.entry(file, &unit.id).cloned();
-                let untranslated = tag != SOURCE && unit.is_untranslated(from);
-                if untranslated && before.is_none() {
-                    continue;
-                }
-                let named = ids.is_empty() || ids.contains(&unit.id);
-                let asked = review.filter(|_| named && !untranslated);
-                let same_text = before.as_ref().is_some_and(|before| before.text == now);
-                reviewed += usize::from(asked.is_some());
-                entries.push(match (before, asked) {
-                    (Some(before), None) if same_text && review.is_some() => before,
-                    (before, asked) => Kept {
-                        file: file.to_owned(),
-                        id: unit.id,
-                        source: print(&from.text),
-                        text: now,
-                        by: asked
-                            .map(|(role, _)| role.to_owned())
-                            .or(before.as_ref().filter(|_| same_text).and_then(|before| before.by.clone())),
-                        on: asked
-                            .map(|(_, on)| on)
-                            .or(before.filter(|_| same_text).and_then(|before| before.on)),
-                    },
-                });
+        for Text { file, unit, source, untranslated } in texts(data, tag) {
+            let Some(source) = source else { continue };
+            let now = print(&unit.text);
+            let before = self.entry(file, &unit.id).cloned();
+            if untranslated && before.is_none() {
+                continue;
             }
+            let named = ids.is_empty() || ids.contains(&unit.id);
+            let asked = review.filter(|_| named && !untranslated);
+            let same_text = before.as_ref().is_some_and(|before| before.text == now);
+            reviewed += usize::from(asked.is_some());
+            entries.push(match (before, asked) {
+                (Some(before), None) if same_text && review.is_some() => before,
+                (before, asked) => Kept {
+                    file: file.to_owned(),
+                    id: unit.id,
+                    source: print(&source.text),
+                    text: now,
+                    by: asked
+                        .map(|(role, _)| role.to_owned())
+                        .or(before.as_ref().filter(|_| same_text).and_then(|before| before.by.clone())),
+                    on: asked.map(|(_, on)| on).or(before.filter(|_| same_text).and_then(|before| before.on)),
+                },
+            });
         }
         self.entries = entries;
         reviewed
