@@ -4,7 +4,7 @@
 
 use std::borrow::Cow;
 
-use chrono::{Datelike, NaiveDate};
+use chrono::NaiveDate;
 
 use crate::plan::DateSpan;
 
@@ -53,15 +53,6 @@ pub(super) fn read_span(text: &str) -> Option<DateSpan> {
     Some(DateSpan::new(read_date(from)?, read_date(to)?))
 }
 
-/// A day in a mark: it takes far longer to read one as it is written.
-fn number_of(date: NaiveDate) -> String {
-    date.num_days_from_ce().to_string()
-}
-
-fn day_of(number: &str) -> Option<NaiveDate> {
-    NaiveDate::from_num_days_from_ce_opt(number.parse().ok()?)
-}
-
 impl Mark<'_> {
     pub(super) fn encode(&self) -> String {
         match self {
@@ -73,8 +64,8 @@ impl Mark<'_> {
             Mark::Measure { value, decimals, unit } => {
                 mark('m', [&value.to_string(), &decimals.to_string(), unit])
             }
-            Mark::Day(date, message) => mark('d', [&number_of(*date), message]),
-            Mark::Span(span) => mark('r', [&number_of(span.from), &number_of(span.to)]),
+            Mark::Day(date, message) => mark('d', [&date_text(*date), message]),
+            Mark::Span(span) => mark('r', [&span_text(*span)]),
             Mark::Wrong(problem) => mark('w', [problem]),
         }
     }
@@ -92,8 +83,8 @@ impl Mark<'_> {
             'm' => {
                 Mark::Measure { value: part()?.parse().ok()?, decimals: part()?.parse().ok()?, unit: part()? }
             }
-            'd' => Mark::Day(day_of(part()?)?, part()?),
-            'r' => Mark::Span(DateSpan::new(day_of(part()?)?, day_of(part()?)?)),
+            'd' => Mark::Day(read_date(part()?)?, part()?),
+            'r' => Mark::Span(read_span(part()?)?),
             'w' => Mark::Wrong(part()?),
             _ => return None,
         };
