@@ -379,11 +379,11 @@ proptest::proptest! {
     }
 }
 
-/// The case that the README shows can be read and planned, comments and all.
+/// The case that the documents show can be read and planned, comments and all.
 #[test]
-fn the_readmes_case_is_right() {
-    let readme = include_str!("../../README.md");
-    let (_, rest) = readme.split_once("## The case file").unwrap();
+fn the_documented_case_is_right() {
+    let document = include_str!("../../docs/case-file.md");
+    let (_, rest) = document.split_once("## The case file").unwrap();
     let (text, _) = rest.split_once("```toml\n").unwrap().1.split_once("```").unwrap();
     let case = good(text);
     assert!(!kabla::plan::make(&case).unwrap().steps.is_empty());

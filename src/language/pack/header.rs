@@ -1,0 +1,125 @@
+//! What `pack.toml` says.
+
+use crate::table::Table;
+
+/// How far a pack may be trusted.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Status {
+    /// No fluent speaker has read it.
+    Draft,
+    /// A fluent speaker has read it.
+    Read,
+    /// It may go out.
+    Approved,
+}
+
+impl Status {
+    /// The label that says it on a sheet.
+    pub fn label(self) -> &'static str {
+        match self {
+            Status::Draft => "status-draft",
+            Status::Read => "status-read",
+            Status::Approved => "status-approved",
+        }
+    }
+
+    /// The status in one word, as in `pack.toml`.
+    pub fn name(self) -> &'static str {
+        match self {
+            Status::Draft => "draft",
+            Status::Read => "read",
+            Status::Approved => "approved",
+        }
+    }
+}
+
+/// Which way the script runs.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Direction {
+    /// From left to right.
+    LeftToRight,
+    /// From right to left.
+    RightToLeft,
+}
+
+/// What `pack.toml` says.
+#[derive(Debug)]
+pub(super) struct Header {
+    pub(super) name: String,
+    pub(super) direction: Direction,
+    pub(super) status: Status,
+    pub(super) voice: String,
+    pub(super) group: String,
+    pub(super) decimal: String,
+    /// Digits that must stand before a group sign for numbers to have any.
+    pub(super) least_before_group: usize,
+    /// Letters that text messages may replace, each with the one in its place.
+    pub(super) replace: Vec<(char, char)>,
+}
+
+impl Header {
+    pub(super) fn read(root: &Table<'_>, tag: &str) -> Option<Header> {
+        let text = |key, hint: &str| {
+            let text = root.text(key);
+            if text.is_none() && !root.has(key) {
+                root.missing(key, hint);
+            }
+            text
+        };
+        if text("tag", "write the language tag: tag = \"sw\"").is_some_and(|written| written != tag) {
+            root.problem("tag", "differs from the folder's name", format!("write tag = \"{tag}\""));
+        }
+        let name = text("name", "write the language's name in itself: name = \"Kiswahili\"");
+        text("script", "write the script's code: script = \"Latn\"");
+        root.choice("calendar", &[("gregorian", ()), ("ethiopic", ()), ("both", ())]);
+        let direction =
+            root.choice("direction", &[("ltr", Direction::LeftToRight), ("rtl", Direction::RightToLeft)]);
+        let status = root.choice(
+            "status",
+            &[("draft", Status::Draft), ("read", Status::Read), ("approved", Status::Approved)],
+        );
+        if !root.has("status") {
+            root.missing("status", "write status = \"draft\" until a fluent speaker has read the pack");
+        }
+        let voice = root.text("voice").unwrap_or_else(|| "stand-in".to_owned());
+        let numbers = root.table("numbers");
+        let mark = |key| {
+            let mark = numbers.mark(key);
+            if mark.is_none() && !numbers.has(key) {
+                numbers.missing(key, "write the sign, e.g. group = \",\" and decimal = \".\"");
+            }
+            mark
+        };
+        let (group, decimal) = (mark("group"), mark("decimal"));
+        let least_before_group = numbers.whole("least_before_group", 1..=3).unwrap_or(1) as usize;
+        numbers.finish();
+        let replace = read_replace(&root.table("sms"));
+        Some(Header {
+            name: name?,
+            direction: direction.unwrap_or(Direction::LeftToRight),
+            status: status?,
+            voice,
+            group: group?,
+            decimal: decimal?,
+            least_before_group,
+            replace,
+        })
+    }
+}
+
+/// Pairs of letters such as "ŵ w"; letters that are no pair are reported.
+fn read_replace(sms: &Table<'_>) -> Vec<(char, char)> {
+    let mut pairs = Vec::new();
+    for text in sms.texts("replace").unwrap_or_default() {
+        let letters: Vec<char> = text.chars().collect();
+        match letters.as_slice() {
+            [from, ' ', to] => pairs.push((*from, *to)),
+            _ => {
+                let hint =
+                    "write each as the letter, a space, and the letter in its place: replace = [\"ŵ w\"]";
+                sms.problem("replace", format!("\"{text}\" is no pair of letters"), hint);
+            }
+        }
+    }
+    pairs
+}

@@ -1,0 +1,89 @@
+//! Statements and dates aloud.
+
+use chrono::NaiveDate;
+
+use super::{Pack, WordingError};
+use crate::finding::Finding;
+use crate::guidance::{Statement, Subject};
+use crate::language::numerals::{Number, words_in};
+use crate::language::piece::{Assembly, Piece, Role};
+use crate::language::wording::{Arguments, Phrase, Problem, Run, collect_phrases};
+
+impl Pack {
+    ///
+    /// # Errors
+    /// The message that is missing or cannot be resolved, or the number that
+    /// the rules have no words for.
+    pub fn say(&self, statement: &Statement) -> Result<Vec<Piece>, WordingError> {
+        let id = statement.subject.name();
+        let runs = self
+            .spoken
+            .format(id, None, &Arguments::of(&statement.values))
+            .map_err(|problem| self.error(id, &problem))?;
+        let mut assembly = Assembly::default();
+        for run in runs {
+            match run {
+                Run::Text(text, role) => assembly.text(&text, role),
+                Run::Said(value, decimals, form) => {
+                    let words = self.say_number(value, decimals, &form).map_err(|problem| WordingError {
+                        language: self.tag(),
+                        id: id.to_owned(),
+                        problem,
+                    })?;
+                    words_in(&words).for_each(|word| assembly.words(word, Role::Number));
+                }
+                Run::Plain(value, _) => {
+                    let problem =
+                        Problem::Unresolved(format!("the number {value} stands in spoken text without SAY"));
+                    return Err(self.error(id, &problem));
+                }
+            }
+        }
+        Ok(assembly.finish())
+    }
+
+    /// A day in spoken words by one of the functions of spoken messages: `DAY` or `WEEK`.
+    ///
+    /// # Errors
+    /// The message that is missing, or the number without words.
+    pub fn say_day(&self, date: NaiveDate, function: &str) -> Result<String, WordingError> {
+        let runs =
+            self.spoken.format_day(date, function).map_err(|problem| self.error(function, &problem))?;
+        let mut words = String::new();
+        for run in runs {
+            match run {
+                Run::Text(text, _) => words.push_str(&text),
+                Run::Said(value, decimals, form) => {
+                    let said = self.say_number(value, decimals, &form);
+                    words.push_str(
+                        &said.map_err(|problem| self.error(function, &Problem::Unresolved(problem)))?,
+                    );
+                }
+                Run::Plain(value, _) => {
+                    let problem =
+                        Problem::Unresolved(format!("the number {value} stands in spoken text without SAY"));
+                    return Err(self.error(function, &problem));
+                }
+            }
+        }
+        Ok(words.trim().to_owned())
+    }
+
+    fn say_number(&self, value: f64, decimals: u8, form: &str) -> Result<String, String> {
+        let number = Number::rounded(value, decimals)
+            .ok_or_else(|| format!("{value} is not a number that can be said"))?;
+        self.numerals.say(number, form).map_err(|error| error.to_string())
+    }
+
+    /// Every phrase that speech may need, each with its endings.
+    ///
+    /// # Errors
+    /// Findings about spoken text that nobody can record.
+    pub fn phrases(&self) -> Result<Vec<Phrase>, Vec<Finding>> {
+        let file = format!("locales/{}/spoken.ftl", self.tag());
+        let roots: Vec<&str> =
+            Subject::all().filter(|subject| subject.is_spoken()).map(Subject::name).collect();
+        let (phrases, findings) = collect_phrases(&file, self.spoken.normalized(), &self.numerals, &roots);
+        if findings.is_empty() { Ok(phrases) } else { Err(findings) }
+    }
+}
