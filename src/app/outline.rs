@@ -5,7 +5,7 @@ use std::path::Path;
 
 use chrono::NaiveDate;
 
-use super::{Data, Error, Overrides, Plan, ReadCase, Topic};
+use super::{Data, Error, Overrides, Plan, ReadCase, StepKind};
 use crate::guidance::shapes::{Season, Shapes};
 use crate::guidance::{Subject, tell};
 use crate::plan::DateSpan;
@@ -15,7 +15,7 @@ use crate::sheet::SheetError;
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Outline {
     /// Each step's title, as on a sheet.
-    pub titles: BTreeMap<Topic, String>,
+    pub titles: BTreeMap<StepKind, String>,
     /// The first day that is shown.
     pub from: NaiveDate,
     /// The last day that is shown.
@@ -69,7 +69,7 @@ pub fn outline(
     }
     let mut days = Vec::new();
     for day in checks {
-        days.push((titles.get(&Topic::MonthlyCheck).cloned().unwrap_or_default(), '+', day));
+        days.push((titles.get(&StepKind::MonthlyCheck).cloned().unwrap_or_default(), '+', day));
     }
     for (id, sign, day) in
         [("season-on-harvest", 'H', harvest), ("season-on-rains", 'R', rains), ("season-on-food", 'F', food)]

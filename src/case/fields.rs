@@ -15,7 +15,7 @@ pub(super) struct Fields {
     pub(super) at_hand: Option<AtHand>,
     pub(super) sizes: Vec<SquareMetres>,
     pub(super) sizing: Sizing,
-    pub(super) sure_percent: Option<f64>,
+    pub(super) confidence_percent: Option<f64>,
 }
 
 /// The fields of a zone's table where the case names none, m².
@@ -67,13 +67,13 @@ pub(super) fn read(root: &Table<'_>, assumptions: &Assumptions) -> Fields {
 
     let sizings = [("bed-season", Sizing::BedSeason), ("first-planting", Sizing::FirstPlanting)];
     let sizing = table.choice("sizing", &sizings).unwrap_or_default();
-    let sure_percent = table.number("sure_percent", 1.0..=99.0);
+    let confidence_percent = table.number("sure_percent", 1.0..=99.0);
     for table in [group, zone, table, at_hand] {
         table.finish();
     }
     let sizes = sizes.unwrap_or_else(|| ZONE_FIELDS.to_vec());
     let sizes = sizes.into_iter().map(SquareMetres).collect();
-    Fields { kind, field, farms, at_hand: stock, sizes, sizing, sure_percent }
+    Fields { kind, field, farms, at_hand: stock, sizes, sizing, confidence_percent }
 }
 
 fn read_kind(root: &Table<'_>, group: &Table<'_>, members: Option<u32>, farms: usize) -> Option<Kind> {

@@ -14,7 +14,7 @@ use std::io;
 
 use crate::finding::Finding;
 use crate::plan::after::{Maturity, Variety};
-use crate::plan::{Assumptions, Case, Event, Kind, Metres, Place, Topic};
+use crate::plan::{Assumptions, Case, Event, Kind, Metres, Place, StepKind};
 use crate::table::{self, Source, Table};
 
 /// Reads files that a case names, relative to the case.
@@ -48,7 +48,7 @@ fn read_root(source: &Source<'_>, root: &Table<'_>, open: Open<'_>) -> Option<Ca
         root.date("harvest"),
     );
     let harvest_until = root.date("harvest_until");
-    let topics = Topic::ALL.map(|topic| (topic.name(), topic));
+    let topics = StepKind::ALL.map(|topic| (topic.name(), topic));
     let done = root.choice("done", &topics);
     if done.is_some() && !root.has("today") {
         root.problem("done", "what is done tells nothing without a day", "write today = … as well");
@@ -68,7 +68,7 @@ fn read_root(source: &Source<'_>, root: &Table<'_>, open: Open<'_>) -> Option<Ca
     let rains = season::read(source, &table, harvest, open);
     table.finish();
 
-    let kept = store::read_kept(root, harvest);
+    let store_checks = store::read_checks(root, harvest);
     let containers = root.tables("container").into_iter().filter_map(store::read_container).collect();
     let climate = water::read_climate(source, root.table("climate"), open);
     let spring = water::read_source(root.table("water"));
@@ -89,8 +89,8 @@ fn read_root(source: &Source<'_>, root: &Table<'_>, open: Open<'_>) -> Option<Ca
         at_hand: fields.at_hand,
         field_sizes: fields.sizes,
         sizing: fields.sizing,
-        sure_percent: fields.sure_percent,
-        kept,
+        confidence_percent: fields.confidence_percent,
+        store_checks,
         done,
         containers,
         climate,

@@ -95,8 +95,8 @@ fn read_bands(pot: &Table<'_>) -> Option<Vec<Band>> {
 }
 
 /// The checks of the store: each after the one before, with no more roots.
-pub(super) fn read_kept(root: &Table<'_>, harvest: Option<NaiveDate>) -> Vec<Check> {
-    let mut kept: Vec<Check> = Vec::new();
+pub(super) fn read_checks(root: &Table<'_>, harvest: Option<NaiveDate>) -> Vec<Check> {
+    let mut checks: Vec<Check> = Vec::new();
     for table in root.tables("kept") {
         let date =
             required(&table, "date", "write the day of the check: date = 2027-06-24", table.date("date"));
@@ -109,7 +109,7 @@ pub(super) fn read_kept(root: &Table<'_>, harvest: Option<NaiveDate>) -> Vec<Che
         let thrown_away = table.whole("thrown_away", 0..=10_000_000);
         let sprouted = table.whole("sprouted", 0..=10_000_000);
         if let (Some(date), Some(healthy)) = (date, healthy) {
-            let before = kept.last();
+            let before = checks.last();
             let earliest = before.map(|check| check.date).or(harvest);
             if earliest.is_some_and(|earliest| date <= earliest) {
                 table.problem(
@@ -131,9 +131,9 @@ pub(super) fn read_kept(root: &Table<'_>, harvest: Option<NaiveDate>) -> Vec<Che
                     "count the healthy roots with sprouts",
                 );
             }
-            kept.push(Check { date, healthy, thrown_away, sprouted });
+            checks.push(Check { date, healthy, thrown_away, sprouted });
         }
         table.finish();
     }
-    kept
+    checks
 }

@@ -19,7 +19,7 @@ use std::process::ExitCode;
 use chrono::NaiveDate;
 use clap::{Args, Parser, Subcommand};
 
-use crate::app::{CacheFolder, Cached, Data, Embedded, Error, Folder, Overrides, Risk, Templates, Topic};
+use crate::app::{CacheFolder, Cached, Data, Embedded, Error, Folder, Overrides, Risk, StepKind, Templates};
 
 /// Counts a sweet potato season back from the rains, and says it on paper and
 /// aloud in the farmer's language.
@@ -84,24 +84,27 @@ struct Instead {
     today: Option<NaiveDate>,
     /// The last step that is done: what is overdue after it is planned anew from today.
     #[arg(long, value_name = "STEP", value_parser = topic)]
-    done: Option<Topic>,
+    done: Option<StepKind>,
     /// Time the plan by this part of the years' onsets: early, middle, late, or a percentage.
     #[arg(long, value_name = "RISK", value_parser = risk)]
     risk: Option<Risk>,
     /// Store so many roots that the cuttings suffice in this many of 100 seasons.
-    #[arg(long, value_name = "PERCENT", value_parser = percent)]
-    sure: Option<f64>,
+    #[arg(long = "sure", value_name = "PERCENT", value_parser = percent)]
+    confidence: Option<f64>,
 }
 
 impl From<Instead> for Overrides {
     fn from(of: Instead) -> Overrides {
-        Overrides { today: of.today, done: of.done, risk: of.risk, sure_percent: of.sure }
+        Overrides { today: of.today, done: of.done, risk: of.risk, confidence_percent: of.confidence }
     }
 }
 
-fn topic(name: &str) -> Result<Topic, String> {
-    let known = || Topic::ALL.map(Topic::name).join(", ");
-    Topic::ALL.into_iter().find(|topic| topic.name() == name).ok_or_else(|| format!("topics are {}", known()))
+fn topic(name: &str) -> Result<StepKind, String> {
+    let known = || StepKind::ALL.map(StepKind::name).join(", ");
+    StepKind::ALL
+        .into_iter()
+        .find(|topic| topic.name() == name)
+        .ok_or_else(|| format!("topics are {}", known()))
 }
 
 fn risk(text: &str) -> Result<Risk, String> {

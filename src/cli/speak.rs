@@ -6,7 +6,9 @@ use clap::{Args, ValueEnum};
 
 use super::progress::Bar;
 use super::{Instead, topic};
-use crate::app::{self, Channel, ChosenClip, Data, Error, Finding, Law, MessageClips, SpeakRequest, Topic};
+use crate::app::{
+    self, Channel, ChosenClip, Data, Error, Finding, Law, MessageClips, SpeakRequest, StepKind,
+};
 
 #[derive(Debug, Args)]
 pub(super) struct Arguments {
@@ -25,7 +27,7 @@ pub(super) struct Arguments {
     voice: Option<String>,
     /// Only this topic, e.g. mark-plants; may be given again. Without it, every topic.
     #[arg(long = "topic", value_name = "TOPIC", value_parser = topic)]
-    topics: Vec<Topic>,
+    topics: Vec<StepKind>,
     /// For the radio: MP3 besides (in programs built with it).
     #[arg(long)]
     mp3: bool,

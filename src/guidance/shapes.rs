@@ -5,7 +5,7 @@ use std::f64::consts::PI;
 
 use chrono::{Days, NaiveDate};
 
-use super::{Topic, Values};
+use super::{StepKind, Values};
 use crate::plan::field::Spacing;
 use crate::plan::store::{Container, Filled, Floor, Position, Root, Shape};
 use crate::plan::{Assumptions, Case, Centimetres, DateSpan, Plan, Quantity};
@@ -247,18 +247,18 @@ impl Area {
 
 impl Season {
     fn of(case: &Case, plan: &Plan) -> Season {
-        let span = |topic| plan.steps_of(topic).next().map(|step| step.when);
-        let start = |topic| span(topic).map(|span| span.from);
-        let bed_from = start(Topic::PlantBed);
+        let span = |kind| plan.steps_of(kind).next().map(|step| step.when);
+        let start = |kind| span(kind).map(|span| span.from);
+        let bed_from = start(StepKind::PlantBed);
         let food = plan.harvest.first;
         let until = |from: NaiveDate, to: Option<NaiveDate>| to.map(|to| DateSpan::new(from, to));
         Season {
             from: case.harvest.checked_sub_days(Days::new(LEAD)).unwrap_or(case.harvest),
             to: plan.harvest.last.max(food),
-            store: start(Topic::FillContainer).and_then(|from| until(from, bed_from)),
-            checks: plan.steps_of(Topic::MonthlyCheck).map(|step| step.when.from).collect(),
+            store: start(StepKind::FillContainer).and_then(|from| until(from, bed_from)),
+            checks: plan.steps_of(StepKind::MonthlyCheck).map(|step| step.when.from).collect(),
             bed: bed_from.and_then(|from| until(from, Some(plan.rains))),
-            field: DateSpan::new(start(Topic::PlantField).unwrap_or(plan.rains), plan.harvest.last),
+            field: DateSpan::new(start(StepKind::PlantField).unwrap_or(plan.rains), plan.harvest.last),
             harvest: case.harvest,
             rains: plan.rains,
             food,

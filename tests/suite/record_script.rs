@@ -8,7 +8,7 @@ use std::process::Command;
 use std::sync::LazyLock;
 
 use kabla::app::{Data, Embedded, RecordingScript, ScriptRequest, script};
-use kabla::guidance::{Subject, Topic, chapter, for_topic, tell, told_in, week_of};
+use kabla::guidance::{StepKind, Subject, chapter, for_step, tell, told_in, week_of};
 use kabla::language::{Intonation, Pack, Piece, Role};
 use kabla::plan::make;
 use kabla::voice::ClipState;
@@ -41,11 +41,11 @@ fn heard_in(pieces: &[Piece]) -> BTreeSet<Heard> {
 /// What each message of a case needs.
 fn messages(pack: &Pack, case: &kabla::plan::Case) -> Vec<BTreeSet<Heard>> {
     let statements = tell(case, &make(case).unwrap());
-    let mut told = Topic::ALL
-        .map(|topic| for_topic(&statements, topic).into_iter().cloned().collect::<Vec<_>>())
+    let mut told = StepKind::ALL
+        .map(|topic| for_step(&statements, topic).into_iter().cloned().collect::<Vec<_>>())
         .to_vec();
     // In a segment a later check is the next.
-    let check = statements.iter().find(|of| of.subject == Subject::Step(Topic::MonthlyCheck)).unwrap();
+    let check = statements.iter().find(|of| of.subject == Subject::Step(StepKind::MonthlyCheck)).unwrap();
     told.push(
         check.when[1..]
             .iter()
@@ -53,7 +53,7 @@ fn messages(pack: &Pack, case: &kabla::plan::Case) -> Vec<BTreeSet<Heard>> {
             .collect(),
     );
     // In a meeting each chapter ends with a question.
-    told.extend(Topic::ALL.map(|topic| chapter(&statements, topic).pop().into_iter().collect()));
+    told.extend(StepKind::ALL.map(|topic| chapter(&statements, topic).pop().into_iter().collect()));
     let told = told.iter().filter(|statements| !statements.is_empty());
     let pieces = told.map(|of| of.iter().flat_map(|of| pack.say(of).unwrap()).collect::<Vec<_>>());
     pieces.map(|pieces| heard_in(&pieces)).collect()

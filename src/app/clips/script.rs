@@ -7,8 +7,8 @@ use std::path::{Path, PathBuf};
 use serde::Serialize;
 
 use super::super::output::Output;
-use super::super::{Data, Embedded, Error, Finding, Length, Made, ReadCase, Topic, load_pack};
-use crate::guidance::{Statement, Subject, Value, chapter, for_topic, told_in, week_of};
+use super::super::{Data, Embedded, Error, Finding, Length, Made, ReadCase, StepKind, load_pack};
+use crate::guidance::{Statement, Subject, Value, chapter, for_step, told_in, week_of};
 use crate::language::{Direction, Intonation, Pack, Phrase, WordingError};
 use crate::sheet::{self, Printer, SheetError};
 use crate::voice::record::{self, Carriers, Group, Line, Material, Message, Needed, Pace, Script};
@@ -136,7 +136,7 @@ impl Told {
         let again = times.flat_map(|(of, span)| told_in(std::slice::from_ref(of), week_of(span.from)));
         let again = again.collect();
         // A meeting asks something after each step.
-        let asked = Topic::ALL.map(|topic| chapter(&statements, topic).pop());
+        let asked = StepKind::ALL.map(|topic| chapter(&statements, topic).pop());
         statements.extend(asked.into_iter().flatten());
         Ok(Told { statements, again, name: read.case.name })
     }
@@ -144,12 +144,12 @@ impl Told {
     /// The messages that can be spoken for the case: one for each topic, and one for each spoken statement
     /// that belongs to none.
     fn messages(&self, pack: &Pack) -> Result<Vec<Message>, WordingError> {
-        let by_topic = Topic::ALL.map(|topic| (Subject::Step(topic), for_topic(&self.statements, topic)));
+        let by_topic = StepKind::ALL.map(|topic| (Subject::Step(topic), for_step(&self.statements, topic)));
         let told: Vec<Subject> = by_topic.iter().flat_map(|(_, of)| of).map(|of| of.subject).collect();
         let others =
             self.statements.iter().filter(|of| of.subject.is_spoken() && !told.contains(&of.subject));
         let others = others.map(|statement| (statement.subject, vec![statement]));
-        let again = Topic::ALL.map(|topic| {
+        let again = StepKind::ALL.map(|topic| {
             let subject = Subject::Step(topic);
             (subject, self.again.iter().filter(|of| of.subject == subject).collect())
         });
