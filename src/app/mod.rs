@@ -40,7 +40,7 @@ pub use rains::{
 };
 pub use segment::{MusicFiles, Segment, SegmentRequest, SegmentTime, season, segment};
 pub use sheets::{BookletRequest, SheetFormat, SheetRequest, booklet, sheet};
-pub use speaking::{ChosenClip, Joint, MessageClips, SpeakRequest, explain, speak};
+pub use speaking::{ChosenClip, JointMeasures, MessageClips, SpeakRequest, explain, speak};
 pub use translating::{
     Coverage, DayInWords, Doubt, PackState, check_packs, day_in_words, keep_sources, new_pack, review,
 };

@@ -5,7 +5,7 @@ use std::path::Path;
 
 use serde::Serialize;
 
-use super::delivery::{Channel, Desk};
+use super::delivery::{Channel, Delivery};
 use super::output::Output;
 use super::{Data, Error, Finding, Made, Overrides, Progress, ReadCase, StepKind};
 use crate::guidance::{Statement, Subject, chapter, for_step};
@@ -95,7 +95,7 @@ pub(super) fn make(
         progress(done, count, &message.title);
         Ok((message, voice::compose(clips, &bank, &options)?))
     });
-    Desk { pack: &pack, read, bank: &bank, out: request.out, output }.deliver(request.channel, voiced)
+    Delivery { pack: &pack, read, bank: &bank, out: request.out, output }.deliver(request.channel, voiced)
 }
 
 fn bank<'d>(data: &'d dyn Data, pack: &Pack, request: &SpeakRequest<'_>) -> Result<Bank<'d>, Error> {
@@ -137,12 +137,12 @@ pub struct ChosenClip {
     /// The other clips with the same words.
     pub others: Vec<String>,
     /// How it meets the next; none after the last.
-    pub meets: Option<Joint>,
+    pub meets: Option<JointMeasures>,
 }
 
 /// What is measured where two clips meet.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
-pub struct Joint {
+pub struct JointMeasures {
     /// Difference of level, in dB.
     pub level_db: f64,
     /// Difference of pitch, in semitones; 0 unless both edges are voiced.
@@ -184,7 +184,7 @@ fn told(bank: &Bank<'_>, link: Explained) -> ChosenClip {
         intonation: clip(link.choice.clip).map_or("", |clip| clip.intonation.name()),
         pause_s: link.choice.pause.map(|pause| JoinOptions::default().pause(pause).seconds()),
         others: link.others.into_iter().map(file).collect(),
-        meets: link.meets.map(|meets| Joint {
+        meets: link.meets.map(|meets| JointMeasures {
             level_db: hundredths(meets.level_db.into()),
             pitch_semitones: hundredths(meets.pitch_semitones.into()),
             spectrum_db: hundredths(meets.spectrum_db.into()),

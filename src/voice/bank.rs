@@ -34,11 +34,11 @@ use std::fmt;
 
 use super::cache::{self, Prepared};
 use super::decode::Decoder;
-use super::edge::Meeting;
+use super::edge::Joint;
 use super::join::Part;
 use super::repair::repaired;
+use super::room_tone::RoomTone;
 use super::spelling::{key, tokens};
-use super::tone::Room;
 use crate::data::Data;
 use crate::finding::Finding;
 use crate::language::{Intonation, Pause, Phrase};
@@ -129,7 +129,7 @@ pub struct Bank<'d> {
     by_words: HashMap<String, Vec<usize>>,
     longest: usize,
     sounds: Vec<OnceCell<Result<Prepared, Finding>>>,
-    room: OnceCell<Result<Option<Room>, Finding>>,
+    room_tone: OnceCell<Result<Option<RoomTone>, Finding>>,
     decoder: RefCell<Decoder>,
 }
 
@@ -189,8 +189,8 @@ impl<'d> Bank<'d> {
         }
         let sounds = clips.iter().map(|_| OnceCell::new()).collect();
         let decoder = RefCell::default();
-        let room = OnceCell::new();
-        Ok(Bank { data, folder, voice, clips, by_words, longest, sounds, room, decoder })
+        let room_tone = OnceCell::new();
+        Ok(Bank { data, folder, voice, clips, by_words, longest, sounds, room_tone, decoder })
     }
 
     /// Who speaks.
@@ -236,17 +236,18 @@ impl<'d> Bank<'d> {
     }
 
     /// The room as recorded without a voice, where the bank has a recording of it.
-    pub(super) fn room(&self) -> Result<Option<&Room>, Finding> {
-        let recorded = |file| self.prepare(file).map(|tone| Room::recorded(&tone.sound.samples()));
-        let room = self.room.get_or_init(|| self.voice.room_tone.as_deref().map(recorded).transpose());
-        room.as_ref().map(Option::as_ref).map_err(Clone::clone)
+    pub(super) fn room_tone(&self) -> Result<Option<&RoomTone>, Finding> {
+        let recorded = |file| self.prepare(file).map(|tone| RoomTone::recorded(&tone.sound.samples()));
+        let room_tone =
+            self.room_tone.get_or_init(|| self.voice.room_tone.as_deref().map(recorded).transpose());
+        room_tone.as_ref().map(Option::as_ref).map_err(Clone::clone)
     }
 
     /// How the end of one clip meets the start of another, by their places in
     /// [`clips`](Bank::clips); none where one of them cannot be decoded.
-    pub fn meeting(&self, before: usize, after: usize) -> Option<Meeting> {
+    pub fn joint(&self, before: usize, after: usize) -> Option<Joint> {
         let (before, after) = (self.prepared(before)?.ok()?, self.prepared(after)?.ok()?);
-        Some(Meeting::of(&before.edges, &after.edges))
+        Some(Joint::of(&before.edges, &after.edges))
     }
 
     fn prepared(&self, clip: usize) -> Option<Result<&Prepared, &Finding>> {

@@ -212,7 +212,7 @@ fn cheapest(
         let text = words[at..end].iter().map(|word| word.0).collect::<Vec<_>>().join(" ");
         for (place, _) in bank.clips().iter().enumerate().filter(|(_, clip)| clip.words == text) {
             let Some(rest) = cheapest(words, end, Some(place), bank) else { continue };
-            let rough = before.map_or(0, |before| bank.meeting(before, place).unwrap().roughness());
+            let rough = before.map_or(0, |before| bank.joint(before, place).unwrap().roughness());
             let behind = at > 0 && words[at - 1].2.is_some();
             let rough = if behind { rough / 10 } else { rough };
             let other = usize::from(bank.clips()[place].intonation != words[end - 1].1);
