@@ -6,7 +6,7 @@ use super::required;
 use crate::plan::Centimetres;
 use crate::plan::progress::Check;
 use crate::plan::store::{Band, Container, Shape};
-use crate::table::Table;
+use crate::toml_reader::TomlTable;
 
 const SIZES: std::ops::RangeInclusive<f64> = 5.0..=500.0;
 const SIZE_HINT: &str = "write the inner size in centimetres";
@@ -19,7 +19,7 @@ enum Kind {
     Box,
 }
 
-pub(super) fn read_container(table: Table<'_>) -> Option<Container> {
+pub(super) fn read_container(table: TomlTable<'_>) -> Option<Container> {
     let count = table.whole("count", 1..=100_000);
     let kinds = [("round", Kind::Round), ("pot", Kind::Pot), ("box", Kind::Box)];
     let kind = table.choice("shape", &kinds);
@@ -66,7 +66,7 @@ pub(super) fn read_container(table: Table<'_>) -> Option<Container> {
 }
 
 /// The bands of a pot from the bottom up.
-fn read_bands(pot: &Table<'_>) -> Option<Vec<Band>> {
+fn read_bands(pot: &TomlTable<'_>) -> Option<Vec<Band>> {
     let hint =
         "add [[container.band]] with height_cm and width_cm for each straight part, from the bottom up";
     if !pot.has("band") {
@@ -95,7 +95,7 @@ fn read_bands(pot: &Table<'_>) -> Option<Vec<Band>> {
 }
 
 /// The checks of the store: each after the one before, with no more roots.
-pub(super) fn read_checks(root: &Table<'_>, harvest: Option<NaiveDate>) -> Vec<Check> {
+pub(super) fn read_checks(root: &TomlTable<'_>, harvest: Option<NaiveDate>) -> Vec<Check> {
     let mut checks: Vec<Check> = Vec::new();
     for table in root.tables("kept") {
         let date =

@@ -14,7 +14,7 @@ use crate::data::Data;
 use crate::finding::Finding;
 use crate::guidance::{Caution, Statement, Subject, Table as SheetTable, Value};
 use crate::plan::DateSpan;
-use crate::table::{self, Table};
+use crate::toml_reader::{self, TomlTable};
 
 /// How far a pack may be trusted.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -374,7 +374,7 @@ impl Pack {
         let (written_file, written_text) = read("written.ftl");
         let (spoken_file, spoken_text) = read("spoken.ftl");
         let (numbers_file, numbers_text) = read("numbers.rbnf");
-        let (header, problems) = table::read(&pack_file, &pack_text, |_, root| Header::read(root, tag));
+        let (header, problems) = toml_reader::read(&pack_file, &pack_text, |_, root| Header::read(root, tag));
         findings.extend(problems);
         let (has_written, has_spoken) = (!written_text.is_empty(), !spoken_text.is_empty());
         let (written, problems) =
@@ -724,7 +724,7 @@ struct Header {
 }
 
 impl Header {
-    fn read(root: &Table<'_>, tag: &str) -> Option<Header> {
+    fn read(root: &TomlTable<'_>, tag: &str) -> Option<Header> {
         let text = |key, hint: &str| {
             let text = root.text(key);
             if text.is_none() && !root.has(key) {
@@ -779,7 +779,7 @@ pub(super) fn has_sms(subject: Subject) -> bool {
 }
 
 /// Pairs of letters such as "ŵ w"; letters that are no pair are reported.
-fn read_replace(sms: &Table<'_>) -> Vec<(char, char)> {
+fn read_replace(sms: &TomlTable<'_>) -> Vec<(char, char)> {
     let mut pairs = Vec::new();
     for text in sms.texts("replace").unwrap_or_default() {
         let letters: Vec<char> = text.chars().collect();

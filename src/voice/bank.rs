@@ -42,7 +42,7 @@ use super::spelling::{key, tokens};
 use crate::data::Data;
 use crate::finding::Finding;
 use crate::language::{Intonation, Pause, Phrase};
-use crate::table::{self, Table};
+use crate::toml_reader::{self, TomlTable};
 
 /// How far a voice may be trusted.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
@@ -171,7 +171,7 @@ impl<'d> Bank<'d> {
         let Ok(text) = std::str::from_utf8(&bytes) else {
             return Err(vec![Finding::error("is not UTF-8 text").file(path).hint("save it in UTF-8")]);
         };
-        let (made, findings) = table::read(&path, text, |_, root| {
+        let (made, findings) = toml_reader::read(&path, text, |_, root| {
             let info = header(root, language, voice);
             let mut shelf = Shelf::new(data, &folder);
             if let Some(file) = info.as_ref().and_then(|info| info.room_tone.as_ref()) {
@@ -210,7 +210,9 @@ impl<'d> Bank<'d> {
         {
             (None, Some(recorded)) => ClipState::Stale { recorded: recorded.to_owned() },
             (None, None) => ClipState::Missing,
-            (Some(clips), _) if self.with_intonation(clips, phrase.ending).is_some() => ClipState::Recorded,
+            (Some(clips), _) if self.with_intonation(clips, phrase.intonation).is_some() => {
+                ClipState::Recorded
+            }
             (Some(_), _) => ClipState::OtherIntonation,
         };
         phrases.iter().map(state).collect()
@@ -335,7 +337,7 @@ const TAKES: std::ops::RangeInclusive<u32> = 1..=99;
 const INTONATIONS: &[(&str, Intonation)] = &[("medial", Intonation::Medial), ("final", Intonation::Final)];
 
 fn needed<T>(
-    table: &Table<'_>,
+    table: &TomlTable<'_>,
     key: &'static str,
     read: impl FnOnce() -> Option<T>,
     hint: &str,
@@ -347,7 +349,7 @@ fn needed<T>(
     read()
 }
 
-fn header(root: &Table<'_>, language: &str, voice: &str) -> Option<VoiceInfo> {
+fn header(root: &TomlTable<'_>, language: &str, voice: &str) -> Option<VoiceInfo> {
     let text = |key, hint: &str| needed(root, key, || root.text(key), hint);
     let named = |key, folder: &str| {
         let hint = format!("write {key} = \"{folder}\"");
@@ -399,12 +401,12 @@ impl<'a> Shelf<'a> {
         Shelf { data, folder, names: BTreeMap::new(), by_words: BTreeMap::new(), by_file: BTreeMap::new() }
     }
 
-    fn read(&mut self, root: &Table<'_>) -> Vec<Clip> {
+    fn read(&mut self, root: &TomlTable<'_>) -> Vec<Clip> {
         let tables = root.tables("clip");
         tables.into_iter().filter_map(|table| self.clip(table)).collect()
     }
 
-    fn clip(&mut self, table: Table<'_>) -> Option<Clip> {
+    fn clip(&mut self, table: TomlTable<'_>) -> Option<Clip> {
         let file = needed(&table, "file", || table.text("file"), "write the clip's file name");
         let words = needed(&table, "words", || table.text("words"), "write the words that the clip says");
         let intonation = needed(
@@ -425,7 +427,7 @@ impl<'a> Shelf<'a> {
         Some(Clip { file: file?, words: words?, intonation: intonation?, id, take: take? })
     }
 
-    fn check_file(&mut self, table: &Table<'_>, field: &'static str, file: &str) {
+    fn check_file(&mut self, table: &TomlTable<'_>, field: &'static str, file: &str) {
         let plain = |part: &str| !matches!(part, "" | "." | "..") && !part.contains(['\\', ':']);
         if !file.split('/').all(plain) {
             table.problem(
@@ -460,7 +462,7 @@ impl<'a> Shelf<'a> {
 
     fn check_words(
         &mut self,
-        table: &Table<'_>,
+        table: &TomlTable<'_>,
         words: &str,
         spoken: Option<(Intonation, u32)>,
         file: Option<&str>,

@@ -162,8 +162,8 @@ impl<'t> MessageTokens<'t> {
                         continue;
                     }
                     message.wanted.extend(tokens.iter().skip(1).map(|_| Intonation::Medial));
-                    message.wanted.push(words.ending);
-                    let gap = Gap { words: words.text.trim().to_owned(), intonation: words.ending };
+                    message.wanted.push(words.intonation);
+                    let gap = Gap { words: words.text.trim().to_owned(), intonation: words.intonation };
                     message.pieces.push((message.tokens.len(), tokens.len(), gap));
                     message.tokens.extend(tokens);
                     message.pauses.resize(message.tokens.len(), None);

@@ -32,7 +32,7 @@ fn heard(line: &Line) -> Heard {
 
 fn heard_in(pieces: &[Piece]) -> BTreeSet<Heard> {
     let words = pieces.iter().filter_map(|piece| match piece {
-        Piece::Words(words) => Some((plain(&words.text), words.ending)),
+        Piece::Words(words) => Some((plain(&words.text), words.intonation)),
         Piece::Pause(_) => None,
     });
     words.collect()
@@ -100,7 +100,7 @@ fn without_a_case_every_phrase_is_listed_once() {
         let made = &script_of(&tag).script;
         let listed: Vec<Heard> = made.lines.iter().map(heard).collect();
         let all: BTreeSet<Heard> =
-            pack.phrases().unwrap().iter().map(|phrase| (plain(&phrase.words), phrase.ending)).collect();
+            pack.phrases().unwrap().iter().map(|phrase| (plain(&phrase.words), phrase.intonation)).collect();
         assert_eq!(listed.iter().cloned().collect::<BTreeSet<_>>(), all, "{tag}");
         assert_eq!(listed.len(), all.len(), "{tag}");
     }
@@ -153,7 +153,7 @@ fn a_message_is_complete_just_where_the_script_says_so() {
         // Read in the order of the pack, the same lines complete the messages much later.
         let of_pack: BTreeMap<Heard, usize> = (1..)
             .zip(pack.phrases().unwrap())
-            .map(|(place, phrase)| ((plain(&phrase.words), phrase.ending), place))
+            .map(|(place, phrase)| ((plain(&phrase.words), phrase.intonation), place))
             .collect();
         let late = needs.iter().map(|of| of.iter().map(|heard| of_pack[heard]).max().unwrap());
         let (late, early) = (late.sum::<usize>(), at.iter().sum::<usize>());

@@ -10,8 +10,8 @@ use kabla::voice::level::measure;
 use kabla::voice::{Bank, SpeakOptions, speak};
 use proptest::prelude::*;
 
-fn words(text: &str, ending: Intonation) -> Piece {
-    Piece::Words(Words { text: text.to_owned(), role: Role::Phrase, ending })
+fn words(text: &str, intonation: Intonation) -> Piece {
+    Piece::Words(Words { text: text.to_owned(), role: Role::Phrase, intonation })
 }
 
 fn message() -> [Piece; 3] {

@@ -228,7 +228,7 @@ impl<'a> ScriptBuilder<'a> {
     fn new(material: &'a Material<'a>) -> ScriptBuilder<'a> {
         let mut by_sound = BTreeMap::new();
         for (index, phrase) in material.phrases.iter().enumerate() {
-            by_sound.entry((key(&phrase.words), phrase.ending)).or_insert(index);
+            by_sound.entry((key(&phrase.words), phrase.intonation)).or_insert(index);
         }
         let used: BTreeSet<&str> =
             material.phrases.iter().filter_map(|phrase| phrase.id.strip_prefix("number/")).collect();
@@ -257,7 +257,7 @@ impl<'a> ScriptBuilder<'a> {
     /// The phrases of a message that are on the script.
     fn needs(&self, message: &WantedMessage, needed: Needed) -> BTreeSet<usize> {
         let sounds = message.pieces.iter().filter_map(|piece| match piece {
-            Piece::Words(words) => self.by_sound.get(&(key(&words.text), words.ending)).copied(),
+            Piece::Words(words) => self.by_sound.get(&(key(&words.text), words.intonation)).copied(),
             Piece::Pause(_) => None,
         });
         sounds.filter(|phrase| self.is_listed(*phrase, needed)).collect()
@@ -319,8 +319,8 @@ impl<'a> ScriptBuilder<'a> {
         let counted = self.counted.get(&(self.form(of), of.words.clone())).copied();
         let position = counted.or_else(|| number.parse().ok()).unwrap_or(usize::MAX);
         let series = matches!(group, Group::Numbers(_) | Group::Months | Group::Units | Group::Dates);
-        let series = series.then_some(of.ending);
-        Some((group, series, message.to_owned(), position, of.ending))
+        let series = series.then_some(of.intonation);
+        Some((group, series, message.to_owned(), position, of.intonation))
     }
 
     /// The phrases with the two endings of the same words not side by side, as far as their group has
@@ -359,7 +359,7 @@ impl<'a> ScriptBuilder<'a> {
             number,
             id: of.id.clone(),
             words: of.words.clone(),
-            intonation: of.ending,
+            intonation: of.intonation,
             kind: of.role,
             group: self.group(of),
             before: carrier.before,
