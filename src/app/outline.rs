@@ -6,7 +6,7 @@ use std::path::Path;
 use chrono::NaiveDate;
 
 use super::{Data, Error, Overrides, Plan, ReadCase, StepKind};
-use crate::guidance::shapes::{Season, Shapes};
+use crate::guidance::shapes::{SeasonBand, Shapes};
 use crate::guidance::{Subject, tell};
 use crate::plan::DateSpan;
 use crate::sheet::SheetError;
@@ -57,7 +57,7 @@ pub fn outline(
             titles.insert(topic, pack.write_title(&statement).map_err(SheetError::from)?);
         }
     }
-    let Season { from, to, store, checks, bed, field, harvest, rains, food } =
+    let SeasonBand { from, to, store, checks, bed, field, harvest, rains, food } =
         Shapes::of(&read.case, &plan).season;
     let mut parts = Vec::new();
     for (id, sign, when) in
