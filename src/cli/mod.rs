@@ -55,7 +55,7 @@ enum Command {
         #[arg(long, value_name = "TAG", default_value = "en")]
         language: String,
         #[command(flatten)]
-        instead: Instead,
+        overrides: OverrideArguments,
         /// Print JSON.
         #[arg(long)]
         json: bool,
@@ -78,7 +78,7 @@ enum Command {
 
 /// What goes before the case's own.
 #[derive(Debug, Clone, Args)]
-struct Instead {
+struct OverrideArguments {
     /// Count from this day (year-month-day), not from the case's own.
     #[arg(long, value_name = "DATE")]
     today: Option<NaiveDate>,
@@ -93,8 +93,8 @@ struct Instead {
     confidence: Option<f64>,
 }
 
-impl From<Instead> for Overrides {
-    fn from(of: Instead) -> Overrides {
+impl From<OverrideArguments> for Overrides {
+    fn from(of: OverrideArguments) -> Overrides {
         Overrides { today: of.today, done: of.done, risk: of.risk, confidence_percent: of.confidence }
     }
 }
@@ -202,8 +202,8 @@ fn fail(error: &Error) -> ExitCode {
 fn call(data: &dyn Data, root: Option<&Path>, command: Command) -> Result<(), Error> {
     match command {
         Command::Demo { out } => demo::run(data, &out),
-        Command::Plan { case, language, instead, json } => {
-            plan::run(data, &case, &language, instead.into(), json)
+        Command::Plan { case, language, overrides, json } => {
+            plan::run(data, &case, &language, overrides.into(), json)
         }
         Command::Rains(arguments) => rains::run(&arguments),
         Command::Sheet(arguments) => sheet::run(data, &arguments),

@@ -5,7 +5,7 @@ use std::path::{Path, PathBuf};
 use clap::{Args, ValueEnum};
 
 use super::progress::Bar;
-use super::{Instead, topic};
+use super::{OverrideArguments, topic};
 use crate::app::{
     self, Channel, ChosenClip, Data, Error, Finding, Law, MessageClips, SpeakRequest, StepKind,
 };
@@ -18,7 +18,7 @@ pub(super) struct Arguments {
     #[arg(long, value_name = "TAG")]
     language: Option<String>,
     #[command(flatten)]
-    instead: Instead,
+    overrides: OverrideArguments,
     /// What the sound is for.
     #[arg(long = "for", value_enum)]
     channel: For,
@@ -110,7 +110,7 @@ pub(super) fn run(data: &dyn Data, arguments: Arguments) -> Result<(), Error> {
     let channel = arguments.channel()?;
     let request = SpeakRequest {
         case: &arguments.case,
-        overrides: arguments.instead.into(),
+        overrides: arguments.overrides.into(),
         language: arguments.language.as_deref(),
         voice: arguments.voice.as_deref(),
         topics: &arguments.topics,

@@ -257,14 +257,14 @@ impl<'d> Bank<'d> {
         Some(cell.get_or_init(|| self.prepare(&clip.file)).as_ref())
     }
 
-    /// A file decoded and measured, or read from the store.
+    /// A file decoded and measured, or read from the cache.
     fn prepare(&self, file: &str) -> Result<Prepared, Finding> {
         let path = format!("{}/{file}", self.folder);
         let Some(bytes) = self.data.read(&path) else {
             return Err(Finding::error("cannot be read").file(path).hint("check the file and its rights"));
         };
-        let kept = self.data.store().map(|store| (store, cache::name(&bytes)));
-        let found = kept.as_ref().and_then(|(store, name)| cache::unpack(&store.get(name)?));
+        let kept = self.data.clip_cache().map(|clip_cache| (clip_cache, cache::name(&bytes)));
+        let found = kept.as_ref().and_then(|(clip_cache, name)| cache::unpack(&clip_cache.get(name)?));
         if let Some(found) = found {
             return Ok(found);
         }
@@ -275,8 +275,8 @@ impl<'d> Bank<'d> {
             .map(repaired)
             .map_err(|problem| Finding::error(problem.to_string()).file(path).hint(problem.hint()))?;
         let prepared = Prepared::of(&samples);
-        if let Some((store, name)) = kept {
-            store.put(&name, &cache::pack(&prepared));
+        if let Some((clip_cache, name)) = kept {
+            clip_cache.put(&name, &cache::pack(&prepared));
         }
         Ok(prepared)
     }

@@ -3,7 +3,7 @@ use std::fs;
 use std::path::PathBuf;
 
 use super::voice_bank::{Files, HEADER, bank_of, sine, wav_of};
-use kabla::data::{CacheFolder, Cached, Data, Store as _};
+use kabla::data::{CacheFolder, Cached, ClipCache as _, Data};
 use kabla::language::{Intonation, Pause, Piece, Role, Words};
 use kabla::voice::choose::{choose, explain};
 use kabla::voice::level::measure;
