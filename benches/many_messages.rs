@@ -15,7 +15,7 @@ use std::io::BufWriter;
 use std::time::{Duration, Instant};
 
 use kabla::data::{CacheFolder, Cached, Embedded};
-use kabla::guidance::{Topic, for_topic, tell};
+use kabla::guidance::{StepKind, for_step, tell};
 use kabla::language::{Pack, Piece};
 use kabla::voice::write::{BroadcastOptions, BroadcastWav, WavOptions};
 use kabla::voice::{Bank, SpeakOptions, choose_clips, compose};
@@ -43,8 +43,9 @@ fn main() {
             field.area.0 = 200.0 + f64::from(number % 97) * 7.0;
         }
         let statements = tell(&case, &kabla::plan::make(&case).expect("a plan"));
-        let topic = *Topic::ALL.iter().cycle().nth(number as usize % Topic::ALL.len()).expect("a topic");
-        let told = for_topic(&statements, topic);
+        let topic =
+            *StepKind::ALL.iter().cycle().nth(number as usize % StepKind::ALL.len()).expect("a topic");
+        let told = for_step(&statements, topic);
         let pieces: Vec<Piece> = told.iter().flat_map(|told| pack.say(told).expect("words")).collect();
         let clips = choose_clips(&pieces, &bank, &options).expect("clips");
         marks.push(Instant::now());

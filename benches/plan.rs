@@ -96,7 +96,7 @@ fn rains(c: &mut Criterion) {
     c.bench_function("analyse 40 years", |b| {
         b.iter(|| {
             let seasons = rule.seasons(&years);
-            (rule.outlook(&seasons, None), rule.trade(&years), seasons)
+            (rule.outlook(&seasons, None), rule.planting_delays(&years), seasons)
         });
     });
 }

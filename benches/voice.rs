@@ -6,7 +6,7 @@ mod common;
 
 use criterion::{Criterion, criterion_group, criterion_main};
 use kabla::data::{CacheFolder, Cached, Embedded};
-use kabla::guidance::{Topic, for_topic};
+use kabla::guidance::{StepKind, for_step};
 use kabla::language::{Pack, Piece};
 use kabla::voice::choose::choose;
 use kabla::voice::level::{LevelOptions, to_target};
@@ -16,7 +16,7 @@ use kabla::voice::{Bank, SpeakOptions, speak};
 fn voices(c: &mut Criterion) {
     let statements = common::statements();
     let pack = Pack::load(&Embedded, "en").expect("a right pack");
-    let message = for_topic(&statements, Topic::FillContainer);
+    let message = for_step(&statements, StepKind::FillContainer);
     let pieces: Vec<Piece> =
         message.iter().flat_map(|statement| pack.say(statement).expect("words")).collect();
     let bank = Bank::load(&Embedded, "en", "stand-in").expect("the stand-in bank");

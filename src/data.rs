@@ -27,14 +27,14 @@ pub trait Data: Send + Sync {
     }
 
     /// Where what was made of these files may be kept, where there is such a place.
-    fn store(&self) -> Option<&dyn Store> {
+    fn clip_cache(&self) -> Option<&dyn ClipCache> {
         None
     }
 }
 
 /// A place for what can be made anew at any time. Nothing tells whether it was
 /// kept: what cannot be written or read is just made again.
-pub trait Store: Send + Sync {
+pub trait ClipCache: Send + Sync {
     /// What was put under a name, where it is still there.
     fn get(&self, name: &str) -> Option<Vec<u8>>;
 
@@ -42,11 +42,11 @@ pub trait Store: Send + Sync {
     fn put(&self, name: &str, bytes: &[u8]);
 }
 
-/// A [`Store`] in a folder on disk; made when it is first written to.
+/// A [`ClipCache`] in a folder on disk; made when it is first written to.
 #[derive(Debug, Clone)]
 pub struct CacheFolder(pub PathBuf);
 
-impl Store for CacheFolder {
+impl ClipCache for CacheFolder {
     fn get(&self, name: &str) -> Option<Vec<u8>> {
         let mut file = std::fs::File::open(self.0.join(name)).ok()?;
         let known = file.metadata().ok()?;
@@ -129,7 +129,7 @@ impl Data for Cached<'_> {
         self.data.shown(path)
     }
 
-    fn store(&self) -> Option<&dyn Store> {
+    fn clip_cache(&self) -> Option<&dyn ClipCache> {
         Some(&self.folder)
     }
 }

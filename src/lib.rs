@@ -51,5 +51,5 @@ pub mod guidance;
 pub mod language;
 pub mod plan;
 pub mod sheet;
-mod table;
+mod toml_reader;
 pub mod voice;

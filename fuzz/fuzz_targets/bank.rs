@@ -32,7 +32,7 @@ fuzz_target!(|text: &[u8]| {
         Ok(bank) => {
             // Every clip says its own words.
             for clip in bank.clips() {
-                let said = Words { text: clip.words.clone(), role: Role::Phrase, ending: Intonation::Final };
+                let said = Words { text: clip.words.clone(), role: Role::Phrase, intonation: Intonation::Final };
                 assert!(choose(&[Piece::Words(said)], &bank).is_ok(), "{clip:?}");
             }
         }

@@ -33,7 +33,7 @@ fuzz_target!(|data: &[u8]| {
             let seasons = rule.seasons(&record);
             seasons.iter().for_each(check_season);
             check_outlook(&rule.outlook(&seasons, None));
-            for row in rule.trade(&record) {
+            for row in rule.planting_delays(&record) {
                 assert!(row.planted_years <= row.years, "{row:?}");
                 assert!(row.false_start_share.is_none_or(is_share), "{row:?}");
                 assert!(row.median_days_left.is_none_or(|days| days.is_finite() && days >= 0.0), "{row:?}");

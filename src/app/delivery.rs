@@ -67,7 +67,7 @@ impl Channel {
 }
 
 /// Where spoken messages become files.
-pub(super) struct Desk<'a> {
+pub(super) struct Delivery<'a> {
     pub(super) pack: &'a Pack,
     pub(super) read: &'a ReadCase,
     pub(super) bank: &'a Bank<'a>,
@@ -77,7 +77,7 @@ pub(super) struct Desk<'a> {
 
 type Voiced<'b> = (Message, Composed<'b>);
 
-impl<'b> Desk<'b> {
+impl<'b> Delivery<'b> {
     /// Makes the files of messages. Where each stands alone, it is written before the next is spoken.
     pub(super) fn deliver(
         mut self,

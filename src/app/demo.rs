@@ -5,14 +5,14 @@ use std::path::Path;
 use super::output::Output;
 use super::{
     Channel, Data, Error, Length, Made, MusicFiles, Overrides, Paper, Progress, ReadCase, SegmentRequest,
-    SegmentTime, SheetFormat, SpeakRequest, Topic, segment, sheets, speaking,
+    SegmentTime, SheetFormat, SpeakRequest, StepKind, segment, sheets, speaking,
 };
 use crate::voice::segment::MixOptions;
 
 const CASE: &str = "examples/farm.toml";
 const LANGUAGES: [&str; 2] = ["en", "sw"];
 const FORMATS: [SheetFormat; 3] = [SheetFormat::Pdf(Paper::Farm), SheetFormat::Html, SheetFormat::Text];
-const TOPICS: [Topic; 3] = [Topic::MarkPlants, Topic::FillContainer, Topic::PlantField];
+const TOPICS: [StepKind; 3] = [StepKind::MarkPlants, StepKind::FillContainer, StepKind::PlantField];
 /// A radio segment is for a whole zone.
 const SEGMENT_CASE: &str = "examples/zone.toml";
 const SEGMENT_SECONDS: f64 = 120.0;

@@ -22,7 +22,7 @@ pub use crate::data::{CacheFolder, Cached, Data, Embedded, Folder, Templates};
 pub use crate::error::Error;
 pub use crate::finding::{Finding, Severity};
 pub use crate::plan::season::Risk;
-pub use crate::plan::{Plan, Quantity, Step, Topic};
+pub use crate::plan::{Plan, Quantity, Step, StepKind};
 pub use crate::sheet::Paper;
 pub use crate::voice::record::import::Consent;
 pub use crate::voice::record::quality::{Fault, Found, Verdict};
@@ -36,11 +36,11 @@ pub use demo::demo;
 pub use language::{SaidNumber, say};
 pub use outline::{Outline, OutlinePart, outline};
 pub use rains::{
-    Chances, DateLayout, EndRule, MonthDay, OnsetRule, Rains, RainsRequest, TradeRow, Window, rains,
+    Chances, DateLayout, EndRule, MonthDay, OnsetRule, PlantingDelay, Rains, RainsRequest, Window, rains,
 };
 pub use segment::{MusicFiles, Segment, SegmentRequest, SegmentTime, season, segment};
 pub use sheets::{BookletRequest, SheetFormat, SheetRequest, booklet, sheet};
-pub use speaking::{ChosenClip, Joint, MessageClips, SpeakRequest, explain, speak};
+pub use speaking::{ChosenClip, JointMeasures, MessageClips, SpeakRequest, explain, speak};
 pub use translating::{
     Coverage, DayInWords, Doubt, PackState, check_packs, day_in_words, keep_sources, new_pack, review,
 };
@@ -86,11 +86,11 @@ pub struct Overrides {
     /// The day it is.
     pub today: Option<NaiveDate>,
     /// The last step that is done.
-    pub done: Option<Topic>,
+    pub done: Option<StepKind>,
     /// Which part of the onsets times the plan.
     pub risk: Option<Risk>,
     /// How sure, in percent, the cuttings are to suffice.
-    pub sure_percent: Option<f64>,
+    pub confidence_percent: Option<f64>,
 }
 
 /// The plan of a case.
@@ -147,7 +147,7 @@ impl ReadCase {
         case.today = overrides.today.or(case.today);
         case.done = overrides.done.or(case.done);
         case.risk = overrides.risk.unwrap_or(case.risk);
-        case.sure_percent = overrides.sure_percent.or(case.sure_percent);
+        case.confidence_percent = overrides.confidence_percent.or(case.confidence_percent);
         let refused = |message: &str, field: &str, hint: &str| {
             Err(Error::Input(vec![Finding::error(message).file(&self.name).field(field).hint(hint)]))
         };

@@ -5,8 +5,8 @@ use std::path::Path;
 
 use chrono::NaiveDate;
 
-use super::{Data, Error, Overrides, Plan, ReadCase, Topic};
-use crate::guidance::shapes::{Season, Shapes};
+use super::{Data, Error, Overrides, Plan, ReadCase, StepKind};
+use crate::guidance::shapes::{SeasonBand, Shapes};
 use crate::guidance::{Subject, tell};
 use crate::plan::DateSpan;
 use crate::sheet::SheetError;
@@ -15,7 +15,7 @@ use crate::sheet::SheetError;
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Outline {
     /// Each step's title, as on a sheet.
-    pub titles: BTreeMap<Topic, String>,
+    pub titles: BTreeMap<StepKind, String>,
     /// The first day that is shown.
     pub from: NaiveDate,
     /// The last day that is shown.
@@ -57,7 +57,7 @@ pub fn outline(
             titles.insert(topic, pack.write_title(&statement).map_err(SheetError::from)?);
         }
     }
-    let Season { from, to, store, checks, bed, field, harvest, rains, food } =
+    let SeasonBand { from, to, store, checks, bed, field, harvest, rains, food } =
         Shapes::of(&read.case, &plan).season;
     let mut parts = Vec::new();
     for (id, sign, when) in
@@ -69,7 +69,7 @@ pub fn outline(
     }
     let mut days = Vec::new();
     for day in checks {
-        days.push((titles.get(&Topic::MonthlyCheck).cloned().unwrap_or_default(), '+', day));
+        days.push((titles.get(&StepKind::MonthlyCheck).cloned().unwrap_or_default(), '+', day));
     }
     for (id, sign, day) in
         [("season-on-harvest", 'H', harvest), ("season-on-rains", 'R', rains), ("season-on-food", 'F', food)]

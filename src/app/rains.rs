@@ -8,7 +8,7 @@ use serde::Serialize;
 use super::{Error, Finding};
 pub use crate::case::DateLayout;
 use crate::case::read_rain;
-pub use crate::plan::season::TradeRow;
+pub use crate::plan::season::PlantingDelay;
 pub use crate::plan::season::{Chances, EndRule, MonthDay, OnsetRule, Window};
 use crate::plan::season::{Outlook, Season, SeasonRule, WetSeason, wet_seasons};
 
@@ -48,7 +48,8 @@ pub struct Rains {
     /// What they say together.
     pub onset: Outlook,
     /// What waiting costs and saves.
-    pub trade: Vec<TradeRow>,
+    #[serde(rename = "trade")]
+    pub planting_delays: Vec<PlantingDelay>,
     /// Remarks on the record.
     pub findings: Vec<Finding>,
 }
@@ -129,7 +130,7 @@ pub fn rains(request: &RainsRequest<'_>) -> Result<Rains, Error> {
             end_from: rule.end_from.to_string(),
         },
         onset: rule.outlook(&years, weights.as_deref()),
-        trade: rule.trade(&record),
+        planting_delays: rule.planting_delays(&record),
         seasons_found,
         years,
         findings,

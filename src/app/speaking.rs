@@ -5,10 +5,10 @@ use std::path::Path;
 
 use serde::Serialize;
 
-use super::delivery::{Channel, Desk};
+use super::delivery::{Channel, Delivery};
 use super::output::Output;
-use super::{Data, Error, Finding, Made, Overrides, Progress, ReadCase, Topic};
-use crate::guidance::{Statement, Subject, chapter, for_topic};
+use super::{Data, Error, Finding, Made, Overrides, Progress, ReadCase, StepKind};
+use crate::guidance::{Statement, Subject, chapter, for_step};
 use crate::language::{Pack, Piece, WordingError};
 use crate::voice::choose::{Choice, Explained, choose, explain as explain_choice};
 use crate::voice::write::MP3_BUILT_IN;
@@ -26,7 +26,7 @@ pub struct SpeakRequest<'a> {
     /// The recorded voice; the pack's own where none is named.
     pub voice: Option<&'a str>,
     /// Their topics; every topic of the plan where none is named.
-    pub topics: &'a [Topic],
+    pub topics: &'a [StepKind],
     /// What they are for.
     pub channel: Channel,
     /// The folder they go to.
@@ -95,7 +95,7 @@ pub(super) fn make(
         progress(done, count, &message.title);
         Ok((message, voice::compose(clips, &bank, &options)?))
     });
-    Desk { pack: &pack, read, bank: &bank, out: request.out, output }.deliver(request.channel, voiced)
+    Delivery { pack: &pack, read, bank: &bank, out: request.out, output }.deliver(request.channel, voiced)
 }
 
 fn bank<'d>(data: &'d dyn Data, pack: &Pack, request: &SpeakRequest<'_>) -> Result<Bank<'d>, Error> {
@@ -137,12 +137,12 @@ pub struct ChosenClip {
     /// The other clips with the same words.
     pub others: Vec<String>,
     /// How it meets the next; none after the last.
-    pub meets: Option<Joint>,
+    pub meets: Option<JointMeasures>,
 }
 
 /// What is measured where two clips meet.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
-pub struct Joint {
+pub struct JointMeasures {
     /// Difference of level, in dB.
     pub level_db: f64,
     /// Difference of pitch, in semitones; 0 unless both edges are voiced.
@@ -184,7 +184,7 @@ fn told(bank: &Bank<'_>, link: Explained) -> ChosenClip {
         intonation: clip(link.choice.clip).map_or("", |clip| clip.intonation.name()),
         pause_s: link.choice.pause.map(|pause| JoinOptions::default().pause(pause).seconds()),
         others: link.others.into_iter().map(file).collect(),
-        meets: link.meets.map(|meets| Joint {
+        meets: link.meets.map(|meets| JointMeasures {
             level_db: hundredths(meets.level_db.into()),
             pitch_semitones: hundredths(meets.pitch_semitones.into()),
             spectrum_db: hundredths(meets.spectrum_db.into()),
@@ -198,8 +198,9 @@ fn topics(
     read: &ReadCase,
     request: &SpeakRequest<'_>,
     statements: &[Statement],
-) -> Result<Vec<Topic>, Error> {
-    let has = |topic: &Topic| statements.iter().any(|statement| statement.subject == Subject::Step(*topic));
+) -> Result<Vec<StepKind>, Error> {
+    let has =
+        |topic: &StepKind| statements.iter().any(|statement| statement.subject == Subject::Step(*topic));
     if let Some(absent) = request.topics.iter().find(|topic| !has(topic)) {
         let finding =
             Finding::error(format!("the plan has no step {}", absent.name())).file(&read.name).field("topic");
@@ -207,22 +208,22 @@ fn topics(
             finding.hint("the dry season of this case is too short for it; choose another topic"),
         ]));
     }
-    let wanted = if request.topics.is_empty() { &Topic::ALL[..] } else { request.topics };
+    let wanted = if request.topics.is_empty() { &StepKind::ALL[..] } else { request.topics };
     let mut seen = BTreeSet::new();
     Ok(wanted.iter().copied().filter(|topic| has(topic) && seen.insert(*topic)).collect())
 }
 
 /// A message for each topic, each with opening and closing.
-fn apart(pack: &Pack, statements: &[Statement], topics: &[Topic]) -> Result<Vec<Message>, WordingError> {
+fn apart(pack: &Pack, statements: &[Statement], topics: &[StepKind]) -> Result<Vec<Message>, WordingError> {
     let mut messages = Vec::new();
     for topic in topics {
-        messages.extend(Message::of(pack, topic.name(), &for_topic(statements, *topic))?);
+        messages.extend(Message::of(pack, topic.name(), &for_step(statements, *topic))?);
     }
     Ok(messages)
 }
 
 /// A meeting's parts: the opening, a chapter for each topic, the closing.
-fn agenda(pack: &Pack, statements: &[Statement], topics: &[Topic]) -> Result<Vec<Message>, WordingError> {
+fn agenda(pack: &Pack, statements: &[Statement], topics: &[StepKind]) -> Result<Vec<Message>, WordingError> {
     let framing = |subject: Subject| -> Vec<&Statement> {
         statements.iter().filter(|statement| statement.subject == subject).collect()
     };

@@ -9,7 +9,7 @@ use unic_langid::LanguageIdentifier;
 use super::output::Output;
 use super::{Data, Embedded, Error, Finding, ReadCase};
 use crate::guidance::Statement;
-use crate::language::{self, MEMORY_FILE, Memory, Pack, Report, WordingError};
+use crate::language::{self, Pack, REVIEW_LOG_FILE, Report, ReviewLog, WordingError};
 use crate::sheet::{self, Facts, Printer, SmsOptions};
 use crate::voice::{Bank, ClipState};
 
@@ -165,9 +165,9 @@ pub fn new_pack(data: &dyn Data, root: Option<&Path>, tag: &str) -> Result<Vec<P
 /// # Errors
 /// A pack that is not in the folder, or a file that cannot be written.
 pub fn keep_sources(data: &dyn Data, root: Option<&Path>, tag: &str) -> Result<PathBuf, Error> {
-    let (mut memory, path) = memory_of(data, root, tag)?;
-    memory.keep(data, tag);
-    write_memory(&memory, path)
+    let (mut log, path) = review_log_of(data, root, tag)?;
+    log.keep(data, tag);
+    write_review_log(&log, path)
 }
 
 /// Notes that somebody has reviewed texts of a pack, all that are translated where none is named. Returns how many.
@@ -181,12 +181,12 @@ pub fn review(
     texts: &[String],
     (role, on): (&str, NaiveDate),
 ) -> Result<(usize, PathBuf), Error> {
-    let (mut memory, path) = memory_of(data, root, tag)?;
-    let count = memory.review(data, tag, texts, (role, on)).map_err(Error::Input)?;
-    Ok((count, write_memory(&memory, path)?))
+    let (mut log, path) = review_log_of(data, root, tag)?;
+    let count = log.review(data, tag, texts, (role, on)).map_err(Error::Input)?;
+    Ok((count, write_review_log(&log, path)?))
 }
 
-fn memory_of(data: &dyn Data, root: Option<&Path>, tag: &str) -> Result<(Memory, PathBuf), Error> {
+fn review_log_of(data: &dyn Data, root: Option<&Path>, tag: &str) -> Result<(ReviewLog, PathBuf), Error> {
     let folder = pack_folder(root, tag);
     if !folder.is_dir() {
         let finding = Finding::error(format!("{} is not there", folder.display()));
@@ -194,16 +194,16 @@ fn memory_of(data: &dyn Data, root: Option<&Path>, tag: &str) -> Result<(Memory,
             "name the folder that holds locales/ with --data; what the program carries cannot be changed";
         return Err(Error::Input(vec![finding.hint(hint)]));
     }
-    let memory = Memory::load(data, tag);
-    if memory.findings.iter().any(Finding::is_error) {
-        return Err(Error::Input(memory.findings));
+    let log = ReviewLog::load(data, tag);
+    if log.findings.iter().any(Finding::is_error) {
+        return Err(Error::Input(log.findings));
     }
-    Ok((memory, folder.join(MEMORY_FILE)))
+    Ok((log, folder.join(REVIEW_LOG_FILE)))
 }
 
-fn write_memory(memory: &Memory, path: PathBuf) -> Result<PathBuf, Error> {
+fn write_review_log(log: &ReviewLog, path: PathBuf) -> Result<PathBuf, Error> {
     let mut output = Output::default();
-    output.add(&path, memory.to_toml().as_bytes())?;
+    output.add(&path, log.to_toml().as_bytes())?;
     output.commit()?;
     Ok(path)
 }

@@ -85,7 +85,7 @@ pub(super) fn read<const N: usize>(
         let hint = format!("write the header row: date,{fields} (or year,month,day,{fields})");
         return fail(Finding::error(message).line(1).hint(hint));
     };
-    let mut table = Table {
+    let mut table = DailyTable {
         name,
         measures,
         decimal_comma: delimiter != b',',
@@ -195,7 +195,7 @@ fn day_of(year: i32, month: u32, day: u32) -> Option<NaiveDate> {
 }
 
 /// The rows read so far.
-struct Table<'n, const N: usize> {
+struct DailyTable<'n, const N: usize> {
     name: &'n str,
     measures: &'n [Measure; N],
     decimal_comma: bool,
@@ -209,7 +209,7 @@ struct Table<'n, const N: usize> {
 /// A day with its line in the table.
 type Found<const N: usize> = (NaiveDate, u64, [Option<f64>; N]);
 
-impl<const N: usize> Table<'_, N> {
+impl<const N: usize> DailyTable<'_, N> {
     fn add(&mut self, line: u64, finding: Finding) {
         self.findings.push(finding.file(self.name).line(u32::try_from(line).unwrap_or(u32::MAX)));
     }

@@ -5,7 +5,7 @@ use crate::plan::field::{Field, Spacing};
 use crate::plan::group::Member;
 use crate::plan::multiply::Sizing;
 use crate::plan::{Assumptions, AtHand, Kind, Metres, SquareMetres};
-use crate::table::Table;
+use crate::toml_reader::TomlTable;
 
 /// What a case says of them.
 pub(super) struct Fields {
@@ -15,13 +15,13 @@ pub(super) struct Fields {
     pub(super) at_hand: Option<AtHand>,
     pub(super) sizes: Vec<SquareMetres>,
     pub(super) sizing: Sizing,
-    pub(super) sure_percent: Option<f64>,
+    pub(super) confidence_percent: Option<f64>,
 }
 
 /// The fields of a zone's table where the case names none, m².
 const ZONE_FIELDS: [f64; 5] = [100.0, 250.0, 500.0, 1000.0, 2500.0];
 
-pub(super) fn read(root: &Table<'_>, assumptions: &Assumptions) -> Fields {
+pub(super) fn read(root: &TomlTable<'_>, assumptions: &Assumptions) -> Fields {
     let group = root.table("group");
     let members = group.whole("members", 1..=100_000);
     let zone = root.table("zone");
@@ -67,16 +67,21 @@ pub(super) fn read(root: &Table<'_>, assumptions: &Assumptions) -> Fields {
 
     let sizings = [("bed-season", Sizing::BedSeason), ("first-planting", Sizing::FirstPlanting)];
     let sizing = table.choice("sizing", &sizings).unwrap_or_default();
-    let sure_percent = table.number("sure_percent", 1.0..=99.0);
+    let confidence_percent = table.number("sure_percent", 1.0..=99.0);
     for table in [group, zone, table, at_hand] {
         table.finish();
     }
     let sizes = sizes.unwrap_or_else(|| ZONE_FIELDS.to_vec());
     let sizes = sizes.into_iter().map(SquareMetres).collect();
-    Fields { kind, field, farms, at_hand: stock, sizes, sizing, sure_percent }
+    Fields { kind, field, farms, at_hand: stock, sizes, sizing, confidence_percent }
 }
 
-fn read_kind(root: &Table<'_>, group: &Table<'_>, members: Option<u32>, farms: usize) -> Option<Kind> {
+fn read_kind(
+    root: &TomlTable<'_>,
+    group: &TomlTable<'_>,
+    members: Option<u32>,
+    farms: usize,
+) -> Option<Kind> {
     // Farms that are named need not be counted.
     let counted = u32::try_from(farms).ok().filter(|farms| *farms > 0);
     let named = root
@@ -116,7 +121,7 @@ fn read_kind(root: &Table<'_>, group: &Table<'_>, members: Option<u32>, farms: u
     }
 }
 
-fn read_at_hand(table: &Table<'_>, spacing: Option<Spacing>) -> Option<AtHand> {
+fn read_at_hand(table: &TomlTable<'_>, spacing: Option<Spacing>) -> Option<AtHand> {
     let roots = table.whole("roots", 0..=10_000_000);
     let plants = table.whole("plants", 0..=10_000_000);
     let bed = table.number("bed_area_m2", 0.0..=100_000.0);
@@ -129,7 +134,7 @@ fn read_at_hand(table: &Table<'_>, spacing: Option<Spacing>) -> Option<AtHand> {
     Some(AtHand { roots, plants, bed: bed.map(SquareMetres), spacing: spacing? })
 }
 
-fn read_farms(tables: Vec<Table<'_>>, usual: Option<Spacing>, assumptions: &Assumptions) -> Vec<Member> {
+fn read_farms(tables: Vec<TomlTable<'_>>, usual: Option<Spacing>, assumptions: &Assumptions) -> Vec<Member> {
     let mut farms: Vec<Member> = Vec::with_capacity(tables.len());
     for table in tables {
         let name = required(&table, "name", "write the farm's name: name = \"…\"", table.text("name"));
@@ -146,7 +151,7 @@ fn read_farms(tables: Vec<Table<'_>>, usual: Option<Spacing>, assumptions: &Assu
     farms
 }
 
-fn read_field(table: &Table<'_>, spacing: Option<Spacing>) -> Option<Field> {
+fn read_field(table: &TomlTable<'_>, spacing: Option<Spacing>) -> Option<Field> {
     let sides = 0.1..=10_000.0;
     let areas = 0.01..=1_000_000.0;
     let area = table.number("area_m2", areas.clone());
@@ -183,7 +188,7 @@ fn read_field(table: &Table<'_>, spacing: Option<Spacing>) -> Option<Field> {
 }
 
 /// How cuttings stand: as the table says, or as usual where it says nothing.
-fn read_spacing(table: &Table<'_>, usual: Spacing, assumptions: &Assumptions) -> Option<Spacing> {
+fn read_spacing(table: &TomlTable<'_>, usual: Spacing, assumptions: &Assumptions) -> Option<Spacing> {
     let ridge = table.number("ridge_spacing_m", 0.2..=5.0);
     let along = table.number("plant_spacing_m", 0.05..=5.0);
     let mound = table.number("mound_spacing_m", 0.2..=5.0);

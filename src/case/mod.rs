@@ -14,8 +14,8 @@ use std::io;
 
 use crate::finding::Finding;
 use crate::plan::after::{Maturity, Variety};
-use crate::plan::{Assumptions, Case, Event, Kind, Metres, Place, Topic};
-use crate::table::{self, Source, Table};
+use crate::plan::{Assumptions, Case, Event, Kind, Metres, Place, StepKind};
+use crate::toml_reader::{self, Source, TomlTable};
 
 /// Reads files that a case names, relative to the case.
 pub type Open<'a> = &'a dyn Fn(&str) -> io::Result<Vec<u8>>;
@@ -29,14 +29,14 @@ pub type Open<'a> = &'a dyn Fn(&str) -> io::Result<Vec<u8>>;
 /// All problems of the case and of the records it names, each with its line,
 /// field and a hint. Warnings alone do not fail: they come with the case.
 pub fn read(name: &str, text: &str, open: Open<'_>) -> Result<(Case, Vec<Finding>), Vec<Finding>> {
-    let (case, findings) = table::read(name, text, |source, root| read_root(source, root, open));
+    let (case, findings) = toml_reader::read(name, text, |source, root| read_root(source, root, open));
     match case {
         Some(case) if !findings.iter().any(Finding::is_error) => Ok((case, findings)),
         _ => Err(findings),
     }
 }
 
-fn read_root(source: &Source<'_>, root: &Table<'_>, open: Open<'_>) -> Option<Case> {
+fn read_root(source: &Source<'_>, root: &TomlTable<'_>, open: Open<'_>) -> Option<Case> {
     let name =
         required(root, "name", "write the farm's, group's or zone's name: name = \"…\"", root.text("name"));
     let language = root.text("language");
@@ -48,7 +48,7 @@ fn read_root(source: &Source<'_>, root: &Table<'_>, open: Open<'_>) -> Option<Ca
         root.date("harvest"),
     );
     let harvest_until = root.date("harvest_until");
-    let topics = Topic::ALL.map(|topic| (topic.name(), topic));
+    let topics = StepKind::ALL.map(|topic| (topic.name(), topic));
     let done = root.choice("done", &topics);
     if done.is_some() && !root.has("today") {
         root.problem("done", "what is done tells nothing without a day", "write today = … as well");
@@ -68,7 +68,7 @@ fn read_root(source: &Source<'_>, root: &Table<'_>, open: Open<'_>) -> Option<Ca
     let rains = season::read(source, &table, harvest, open);
     table.finish();
 
-    let kept = store::read_kept(root, harvest);
+    let store_checks = store::read_checks(root, harvest);
     let containers = root.tables("container").into_iter().filter_map(store::read_container).collect();
     let climate = water::read_climate(source, root.table("climate"), open);
     let spring = water::read_source(root.table("water"));
@@ -89,8 +89,8 @@ fn read_root(source: &Source<'_>, root: &Table<'_>, open: Open<'_>) -> Option<Ca
         at_hand: fields.at_hand,
         field_sizes: fields.sizes,
         sizing: fields.sizing,
-        sure_percent: fields.sure_percent,
-        kept,
+        confidence_percent: fields.confidence_percent,
+        store_checks,
         done,
         containers,
         climate,
@@ -104,13 +104,13 @@ fn read_root(source: &Source<'_>, root: &Table<'_>, open: Open<'_>) -> Option<Ca
 }
 
 /// Reports a field that is absent; a field that is there but wrong has been reported.
-fn required<T>(table: &Table<'_>, key: &'static str, hint: &str, value: Option<T>) -> Option<T> {
+fn required<T>(table: &TomlTable<'_>, key: &'static str, hint: &str, value: Option<T>) -> Option<T> {
     required_if(true, table, key, hint, value)
 }
 
 fn required_if<T>(
     wanted: bool,
-    table: &Table<'_>,
+    table: &TomlTable<'_>,
     key: &'static str,
     hint: &str,
     value: Option<T>,
@@ -122,7 +122,7 @@ fn required_if<T>(
 }
 
 /// The bytes of a file that a field names.
-fn open_named(table: &Table<'_>, key: &'static str, path: &str, open: Open<'_>) -> Option<Vec<u8>> {
+fn open_named(table: &TomlTable<'_>, key: &'static str, path: &str, open: Open<'_>) -> Option<Vec<u8>> {
     match open(path) {
         Ok(bytes) => Some(bytes),
         Err(error) => {
@@ -136,7 +136,7 @@ fn open_named(table: &Table<'_>, key: &'static str, path: &str, open: Open<'_>) 
     }
 }
 
-fn read_place(place: Table<'_>) -> Option<Place> {
+fn read_place(place: TomlTable<'_>) -> Option<Place> {
     let name = required(&place, "name", "add [place] with name = \"…\"", place.text("name"));
     let degrees = "write degrees with a decimal point, south and west negative";
     let latitude = required(&place, "latitude", degrees, place.number("latitude", -90.0..=90.0));
@@ -151,7 +151,7 @@ fn read_place(place: Table<'_>) -> Option<Place> {
     Some(Place { name: name?, latitude: latitude?, longitude: longitude?, elevation: Metres(elevation?) })
 }
 
-fn read_event(table: Table<'_>) -> Option<Event> {
+fn read_event(table: TomlTable<'_>) -> Option<Event> {
     let name = required(
         &table,
         "name",
@@ -163,7 +163,7 @@ fn read_event(table: Table<'_>) -> Option<Event> {
     Some(Event { name: name?, date: date? })
 }
 
-fn read_variety(table: Table<'_>) -> Variety {
+fn read_variety(table: TomlTable<'_>) -> Variety {
     let classes = [("early", Maturity::Early), ("medium", Maturity::Medium), ("late", Maturity::Late)];
     let maturity = table.choice("maturity", &classes);
     let carotene_ug = table.number("carotene_ug_per_100g", 0.0..=50_000.0);
@@ -171,7 +171,7 @@ fn read_variety(table: Table<'_>) -> Variety {
     Variety { maturity, carotene_ug }
 }
 
-fn read_assumptions(root: &Table<'_>) -> Assumptions {
+fn read_assumptions(root: &TomlTable<'_>) -> Assumptions {
     let table = root.table("assumptions");
     let mut assumptions = Assumptions::default();
     for entry in Assumptions::TABLE {

@@ -8,7 +8,7 @@ use crate::plan::season::{
     Chances, EndRule, MonthDay, ObservedRains, OnsetRule, RainRecord, Rains, Risk, SeasonRule, WetSeason,
     Window, wet_seasons,
 };
-use crate::table::{Source, Table};
+use crate::toml_reader::{Source, TomlTable};
 
 /// The rains of a case.
 pub(super) struct ReadRains {
@@ -19,7 +19,7 @@ pub(super) struct ReadRains {
 
 pub(super) fn read(
     source: &Source<'_>,
-    season: &Table<'_>,
+    season: &TomlTable<'_>,
     harvest: Option<NaiveDate>,
     open: Open<'_>,
 ) -> Option<ReadRains> {
@@ -38,7 +38,7 @@ pub(super) fn read(
     Some(ReadRains { rains, risk, began })
 }
 
-fn read_risk(season: &Table<'_>) -> Risk {
+fn read_risk(season: &TomlTable<'_>) -> Risk {
     let named = [("early", Risk::Early), ("middle", Risk::Middle), ("late", Risk::Late)];
     let percentile = season.number("risk_percent", 1.0..=99.0).map(Risk::Percentile);
     let risk = season.choice("risk", &named);
@@ -63,7 +63,7 @@ const OF_RECORDS: [&str; 9] = [
 
 fn read_rains(
     source: &Source<'_>,
-    season: &Table<'_>,
+    season: &TomlTable<'_>,
     harvest: Option<NaiveDate>,
     open: Open<'_>,
 ) -> Option<Rains> {
@@ -133,7 +133,7 @@ fn read_rains(
 
 /// The season that the record itself has: the one asked for, or the first after the harvest.
 fn find_season(
-    season: &Table<'_>,
+    season: &TomlTable<'_>,
     record: &RainRecord,
     which: Option<u32>,
     harvest: Option<NaiveDate>,
@@ -166,7 +166,7 @@ fn find_season(
     Some(Rains::Observed(observed))
 }
 
-fn read_outlook(season: &Table<'_>) -> Option<Chances> {
+fn read_outlook(season: &TomlTable<'_>) -> Option<Chances> {
     let chances = |key: &'static str| -> Option<[f64; 3]> {
         let chances: [f64; 3] = match season.numbers(key, 0.0..=100.0)?.try_into() {
             Ok(chances) => chances,
@@ -188,7 +188,7 @@ fn read_outlook(season: &Table<'_>) -> Option<Chances> {
     onset.map(Chances::OfOnset).or(rain.map(Chances::OfTotal))
 }
 
-fn month_day(season: &Table<'_>, key: &'static str) -> Option<MonthDay> {
+fn month_day(season: &TomlTable<'_>, key: &'static str) -> Option<MonthDay> {
     let text = season.text(key)?;
     let day = text.parse().ok();
     if day.is_none() {
@@ -198,7 +198,7 @@ fn month_day(season: &Table<'_>, key: &'static str) -> Option<MonthDay> {
 }
 
 /// Either a day of the year ("10-15") or a date (2027-10-15).
-fn read_rains_begin(season: &Table<'_>, harvest: Option<NaiveDate>) -> Option<Rains> {
+fn read_rains_begin(season: &TomlTable<'_>, harvest: Option<NaiveDate>) -> Option<Rains> {
     if season.is_text("rains_begin") {
         let text = season.text("rains_begin")?;
         if text.len() <= 5 {

@@ -6,7 +6,7 @@ use super::required;
 use crate::plan::Centimetres;
 use crate::plan::progress::Check;
 use crate::plan::store::{Band, Container, Shape};
-use crate::table::Table;
+use crate::toml_reader::TomlTable;
 
 const SIZES: std::ops::RangeInclusive<f64> = 5.0..=500.0;
 const SIZE_HINT: &str = "write the inner size in centimetres";
@@ -19,7 +19,7 @@ enum Kind {
     Box,
 }
 
-pub(super) fn read_container(table: Table<'_>) -> Option<Container> {
+pub(super) fn read_container(table: TomlTable<'_>) -> Option<Container> {
     let count = table.whole("count", 1..=100_000);
     let kinds = [("round", Kind::Round), ("pot", Kind::Pot), ("box", Kind::Box)];
     let kind = table.choice("shape", &kinds);
@@ -66,7 +66,7 @@ pub(super) fn read_container(table: Table<'_>) -> Option<Container> {
 }
 
 /// The bands of a pot from the bottom up.
-fn read_bands(pot: &Table<'_>) -> Option<Vec<Band>> {
+fn read_bands(pot: &TomlTable<'_>) -> Option<Vec<Band>> {
     let hint =
         "add [[container.band]] with height_cm and width_cm for each straight part, from the bottom up";
     if !pot.has("band") {
@@ -95,8 +95,8 @@ fn read_bands(pot: &Table<'_>) -> Option<Vec<Band>> {
 }
 
 /// The checks of the store: each after the one before, with no more roots.
-pub(super) fn read_kept(root: &Table<'_>, harvest: Option<NaiveDate>) -> Vec<Check> {
-    let mut kept: Vec<Check> = Vec::new();
+pub(super) fn read_checks(root: &TomlTable<'_>, harvest: Option<NaiveDate>) -> Vec<Check> {
+    let mut checks: Vec<Check> = Vec::new();
     for table in root.tables("kept") {
         let date =
             required(&table, "date", "write the day of the check: date = 2027-06-24", table.date("date"));
@@ -109,7 +109,7 @@ pub(super) fn read_kept(root: &Table<'_>, harvest: Option<NaiveDate>) -> Vec<Che
         let thrown_away = table.whole("thrown_away", 0..=10_000_000);
         let sprouted = table.whole("sprouted", 0..=10_000_000);
         if let (Some(date), Some(healthy)) = (date, healthy) {
-            let before = kept.last();
+            let before = checks.last();
             let earliest = before.map(|check| check.date).or(harvest);
             if earliest.is_some_and(|earliest| date <= earliest) {
                 table.problem(
@@ -131,9 +131,9 @@ pub(super) fn read_kept(root: &Table<'_>, harvest: Option<NaiveDate>) -> Vec<Che
                     "count the healthy roots with sprouts",
                 );
             }
-            kept.push(Check { date, healthy, thrown_away, sprouted });
+            checks.push(Check { date, healthy, thrown_away, sprouted });
         }
         table.finish();
     }
-    kept
+    checks
 }

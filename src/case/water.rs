@@ -3,9 +3,9 @@
 use super::{DateLayout, Open, required};
 use crate::plan::seedbed::{Air, Climate, FEWEST_DAYS, Source as Spring};
 use crate::plan::{Celsius, Litres, MetresPerSecond, Millimetres};
-use crate::table::{Source, Table};
+use crate::toml_reader::{Source, TomlTable};
 
-pub(super) fn read_climate(source: &Source<'_>, table: Table<'_>, open: Open<'_>) -> Option<Climate> {
+pub(super) fn read_climate(source: &Source<'_>, table: TomlTable<'_>, open: Open<'_>) -> Option<Climate> {
     let given = table.is_given();
     let record = table.text("temperature_record");
     let from_record = record.and_then(|path| read_record(source, &table, &path, open));
@@ -18,7 +18,7 @@ pub(super) fn read_climate(source: &Source<'_>, table: Table<'_>, open: Open<'_>
 }
 
 /// Temperatures month by month.
-fn read_monthly(table: &Table<'_>, wanted: bool) -> Option<Climate> {
+fn read_monthly(table: &TomlTable<'_>, wanted: bool) -> Option<Climate> {
     let tmax = table.monthly("tmax_c", -30.0..=55.0);
     let tmin = table.monthly("tmin_c", -40.0..=45.0);
     if wanted {
@@ -48,7 +48,7 @@ fn read_monthly(table: &Table<'_>, wanted: bool) -> Option<Climate> {
 }
 
 /// The monthly means of a daily record.
-fn read_record(source: &Source<'_>, table: &Table<'_>, path: &str, open: Open<'_>) -> Option<Climate> {
+fn read_record(source: &Source<'_>, table: &TomlTable<'_>, path: &str, open: Open<'_>) -> Option<Climate> {
     let layouts = [("day-first", DateLayout::DayFirst), ("month-first", DateLayout::MonthFirst)];
     let layout = table.choice("dates", &layouts);
     let bytes = super::open_named(table, "temperature_record", path, open)?;
@@ -75,7 +75,7 @@ fn read_record(source: &Source<'_>, table: &Table<'_>, path: &str, open: Open<'_
 }
 
 /// Humidity, wind and sunshine: all three, or none.
-fn read_air(table: &Table<'_>) -> Option<Air> {
+fn read_air(table: &TomlTable<'_>) -> Option<Air> {
     const FIELDS: [&str; 3] = ["humidity_percent", "wind_m_s", "sunshine_h"];
     let humidity = table.monthly("humidity_percent", 1.0..=100.0);
     let wind = table.monthly("wind_m_s", 0.0..=20.0);
@@ -90,7 +90,7 @@ fn read_air(table: &Table<'_>) -> Option<Air> {
 }
 
 /// Where the bed's water comes from, and what it can give.
-pub(super) fn read_source(table: Table<'_>) -> Option<Spring> {
+pub(super) fn read_source(table: TomlTable<'_>) -> Option<Spring> {
     if !table.is_given() {
         return None;
     }

@@ -19,7 +19,7 @@ use std::process::ExitCode;
 use chrono::NaiveDate;
 use clap::{Args, Parser, Subcommand};
 
-use crate::app::{CacheFolder, Cached, Data, Embedded, Error, Folder, Overrides, Risk, Templates, Topic};
+use crate::app::{CacheFolder, Cached, Data, Embedded, Error, Folder, Overrides, Risk, StepKind, Templates};
 
 /// Counts a sweet potato season back from the rains, and says it on paper and
 /// aloud in the farmer's language.
@@ -55,7 +55,7 @@ enum Command {
         #[arg(long, value_name = "TAG", default_value = "en")]
         language: String,
         #[command(flatten)]
-        instead: Instead,
+        overrides: OverrideArguments,
         /// Print JSON.
         #[arg(long)]
         json: bool,
@@ -78,30 +78,33 @@ enum Command {
 
 /// What goes before the case's own.
 #[derive(Debug, Clone, Args)]
-struct Instead {
+struct OverrideArguments {
     /// Count from this day (year-month-day), not from the case's own.
     #[arg(long, value_name = "DATE")]
     today: Option<NaiveDate>,
     /// The last step that is done: what is overdue after it is planned anew from today.
     #[arg(long, value_name = "STEP", value_parser = topic)]
-    done: Option<Topic>,
+    done: Option<StepKind>,
     /// Time the plan by this part of the years' onsets: early, middle, late, or a percentage.
     #[arg(long, value_name = "RISK", value_parser = risk)]
     risk: Option<Risk>,
     /// Store so many roots that the cuttings suffice in this many of 100 seasons.
-    #[arg(long, value_name = "PERCENT", value_parser = percent)]
-    sure: Option<f64>,
+    #[arg(long = "sure", value_name = "PERCENT", value_parser = percent)]
+    confidence: Option<f64>,
 }
 
-impl From<Instead> for Overrides {
-    fn from(of: Instead) -> Overrides {
-        Overrides { today: of.today, done: of.done, risk: of.risk, sure_percent: of.sure }
+impl From<OverrideArguments> for Overrides {
+    fn from(of: OverrideArguments) -> Overrides {
+        Overrides { today: of.today, done: of.done, risk: of.risk, confidence_percent: of.confidence }
     }
 }
 
-fn topic(name: &str) -> Result<Topic, String> {
-    let known = || Topic::ALL.map(Topic::name).join(", ");
-    Topic::ALL.into_iter().find(|topic| topic.name() == name).ok_or_else(|| format!("topics are {}", known()))
+fn topic(name: &str) -> Result<StepKind, String> {
+    let known = || StepKind::ALL.map(StepKind::name).join(", ");
+    StepKind::ALL
+        .into_iter()
+        .find(|topic| topic.name() == name)
+        .ok_or_else(|| format!("topics are {}", known()))
 }
 
 fn risk(text: &str) -> Result<Risk, String> {
@@ -199,8 +202,8 @@ fn fail(error: &Error) -> ExitCode {
 fn call(data: &dyn Data, root: Option<&Path>, command: Command) -> Result<(), Error> {
     match command {
         Command::Demo { out } => demo::run(data, &out),
-        Command::Plan { case, language, instead, json } => {
-            plan::run(data, &case, &language, instead.into(), json)
+        Command::Plan { case, language, overrides, json } => {
+            plan::run(data, &case, &language, overrides.into(), json)
         }
         Command::Rains(arguments) => rains::run(&arguments),
         Command::Sheet(arguments) => sheet::run(data, &arguments),

@@ -5,7 +5,7 @@ use std::path::Path;
 
 use chrono::NaiveDate;
 
-use crate::app::{self, Data, Error, Outline, Overrides, Plan, Step, Topic};
+use crate::app::{self, Data, Error, Outline, Overrides, Plan, Step, StepKind};
 
 pub(super) fn run(
     data: &dyn Data,
@@ -54,7 +54,7 @@ fn in_words(plan: &Plan, outline: &Outline) -> String {
     water(plan, &mut page);
     after(plan, &mut page);
     many(plan, &mut page);
-    trade(plan, &mut page);
+    planting_delays(plan, &mut page);
     let changed: Vec<String> = plan
         .defaults
         .iter()
@@ -129,9 +129,9 @@ fn calendar(plan: &Plan, outline: &Outline, page: &mut Page) {
             _ if step.first.when.from <= today => "(NOW) ",
             _ => "",
         });
-        let row = format!("{when:<25} {weeks:>14}  {:<17} ", step.first.topic.name());
+        let row = format!("{when:<25} {weeks:>14}  {:<17} ", step.first.kind.name());
         let title =
-            outline.titles.get(&step.first.topic).map(|title| format!("{title}: ")).unwrap_or_default();
+            outline.titles.get(&step.first.kind).map(|title| format!("{title}: ")).unwrap_or_default();
         page.reason(&row, &format!("{mark}{title}{}", step.why));
     }
 }
@@ -143,11 +143,11 @@ fn overdue(plan: &Plan, page: &mut Page) {
     let heading = if certain {
         format!("NOT DONE WHEN DUE, counted anew from {today}")
     } else {
-        format!("IF NOT DONE BY {today}     (say what is done: --done {})", Topic::FillContainer.name())
+        format!("IF NOT DONE BY {today}     (say what is done: --done {})", StepKind::FillContainer.name())
     };
     page.heading(&heading);
     for step in &plan.overdue {
-        let row = format!("{:<17} due to {}  ", step.topic.name(), step.due.to);
+        let row = format!("{:<17} due to {}  ", step.kind.name(), step.due.to);
         // What is known to be missing costs the same together as each step; it stands with the remarks.
         let cost = if certain { String::new() } else { format!(". Cost: {}", step.cost()) };
         page.reason(&row, &format!("{}{cost}.", step.still_possible));
@@ -216,12 +216,12 @@ fn many(plan: &Plan, page: &mut Page) {
     }
 }
 
-fn trade(plan: &Plan, page: &mut Page) {
-    if plan.trade.is_empty() {
+fn planting_delays(plan: &Plan, page: &mut Page) {
+    if plan.planting_delays.is_empty() {
         return;
     }
     page.heading("");
-    super::rains::trade_table(&plan.trade, &mut page.text);
+    super::rains::planting_delay_table(&plan.planting_delays, &mut page.text);
 }
 
 /// A line of the calendar: the monthly checks share one.
@@ -234,14 +234,14 @@ struct Line<'a> {
 fn steps(plan: &Plan) -> Vec<Line<'_>> {
     let mut lines: Vec<Line<'_>> = Vec::new();
     for step in &plan.steps {
-        let times = plan.steps_of(Topic::MonthlyCheck).count();
-        if step.topic == Topic::MonthlyCheck && times > 1 {
-            if lines.iter().any(|line| line.first.topic == Topic::MonthlyCheck) {
+        let times = plan.steps_of(StepKind::MonthlyCheck).count();
+        if step.kind == StepKind::MonthlyCheck && times > 1 {
+            if lines.iter().any(|line| line.first.kind == StepKind::MonthlyCheck) {
                 continue;
             }
-            let last = plan.steps_of(Topic::MonthlyCheck).last().map(|step| step.when.to);
+            let last = plan.steps_of(StepKind::MonthlyCheck).last().map(|step| step.when.to);
             let days: Vec<String> =
-                plan.steps_of(Topic::MonthlyCheck).map(|step| step.when.from.to_string()).collect();
+                plan.steps_of(StepKind::MonthlyCheck).map(|step| step.when.from.to_string()).collect();
             lines.push(Line { first: step, last, why: format!("once a month: {}", days.join(", ")) });
         } else {
             lines.push(Line { first: step, last: Some(step.when.to), why: step.why.clone() });

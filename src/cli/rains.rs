@@ -6,7 +6,8 @@ use std::path::PathBuf;
 use clap::{Args, ValueEnum};
 
 use crate::app::{
-    self, Chances, DateLayout, EndRule, Error, MonthDay, OnsetRule, Rains, RainsRequest, TradeRow, Window,
+    self, Chances, DateLayout, EndRule, Error, MonthDay, OnsetRule, PlantingDelay, Rains, RainsRequest,
+    Window,
 };
 
 #[derive(Debug, Args)]
@@ -222,7 +223,7 @@ fn in_words(rains: &Rains) -> String {
         let _ = writeln!(text, "Trend: {:.1} days {way} in ten years.", trend.abs());
     }
     text.push('\n');
-    trade_table(&rains.trade, &mut text);
+    planting_delay_table(&rains.planting_delays, &mut text);
     let _ = writeln!(text, "\nAverages of past years are no forecast.");
     if !rains.findings.is_empty() {
         text.push('\n');
@@ -234,13 +235,13 @@ fn in_words(rains: &Rains) -> String {
 }
 
 /// What waiting costs and saves, as a table with bars.
-pub(super) fn trade_table(trade: &[TradeRow], text: &mut String) {
+pub(super) fn planting_delay_table(delays: &[PlantingDelay], text: &mut String) {
     const BAR: f64 = 20.0;
     let _ = writeln!(text, "Planting on the first wet window from a day on, whatever comes after it:\n");
     let _ = writeln!(text, "FROM   YEARS PLANTED  FALSE STARTS                  DAYS OF RAIN LEFT (MEDIAN)");
-    let most = trade.iter().filter_map(|row| row.median_days_left).fold(1.0, f64::max);
+    let most = delays.iter().filter_map(|row| row.median_days_left).fold(1.0, f64::max);
     let bar = |share: f64| "█".repeat((share * BAR).round() as usize);
-    for row in trade {
+    for row in delays {
         let share = row.false_start_share.map_or("–".to_owned(), |share| format!("{:.0} %", share * 100.0));
         let left = row.median_days_left.map_or("–".to_owned(), |days| format!("{days:.0}"));
         let planted = format!("{} of {}", row.planted_years, row.years);

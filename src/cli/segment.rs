@@ -5,7 +5,7 @@ use std::path::PathBuf;
 use chrono::NaiveDate;
 use clap::Args;
 
-use super::Instead;
+use super::OverrideArguments;
 use super::progress::Bar;
 use crate::app::{self, Data, Error, MusicFiles, SegmentRequest, SegmentTime};
 
@@ -17,7 +17,7 @@ pub(super) struct Arguments {
     #[arg(long, value_name = "TAG")]
     language: Option<String>,
     #[command(flatten)]
-    instead: Instead,
+    overrides: OverrideArguments,
     /// The week on air: any day from its Monday to its Sunday (year-month-day).
     #[arg(long, value_name = "DATE", requires = "fit", required_unless_present = "season")]
     week: Option<NaiveDate>,
@@ -88,7 +88,7 @@ pub(super) fn run(data: &dyn Data, arguments: Arguments) -> Result<(), Error> {
     let Arguments {
         case,
         language,
-        instead,
+        overrides,
         week,
         fit,
         opening,
@@ -103,7 +103,7 @@ pub(super) fn run(data: &dyn Data, arguments: Arguments) -> Result<(), Error> {
     let time = week.zip(fit).map(|(week, seconds)| SegmentTime { week, seconds });
     let request = SegmentRequest {
         case: &case,
-        overrides: instead.into(),
+        overrides: overrides.into(),
         language: language.as_deref(),
         voice: voice.as_deref(),
         music: MusicFiles {

@@ -4,7 +4,7 @@ use std::path::PathBuf;
 
 use clap::{Args, ValueEnum};
 
-use super::Instead;
+use super::OverrideArguments;
 use crate::app::{self, BookletRequest, Data, Error, Finding, Paper, SheetFormat, SheetRequest};
 
 #[derive(Debug, Args)]
@@ -16,7 +16,7 @@ pub(super) struct Arguments {
     #[arg(long, value_name = "TAG")]
     language: Option<String>,
     #[command(flatten)]
-    instead: Instead,
+    overrides: OverrideArguments,
     /// What to make.
     #[arg(long = "as", value_enum, default_value_t = Format::Pdf, value_name = "KIND")]
     kind: Format,
@@ -62,8 +62,8 @@ enum Print {
 }
 
 pub(super) fn run(data: &dyn Data, arguments: &Arguments) -> Result<(), Error> {
-    let Arguments { cases, language, instead, kind, format, parts, out } = arguments;
-    let (language, out, overrides) = (language.as_deref(), out.as_deref(), instead.clone().into());
+    let Arguments { cases, language, overrides, kind, format, parts, out } = arguments;
+    let (language, out, overrides) = (language.as_deref(), out.as_deref(), overrides.clone().into());
     let paper = match format {
         Print::Farm => Paper::Farm,
         Print::Guide => Paper::Guide,

@@ -5,8 +5,10 @@ use std::path::{Path, PathBuf};
 use clap::{Args, ValueEnum};
 
 use super::progress::Bar;
-use super::{Instead, topic};
-use crate::app::{self, Channel, ChosenClip, Data, Error, Finding, Law, MessageClips, SpeakRequest, Topic};
+use super::{OverrideArguments, topic};
+use crate::app::{
+    self, Channel, ChosenClip, Data, Error, Finding, Law, MessageClips, SpeakRequest, StepKind,
+};
 
 #[derive(Debug, Args)]
 pub(super) struct Arguments {
@@ -16,7 +18,7 @@ pub(super) struct Arguments {
     #[arg(long, value_name = "TAG")]
     language: Option<String>,
     #[command(flatten)]
-    instead: Instead,
+    overrides: OverrideArguments,
     /// What the sound is for.
     #[arg(long = "for", value_enum)]
     channel: For,
@@ -25,7 +27,7 @@ pub(super) struct Arguments {
     voice: Option<String>,
     /// Only this topic, e.g. mark-plants; may be given again. Without it, every topic.
     #[arg(long = "topic", value_name = "TOPIC", value_parser = topic)]
-    topics: Vec<Topic>,
+    topics: Vec<StepKind>,
     /// For the radio: MP3 besides (in programs built with it).
     #[arg(long)]
     mp3: bool,
@@ -108,7 +110,7 @@ pub(super) fn run(data: &dyn Data, arguments: Arguments) -> Result<(), Error> {
     let channel = arguments.channel()?;
     let request = SpeakRequest {
         case: &arguments.case,
-        overrides: arguments.instead.into(),
+        overrides: arguments.overrides.into(),
         language: arguments.language.as_deref(),
         voice: arguments.voice.as_deref(),
         topics: &arguments.topics,

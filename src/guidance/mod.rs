@@ -7,14 +7,14 @@
 mod select;
 pub mod shapes;
 
-pub use select::{Item, Timing, chapter, for_topic, for_week, in_order, told_in, week_of};
+pub use select::{Item, Timing, chapter, for_step, for_week, in_order, told_in, week_of};
 
 use chrono::NaiveDate;
 
 use crate::plan::field::Spacing;
 use crate::plan::{Assumptions, Case, Event, Kind, Plan, Quantity, SquareMetres, Step};
 
-pub use crate::plan::{DateSpan, Topic};
+pub use crate::plan::{DateSpan, StepKind};
 
 /// What must be known so that nobody gets hurt and no harvest is lost.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -77,17 +77,17 @@ impl Caution {
     }
 
     /// The steps beside which it must be heard.
-    pub fn topics(self) -> &'static [Topic] {
+    pub fn steps(self) -> &'static [StepKind] {
         match self {
-            Caution::Rot => &[Topic::Harvest, Topic::MonthlyCheck, Topic::LastCheck],
-            Caution::Virus => &[Topic::MarkPlants, Topic::CheckPlants, Topic::CutForPlanting],
-            Caution::Cracks => &[Topic::PlantField, Topic::FirstHarvest],
-            Caution::HeavySand => &[Topic::GatherSand, Topic::FillContainer],
-            Caution::Riverbed => &[Topic::GatherSand],
-            Caution::WaterChildren => &[Topic::PrepareBed, Topic::WaterBed],
-            Caution::StoreDry => &[Topic::FillContainer, Topic::MonthlyCheck],
-            Caution::Forecast => &[Topic::PlantBed, Topic::CutForPlanting, Topic::PlantField],
-            Caution::TryFirst => &[Topic::MarkPlants, Topic::FillContainer],
+            Caution::Rot => &[StepKind::Harvest, StepKind::MonthlyCheck, StepKind::LastCheck],
+            Caution::Virus => &[StepKind::MarkPlants, StepKind::CheckPlants, StepKind::CutForPlanting],
+            Caution::Cracks => &[StepKind::PlantField, StepKind::FirstHarvest],
+            Caution::HeavySand => &[StepKind::GatherSand, StepKind::FillContainer],
+            Caution::Riverbed => &[StepKind::GatherSand],
+            Caution::WaterChildren => &[StepKind::PrepareBed, StepKind::WaterBed],
+            Caution::StoreDry => &[StepKind::FillContainer, StepKind::MonthlyCheck],
+            Caution::Forecast => &[StepKind::PlantBed, StepKind::CutForPlanting, StepKind::PlantField],
+            Caution::TryFirst => &[StepKind::MarkPlants, StepKind::FillContainer],
         }
     }
 }
@@ -155,13 +155,13 @@ pub enum Subject {
     /// Whose plan it is, what for and when the rains are expected.
     Opening,
     /// A step of the season.
-    Step(Topic),
+    Step(StepKind),
     /// A table.
     Table(Table),
     /// A caution.
     Caution(Caution),
     /// An open question about a step, for a meeting.
-    Question(Topic),
+    Question(StepKind),
     /// Local advice comes first.
     Closing,
 }
@@ -169,10 +169,10 @@ pub enum Subject {
 impl Subject {
     /// All subjects in order.
     pub fn all() -> impl Iterator<Item = Subject> {
-        let steps = Topic::ALL.into_iter().map(Subject::Step);
+        let steps = StepKind::ALL.into_iter().map(Subject::Step);
         let tables = Table::ALL.into_iter().map(Subject::Table);
         let cautions = Caution::ALL.into_iter().map(Subject::Caution);
-        let questions = Topic::ALL.into_iter().map(Subject::Question);
+        let questions = StepKind::ALL.into_iter().map(Subject::Question);
         let opening = [Subject::Opening].into_iter();
         opening.chain(steps).chain(tables).chain(cautions).chain(questions).chain([Subject::Closing])
     }
@@ -186,31 +186,31 @@ impl Subject {
     pub fn name(self) -> &'static str {
         match self {
             Subject::Opening => "opening",
-            Subject::Step(topic) => topic.name(),
+            Subject::Step(kind) => kind.name(),
             Subject::Table(table) => table.name(),
             Subject::Caution(caution) => caution.name(),
-            Subject::Question(topic) => question_name(topic),
+            Subject::Question(kind) => question_name(kind),
             Subject::Closing => "closing",
         }
     }
 }
 
-fn question_name(topic: Topic) -> &'static str {
-    match topic {
-        Topic::MarkPlants => "ask-mark-plants",
-        Topic::GatherSand => "ask-gather-sand",
-        Topic::CheckPlants => "ask-check-plants",
-        Topic::CutVines => "ask-cut-vines",
-        Topic::Harvest => "ask-harvest",
-        Topic::FillContainer => "ask-fill-container",
-        Topic::MonthlyCheck => "ask-monthly-check",
-        Topic::PrepareBed => "ask-prepare-bed",
-        Topic::LastCheck => "ask-last-check",
-        Topic::PlantBed => "ask-plant-bed",
-        Topic::WaterBed => "ask-water-bed",
-        Topic::CutForPlanting => "ask-cut-for-planting",
-        Topic::PlantField => "ask-plant-field",
-        Topic::FirstHarvest => "ask-first-harvest",
+fn question_name(kind: StepKind) -> &'static str {
+    match kind {
+        StepKind::MarkPlants => "ask-mark-plants",
+        StepKind::GatherSand => "ask-gather-sand",
+        StepKind::CheckPlants => "ask-check-plants",
+        StepKind::CutVines => "ask-cut-vines",
+        StepKind::Harvest => "ask-harvest",
+        StepKind::FillContainer => "ask-fill-container",
+        StepKind::MonthlyCheck => "ask-monthly-check",
+        StepKind::PrepareBed => "ask-prepare-bed",
+        StepKind::LastCheck => "ask-last-check",
+        StepKind::PlantBed => "ask-plant-bed",
+        StepKind::WaterBed => "ask-water-bed",
+        StepKind::CutForPlanting => "ask-cut-for-planting",
+        StepKind::PlantField => "ask-plant-field",
+        StepKind::FirstHarvest => "ask-first-harvest",
     }
 }
 
@@ -298,13 +298,13 @@ pub fn tell(case: &Case, plan: &Plan) -> Vec<Statement> {
         audience: Audience::Everyone,
         priority: Priority::Important,
     }];
-    let mut topics: Vec<Topic> = Vec::new();
+    let mut kinds: Vec<StepKind> = Vec::new();
     for step in &plan.steps {
-        if !topics.contains(&step.topic) {
-            topics.push(step.topic);
+        if !kinds.contains(&step.kind) {
+            kinds.push(step.kind);
         }
     }
-    statements.extend(topics.into_iter().map(|topic| tell_step(topic, plan.steps_of(topic), &facts, case)));
+    statements.extend(kinds.into_iter().map(|kind| tell_step(kind, plan.steps_of(kind), &facts, case)));
     for table in Table::ALL {
         let rows = rows_of(table, plan);
         if !rows.is_empty() {
@@ -341,7 +341,7 @@ pub fn tell(case: &Case, plan: &Plan) -> Vec<Statement> {
 }
 
 fn tell_step<'a>(
-    topic: Topic,
+    kind: StepKind,
     steps: impl Iterator<Item = &'a Step>,
     facts: &Values,
     case: &Case,
@@ -356,12 +356,12 @@ fn tell_step<'a>(
         values.push(("times", Value::Number(when.len() as f64, 0)));
     }
     let near = when.first().and_then(|span| nearest_event(&case.events, span.from));
-    let priority = match topic {
-        Topic::CheckPlants | Topic::CutVines | Topic::FirstHarvest => Priority::Helpful,
+    let priority = match kind {
+        StepKind::CheckPlants | StepKind::CutVines | StepKind::FirstHarvest => Priority::Helpful,
         _ => Priority::Important,
     };
     Statement {
-        subject: Subject::Step(topic),
+        subject: Subject::Step(kind),
         values,
         rows: Vec::new(),
         near,
@@ -423,7 +423,7 @@ fn rows_of(table: Table, plan: &Plan) -> Vec<Values> {
             })
             .collect(),
         Table::PlantLater => plan
-            .trade
+            .planting_delays
             .iter()
             .map(|row| {
                 let mut values = vec![("years", number(row.planted_years as f64, 0))];

@@ -2,18 +2,18 @@
 
 use chrono::{Days, NaiveDate};
 
-use super::{Caution, DateSpan, Priority, Statement, Subject, Topic, Value};
+use super::{Caution, DateSpan, Priority, Statement, StepKind, Subject, Value};
 
-/// The statements of a message about one topic: opening, the step, the
+/// The statements of a message about one step: opening, the step, the
 /// cautions that belong to it, closing; empty where the plan has no such step.
-pub fn for_topic(statements: &[Statement], topic: Topic) -> Vec<&Statement> {
+pub fn for_step(statements: &[Statement], kind: StepKind) -> Vec<&Statement> {
     let belongs = |statement: &&Statement| match statement.subject {
         Subject::Opening | Subject::Closing => true,
         Subject::Table(_) | Subject::Question(_) => false,
-        Subject::Step(of) => of == topic,
-        Subject::Caution(caution) => caution.topics().contains(&topic),
+        Subject::Step(of) => of == kind,
+        Subject::Caution(caution) => caution.steps().contains(&kind),
     };
-    if !statements.iter().any(|statement| statement.subject == Subject::Step(topic)) {
+    if !statements.iter().any(|statement| statement.subject == Subject::Step(kind)) {
         return Vec::new();
     }
     statements.iter().filter(belongs).collect()
@@ -90,16 +90,16 @@ pub fn told_in(statements: &[Statement], week: DateSpan) -> Vec<Statement> {
 /// What matters in a week, the most important first, of the same class the earlier.
 pub fn for_week(statements: &[Statement], week: DateSpan) -> Vec<Item<'_>> {
     let mut items: Vec<Item<'_>> = Vec::new();
-    let mut past: Vec<(NaiveDate, Topic)> = Vec::new();
+    let mut past: Vec<(NaiveDate, StepKind)> = Vec::new();
     for statement in statements {
-        let Subject::Step(topic) = statement.subject else { continue };
+        let Subject::Step(kind) = statement.subject else { continue };
         let timed = statement.when.iter().filter_map(|span| Some((timing(*span, week)?, span.from)));
         match timed.min() {
-            Some((Timing::Past, day)) => past.push((day, topic)),
+            Some((Timing::Past, day)) => past.push((day, kind)),
             Some((timing, day)) => {
                 items.push(Item {
                     statement,
-                    cautions: cautions_of(statements, topic).collect(),
+                    cautions: cautions_of(statements, kind).collect(),
                     timing,
                     day,
                 });
@@ -112,8 +112,8 @@ pub fn for_week(statements: &[Statement], week: DateSpan) -> Vec<Item<'_>> {
             item.statement == caution || item.timing != Timing::Ahead && item.cautions.contains(&caution)
         })
     };
-    for (day, topic) in past {
-        for caution in cautions_of(statements, topic) {
+    for (day, kind) in past {
+        for caution in cautions_of(statements, kind) {
             if !told(&items, caution) {
                 items.push(Item { statement: caution, cautions: Vec::new(), timing: Timing::Past, day });
             }
@@ -132,9 +132,9 @@ pub fn for_week(statements: &[Statement], week: DateSpan) -> Vec<Item<'_>> {
     items
 }
 
-fn cautions_of(statements: &[Statement], topic: Topic) -> impl Iterator<Item = &Statement> {
+fn cautions_of(statements: &[Statement], kind: StepKind) -> impl Iterator<Item = &Statement> {
     statements.iter().filter(move |statement| match statement.subject {
-        Subject::Caution(caution) => caution.topics().contains(&topic),
+        Subject::Caution(caution) => caution.steps().contains(&kind),
         _ => false,
     })
 }
@@ -174,13 +174,13 @@ pub fn in_order<'s>(statements: &'s [Statement], chosen: &[&Item<'s>]) -> Vec<&'
     ordered
 }
 
-/// The statements of a meeting's chapter about one topic: the step, its cautions and its question; empty where
+/// The statements of a meeting's chapter about one step: the step, its cautions and its question; empty where
 /// the plan has no such step. Opening and closing frame the whole meeting.
-pub fn chapter(statements: &[Statement], topic: Topic) -> Vec<Statement> {
+pub fn chapter(statements: &[Statement], kind: StepKind) -> Vec<Statement> {
     let framing = |statement: &&Statement| matches!(statement.subject, Subject::Opening | Subject::Closing);
     let mut chosen: Vec<Statement> =
-        for_topic(statements, topic).into_iter().filter(|statement| !framing(statement)).cloned().collect();
-    let step = chosen.iter().find(|statement| statement.subject == Subject::Step(topic)).cloned();
-    chosen.extend(step.map(|step| Statement { subject: Subject::Question(topic), ..step }));
+        for_step(statements, kind).into_iter().filter(|statement| !framing(statement)).cloned().collect();
+    let step = chosen.iter().find(|statement| statement.subject == Subject::Step(kind)).cloned();
+    chosen.extend(step.map(|step| Statement { subject: Subject::Question(kind), ..step }));
     chosen
 }

@@ -5,7 +5,7 @@ use std::f64::consts::PI;
 
 use chrono::{Days, NaiveDate};
 
-use super::{Topic, Values};
+use super::{StepKind, Values};
 use crate::plan::field::Spacing;
 use crate::plan::store::{Container, Filled, Floor, Position, Root, Shape};
 use crate::plan::{Assumptions, Case, Centimetres, DateSpan, Plan, Quantity};
@@ -14,20 +14,20 @@ use crate::plan::{Assumptions, Case, Centimetres, DateSpan, Plan, Quantity};
 #[derive(Debug, Clone, PartialEq)]
 pub struct Shapes {
     /// Each kind of container that is filled, in the order of filling.
-    pub stores: Vec<Store>,
+    pub stores: Vec<StoreShape>,
     /// The bed.
-    pub bed: Bed,
+    pub bed: BedShape,
     /// How cuttings stand in the field.
     pub rows: Rows,
     /// The season from the old field's harvest to the new one's.
-    pub season: Season,
+    pub season: SeasonBand,
     /// The values that words beside the drawings may use.
     pub values: Values,
 }
 
 /// A filled container.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Store {
+pub struct StoreShape {
     /// Inner half widths at heights above the bottom, from the bottom up.
     pub profile: Vec<(f64, f64)>,
     /// Inner depth.
@@ -39,14 +39,14 @@ pub struct Store {
     /// Length of a root.
     pub root_length: f64,
     /// Layers from the bottom up.
-    pub layers: Vec<Layer>,
+    pub layers: Vec<LayerShape>,
     /// Sand under the lowest layer, between layers and above the topmost.
     pub sand_between: (f64, f64, f64),
 }
 
 /// A layer of roots.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Layer {
+pub struct LayerShape {
     /// Underside of its roots above the bottom.
     pub height: f64,
     /// The floor it lies on, seen from above.
@@ -66,7 +66,7 @@ pub enum Area {
 
 /// The watered bed.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Bed {
+pub struct BedShape {
     /// Longer side.
     pub length: f64,
     /// Shorter side.
@@ -90,7 +90,7 @@ pub enum Rows {
 
 /// The days the season hangs on.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Season {
+pub struct SeasonBand {
     /// The first day that is shown.
     pub from: NaiveDate,
     /// The last day that is shown.
@@ -119,8 +119,8 @@ impl Shapes {
     pub fn of(case: &Case, plan: &Plan) -> Shapes {
         let count = |quantity| plan.amounts.get(quantity).unwrap_or_default().max(0.0) as u32;
         Shapes {
-            stores: plan.containers.iter().map(|filled| Store::of(filled, &plan.assumptions)).collect(),
-            bed: Bed {
+            stores: plan.containers.iter().map(|filled| StoreShape::of(filled, &plan.assumptions)).collect(),
+            bed: BedShape {
                 length: plan.bed.length.0 * 100.0,
                 width: plan.bed.width.0 * 100.0,
                 rows: plan.bed.rows,
@@ -133,21 +133,21 @@ impl Shapes {
                     Rows::Mounds(between.0 * 100.0, cuttings.round().max(1.0) as u32)
                 }
             },
-            season: Season::of(case, plan),
+            season: SeasonBand::of(case, plan),
             values: super::facts(case, plan),
         }
     }
 }
 
-impl Store {
-    fn of(filled: &Filled, assumptions: &Assumptions) -> Store {
+impl StoreShape {
+    fn of(filled: &Filled, assumptions: &Assumptions) -> StoreShape {
         let root = Root::of(assumptions);
-        let layers: Vec<Layer> = filled
+        let layers: Vec<LayerShape> = filled
             .roots_by_layer()
             .map(|(layer, roots)| {
                 let high = Centimetres(layer.height.0 + root.diameter.0);
                 let places = layer.places.get(..roots as usize).unwrap_or_default();
-                Layer {
+                LayerShape {
                     height: layer.height.0,
                     floor: Area::of(filled.container.floor_between(layer.height, high)),
                     roots: places.iter().map(|Position { x, y, angle }| (*x, *y, *angle)).collect(),
@@ -155,7 +155,7 @@ impl Store {
             })
             .collect();
         let top = layers.last().map_or(0.0, |layer| layer.height + root.diameter.0 + assumptions.top_sand_cm);
-        Store {
+        StoreShape {
             profile: profile(&filled.container),
             depth: filled.container.depth.0,
             sand: top.min(filled.container.depth.0),
@@ -168,7 +168,7 @@ impl Store {
 
     /// The roots of a layer that a cut along the container meets: their middles across, and half
     /// of what the cut shows of each. The cut goes where it meets most roots, near the middle.
-    pub fn cut(&self, layer: &Layer) -> Vec<(f64, f64)> {
+    pub fn cut(&self, layer: &LayerShape) -> Vec<(f64, f64)> {
         let places = [0.0].into_iter().chain(layer.roots.iter().map(|(_, y, _)| *y));
         let cuts = places.map(|at| (self.cut_at(layer, at), at.abs()));
         // Away from the middle a cut counts only where the middle has nothing.
@@ -180,7 +180,7 @@ impl Store {
         cuts.max_by(better).map(|(met, _)| met).unwrap_or_default()
     }
 
-    fn cut_at(&self, layer: &Layer, at: f64) -> Vec<(f64, f64)> {
+    fn cut_at(&self, layer: &LayerShape, at: f64) -> Vec<(f64, f64)> {
         let met = layer.roots.iter().filter_map(|(x, y, angle)| {
             let (middle, half) = chord(self.root_length, self.root, *angle, at - y)?;
             Some((x + middle, half))
@@ -245,20 +245,20 @@ impl Area {
     }
 }
 
-impl Season {
-    fn of(case: &Case, plan: &Plan) -> Season {
-        let span = |topic| plan.steps_of(topic).next().map(|step| step.when);
-        let start = |topic| span(topic).map(|span| span.from);
-        let bed_from = start(Topic::PlantBed);
+impl SeasonBand {
+    fn of(case: &Case, plan: &Plan) -> SeasonBand {
+        let span = |kind| plan.steps_of(kind).next().map(|step| step.when);
+        let start = |kind| span(kind).map(|span| span.from);
+        let bed_from = start(StepKind::PlantBed);
         let food = plan.harvest.first;
         let until = |from: NaiveDate, to: Option<NaiveDate>| to.map(|to| DateSpan::new(from, to));
-        Season {
+        SeasonBand {
             from: case.harvest.checked_sub_days(Days::new(LEAD)).unwrap_or(case.harvest),
             to: plan.harvest.last.max(food),
-            store: start(Topic::FillContainer).and_then(|from| until(from, bed_from)),
-            checks: plan.steps_of(Topic::MonthlyCheck).map(|step| step.when.from).collect(),
+            store: start(StepKind::FillContainer).and_then(|from| until(from, bed_from)),
+            checks: plan.steps_of(StepKind::MonthlyCheck).map(|step| step.when.from).collect(),
             bed: bed_from.and_then(|from| until(from, Some(plan.rains))),
-            field: DateSpan::new(start(Topic::PlantField).unwrap_or(plan.rains), plan.harvest.last),
+            field: DateSpan::new(start(StepKind::PlantField).unwrap_or(plan.rains), plan.harvest.last),
             harvest: case.harvest,
             rains: plan.rains,
             food,

@@ -3,10 +3,10 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use super::limits::within_limits;
-use super::memory::{Memory, print};
 use super::names;
 use super::numerals::{Number, Numerals};
 use super::pack::{Pack, wanted};
+use super::review_log::{ReviewLog, fingerprint};
 use super::wording::{Unit, units};
 use crate::data::{Data, Embedded};
 use crate::finding::Finding;
@@ -75,16 +75,16 @@ pub fn check(data: &dyn Data, tag: &str, known: &BTreeSet<String>, covered: &dyn
     if let Err(findings) = &pack {
         report.findings.extend(findings.iter().cloned());
     }
-    let memory = Memory::load(data, tag);
-    report.findings.extend(memory.findings.iter().cloned());
-    report.reviews = memory.reviews();
+    let log = ReviewLog::load(data, tag);
+    report.findings.extend(log.findings.iter().cloned());
+    report.reviews = log.reviews();
     for file in TEXT_FILES {
         let (Some(source), Some(text)) = (text_of(data, SOURCE, file), text_of(data, tag, file)) else {
             continue;
         };
         let path = format!("locales/{tag}/{file}");
         let (source, own) = (units(&source), units(&text));
-        let mut look = Look { path: &path, file, tag, memory: &memory, findings: &mut report.findings };
+        let mut look = Look { path: &path, file, tag, log: &log, findings: &mut report.findings };
         report.coverage.push(look.compare(&source, &own));
         look.extra(&source, &own);
         for unit in &own {
@@ -114,7 +114,7 @@ struct Look<'a> {
     path: &'a str,
     file: &'static str,
     tag: &'a str,
-    memory: &'a Memory,
+    log: &'a ReviewLog,
     findings: &'a mut Vec<Finding>,
 }
 
@@ -134,7 +134,7 @@ impl Look<'_> {
             if self.tag == SOURCE {
                 coverage.done += 1;
                 coverage.reviewed +=
-                    usize::from(self.memory.is_reviewed(self.file, &translated.id, &translated.text));
+                    usize::from(self.log.is_reviewed(self.file, &translated.id, &translated.text));
                 continue;
             }
             if translated.is_untranslated(unit) {
@@ -142,9 +142,9 @@ impl Look<'_> {
                 self.add(&translated, finding.hint("translate it, or put the comment \"# same\" above it"));
                 continue;
             }
-            let kept = self.memory.entry(self.file, &unit.id);
-            match kept {
-                Some(entry) if entry.source != print(&unit.text) => {
+            let entry = self.log.entry(self.file, &unit.id);
+            match entry {
+                Some(entry) if entry.source != fingerprint(&unit.text) => {
                     let finding = Finding::warning("the English text has changed since this was translated");
                     self.add(
                         &translated,
@@ -152,7 +152,7 @@ impl Look<'_> {
                     );
                     continue;
                 }
-                Some(entry) if entry.by.is_some() && entry.text != print(&translated.text) => {
+                Some(entry) if entry.by.is_some() && entry.text != fingerprint(&translated.text) => {
                     let finding =
                         Finding::note("the text has changed since it was reviewed: the review is dropped");
                     self.add(
@@ -164,7 +164,7 @@ impl Look<'_> {
             }
             coverage.done += 1;
             coverage.reviewed +=
-                usize::from(self.memory.is_reviewed(self.file, &translated.id, &translated.text));
+                usize::from(self.log.is_reviewed(self.file, &translated.id, &translated.text));
         }
         coverage
     }

@@ -12,20 +12,20 @@
 mod check;
 pub mod dates;
 mod limits;
-mod memory;
 mod names;
 pub mod numerals;
 mod pack;
 mod piece;
 mod pseudo;
+mod review_log;
 mod template;
 mod values;
 mod wording;
 
 pub use check::{Coverage, Doubt, Report, SOURCE, TEXT_FILES, check};
-pub use memory::{FILE as MEMORY_FILE, Memory};
 pub use pack::{Direction, Filled, LABELS, Pack, Status, WordingError, Written};
 pub use piece::{Intonation, Pause, Piece, Role, Words};
 pub use pseudo::{ACCENTED, MIRRORED, Pseudo};
+pub use review_log::{FILE as REVIEW_LOG_FILE, ReviewLog};
 pub use template::new_pack;
 pub use wording::Phrase;

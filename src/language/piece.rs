@@ -17,7 +17,7 @@ pub struct Words {
     /// What kind of words they are.
     pub role: Role,
     /// How the voice ends.
-    pub ending: Intonation,
+    pub intonation: Intonation,
 }
 
 /// What kind of words a piece is.
@@ -131,7 +131,7 @@ impl Assembly {
         let begins =
             matches!(self.pieces.last(), None | Some(Piece::Pause(Pause::Sentence | Pause::Statement)));
         let text = if begins { capitalized(text) } else { text.to_owned() };
-        self.pieces.push(Piece::Words(Words { text, role, ending: Intonation::Medial }));
+        self.pieces.push(Piece::Words(Words { text, role, intonation: Intonation::Medial }));
     }
 
     fn mark(&mut self, mark: char, pause: Pause) {
@@ -139,7 +139,7 @@ impl Assembly {
             Some(Piece::Words(words)) => {
                 words.text.push(mark);
                 if pause == Pause::Sentence {
-                    words.ending = Intonation::Final;
+                    words.intonation = Intonation::Final;
                 }
                 self.pieces.push(Piece::Pause(pause));
             }
@@ -155,7 +155,7 @@ impl Assembly {
             self.pieces.pop();
         }
         if let Some(Piece::Words(words)) = self.pieces.last_mut() {
-            words.ending = Intonation::Final;
+            words.intonation = Intonation::Final;
             self.pieces.push(Piece::Pause(Pause::Statement));
         }
         self.pieces
@@ -194,7 +194,8 @@ mod tests {
         assembly.text("Mark", Role::Phrase);
         assembly.words("five", Role::Number);
         assembly.text(". Go", Role::Phrase);
-        let words = |text: &str, role, ending| Piece::Words(Words { text: text.to_owned(), role, ending });
+        let words =
+            |text: &str, role, intonation| Piece::Words(Words { text: text.to_owned(), role, intonation });
         assert_eq!(
             assembly.finish(),
             [

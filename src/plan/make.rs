@@ -6,11 +6,11 @@ use super::field::{Field, Spacing};
 use super::multiply::{self, Sizing, months_between};
 use super::seedbed::{self, Bed, Climate, Period, Source};
 use super::store::{self, Container, Packings, Shape, Store};
-use super::timeline::{Frame, Standing, Step, lay_out};
+use super::timeline::{SeasonInputs, Step, WorkDone, lay_out};
 use super::units::{round_up, whole_down, whole_up};
 use super::{
     Amounts, Assumptions, Case, Celsius, Centimetres, DateSpan, Default, Finding, Kind, Plan, Quantity,
-    SquareMetres, Topic, UsedDefault, after, group, overdue, progress, season,
+    SquareMetres, StepKind, UsedDefault, after, group, overdue, progress, season,
 };
 use season::Rains;
 
@@ -46,45 +46,46 @@ impl Planner {
             ]);
         };
         let mut findings = remarks_on_rains(&case.rains);
-        let frame = Frame {
+        let inputs = SeasonInputs {
             harvest: DateSpan::new(case.harvest, last_harvest(case)),
             rains,
             began: case.rains_began,
             maturity: case.variety.days(a),
             spread: case.kind == Kind::Zone,
-            standing: None,
+            work_done: None,
         };
-        let planned = lay_out(&frame, a);
-        let standing = case.today.zip(case.done).map(|(today, done)| Standing { today, done: Some(done) });
-        let now = match standing {
-            Some(_) => lay_out(&Frame { standing, ..frame }, a),
+        let planned = lay_out(&inputs, a);
+        let work_done = case.today.zip(case.done).map(|(today, done)| WorkDone { today, done: Some(done) });
+        let now = match work_done {
+            Some(_) => lay_out(&SeasonInputs { work_done, ..inputs }, a),
             None => planned.clone(),
         };
-        let first_day = |steps: &[Step], topic| {
-            steps.iter().find(|step| step.topic == topic).map_or(case.harvest, |step| step.when.from)
+        let first_day = |steps: &[Step], kind| {
+            steps.iter().find(|step| step.kind == kind).map_or(case.harvest, |step| step.when.from)
         };
         // Survival is not known to the week: it is counted in whole months. Most losses come early,
         // so a storage shorter than that of the evidence counts as long.
-        let filled = first_day(&planned.steps, Topic::FillContainer);
-        let months = months_between(filled, first_day(&planned.steps, Topic::PlantBed)).round();
+        let filled = first_day(&planned.steps, StepKind::FillContainer);
+        let months = months_between(filled, first_day(&planned.steps, StepKind::PlantBed)).round();
         let months = months.max(a.survival_months);
 
         let mut amounts = Amounts(Vec::with_capacity(32));
         let demand = Demand::of(case);
         let sized = Sized::of(case, demand, months, &mut amounts, &mut findings);
         let store = self.contain(case, sized.roots, &mut amounts, &mut findings)?;
-        let overdue = overdue_steps(case, &frame, &planned.steps, sized.first, &mut findings);
-        let in_store = (first_day(&now.steps, Topic::FillContainer), sized.roots);
-        let bed_day = first_day(&now.steps, Topic::PlantBed);
-        let (kept, in_bed) = replan(case, in_store, bed_day, sized.demand, &mut amounts, &mut findings);
+        let overdue = overdue_steps(case, &inputs, &planned.steps, sized.first, &mut findings);
+        let in_store = (first_day(&now.steps, StepKind::FillContainer), sized.roots);
+        let bed_day = first_day(&now.steps, StepKind::PlantBed);
+        let (store_checks, in_bed) =
+            replan(case, in_store, bed_day, sized.demand, &mut amounts, &mut findings);
         let bed = Bed::for_roots(in_bed.unwrap_or(sized.roots), a);
-        let span = |topic| {
-            let step = now.steps.iter().find(|step| step.topic == topic);
+        let span = |kind| {
+            let step = now.steps.iter().find(|step| step.kind == kind);
             step.map_or(DateSpan::day(case.harvest), |step| step.when)
         };
-        let water = water(case, &bed, span(Topic::WaterBed), &mut amounts, &mut findings);
+        let water = water(case, &bed, span(StepKind::WaterBed), &mut amounts, &mut findings);
         findings.extend(now.findings);
-        let cutting = span(Topic::CutForPlanting);
+        let cutting = span(StepKind::CutForPlanting);
         let expected = |quantity, otherwise| amounts.get(quantity).map_or(otherwise, whole_down);
         let first = expected(Quantity::CuttingsExpected, sized.first_now(&overdue));
         let season_cuttings = in_bed.map_or(sized.season, |_| {
@@ -120,8 +121,8 @@ impl Planner {
             vitamin_a: after::vitamin_a(&case.variety, a),
             farms: group::shares(&case.farms, (sized.roots, sized.plants), a),
             by_field,
-            trade: match &case.rains {
-                Rains::Observed(observed) => observed.trade.clone(),
+            planting_delays: match &case.rains {
+                Rains::Observed(observed) => observed.planting_delays.clone(),
                 Rains::Usual(_) | Rains::On(_) => Vec::new(),
             },
             steps: now.steps,
@@ -129,7 +130,7 @@ impl Planner {
             containers: store.filled,
             bed,
             water,
-            kept,
+            store_checks,
             findings,
             defaults: used(a),
             assumptions: a.clone(),
@@ -442,7 +443,7 @@ impl Sized {
         let a = &case.assumptions;
         let Some(demand) = self.demand else { return };
         // Once checks are known, what they say goes before what was expected.
-        if self.first >= demand.cuttings || !case.kept.is_empty() {
+        if self.first >= demand.cuttings || !case.store_checks.is_empty() {
             return;
         }
         findings.push(
@@ -560,8 +561,8 @@ fn wanted_roots(case: &Case, needed: u32, months: f64, findings: &mut Vec<Findin
             a.cuttings_per_root_first_cut
         ),
     };
-    let Some(percent) = case.sure_percent else { return (usual, why) };
-    match multiply::roots_to_be_sure(needed, percent / 100.0, case.sizing, months, a) {
+    let Some(percent) = case.confidence_percent else { return (usual, why) };
+    match multiply::roots_for_confidence(needed, percent / 100.0, case.sizing, months, a) {
         Some(roots) => {
             let why = format!(
                 "enough in {percent} of 100 such seasons, where {usual} are enough with the usual losses: {why}; survival differs by about {} of 100 roots from season to season",
@@ -585,22 +586,22 @@ fn wanted_roots(case: &Case, needed: u32, months: f64, findings: &mut Vec<Findin
 /// The steps whose days have passed. What the checks of the store show done, is done.
 fn overdue_steps(
     case: &Case,
-    frame: &Frame,
+    inputs: &SeasonInputs,
     planned: &[Step],
     first_cut: u32,
     findings: &mut Vec<Finding>,
 ) -> Vec<overdue::Overdue> {
     let Some(today) = case.today else { return Vec::new() };
     let certain = case.done.is_some();
-    let shown = match case.kept.last() {
-        Some(check) if check.sprouted.is_some() => Some(Topic::LastCheck),
-        Some(_) => Some(Topic::FillContainer),
+    let shown = match case.store_checks.last() {
+        Some(check) if check.sprouted.is_some() => Some(StepKind::LastCheck),
+        Some(_) => Some(StepKind::FillContainer),
         None => None,
     };
     let done = case.done.max(shown);
-    let overdue = overdue::find(frame, planned, today, (done, certain), first_cut, &case.assumptions);
+    let overdue = overdue::find(inputs, planned, today, (done, certain), first_cut, &case.assumptions);
     if let Some(worst) = overdue.iter().filter(|step| step.certain).max_by_key(|step| step.days_later) {
-        let names: Vec<_> = overdue.iter().map(|step| step.topic.name()).collect();
+        let names: Vec<_> = overdue.iter().map(|step| step.kind.name()).collect();
         let message =
             format!("not done when due: {}; the dates are counted anew from {today}", names.join(", "));
         let hint = format!("{}; this costs: {}", worst.still_possible, worst.cost());
@@ -620,7 +621,7 @@ fn replan(
     findings: &mut Vec<Finding>,
 ) -> (Vec<progress::Judged>, Option<u32>) {
     let a = &case.assumptions;
-    let Some(progress) = progress::assess(&case.kept, in_store, bed, a) else {
+    let Some(progress) = progress::assess(&case.store_checks, in_store, bed, a) else {
         return (Vec::new(), None);
     };
     findings.extend(progress.findings);

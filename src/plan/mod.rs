@@ -19,7 +19,7 @@ mod units;
 pub use amounts::{Amount, Amounts, Quantity};
 pub use defaults::{Assumptions, Basis, Default};
 pub use make::{Planner, make};
-pub use timeline::{DateSpan, Frame, Standing, Step, Timeline, Topic, lay_out};
+pub use timeline::{DateSpan, SeasonInputs, Step, StepKind, Timeline, WorkDone, lay_out};
 pub use units::{
     Celsius, Centimetres, Kilograms, Kilopascals, Litres, Megajoules, Metres, MetresPerSecond, Millimetres,
     SquareMetres,
@@ -116,11 +116,11 @@ pub struct Case {
     /// What the roots are sized for.
     pub sizing: Sizing,
     /// How sure, in percent, the cuttings are to suffice; the usual losses count where nothing is said.
-    pub sure_percent: Option<f64>,
+    pub confidence_percent: Option<f64>,
     /// What the checks of the store have found, by date.
-    pub kept: Vec<progress::Check>,
+    pub store_checks: Vec<progress::Check>,
     /// The last step that is done, where somebody says.
-    pub done: Option<Topic>,
+    pub done: Option<StepKind>,
     /// Containers at hand; empty where the case names none.
     pub containers: Vec<Container>,
     /// Temperatures, where the case gives them.
@@ -220,11 +220,11 @@ pub struct Plan {
     #[serde(skip_serializing_if = "Vec::is_empty")]
     pub by_field: Vec<group::FieldSize>,
     /// What waiting with the planting costs and saves, where a rainfall record is known.
-    #[serde(skip_serializing_if = "Vec::is_empty")]
-    pub trade: Vec<season::TradeRow>,
+    #[serde(rename = "trade", skip_serializing_if = "Vec::is_empty")]
+    pub planting_delays: Vec<season::PlantingDelay>,
     /// The checks of the store beside what was to be expected.
-    #[serde(skip_serializing_if = "Vec::is_empty")]
-    pub kept: Vec<progress::Judged>,
+    #[serde(rename = "kept", skip_serializing_if = "Vec::is_empty")]
+    pub store_checks: Vec<progress::Judged>,
     /// What somebody should know or look at.
     pub findings: Vec<Finding>,
     /// The values it rests on.
@@ -241,8 +241,8 @@ impl Plan {
     /// The layout's name and version.
     pub const SCHEMA: &'static str = "kabla-plan/1";
 
-    /// The steps of a topic, in order of date.
-    pub fn steps_of(&self, topic: Topic) -> impl Iterator<Item = &Step> {
-        self.steps.iter().filter(move |step| step.topic == topic)
+    /// The steps of one kind, in order of date.
+    pub fn steps_of(&self, kind: StepKind) -> impl Iterator<Item = &Step> {
+        self.steps.iter().filter(move |step| step.kind == kind)
     }
 }

@@ -56,15 +56,15 @@ pub fn cuttings_of(roots: u32, sizing: Sizing, months: f64, assumptions: &Assump
 }
 
 /// The fewest roots to store for `months` so that `cuttings` come with a chance of at
-/// least `sure` (0 to 1): roots that survive and sprout are beta-binomial. The share
+/// least `confidence` (0 to 1): roots that survive and sprout are beta-binomial. The share
 /// differs from season to season as a beta distribution; in one season each
 /// root is on its own with that share. The mean is what is left after so many months
 /// of what sprouts; the standard deviation is `survival_spread`, carried over to
 /// so many months by the slope of that (the delta method). `None` where the
 /// spread is wider than any share from 0 to 1 can have.
-pub fn roots_to_be_sure(
+pub fn roots_for_confidence(
     cuttings: u32,
-    sure: f64,
+    confidence: f64,
     sizing: Sizing,
     months: f64,
     assumptions: &Assumptions,
@@ -80,7 +80,7 @@ pub fn roots_to_be_sure(
     if wanted > MOST_ROOTS {
         return None;
     }
-    let enough = |roots: u32| at_least(roots, wanted, alpha, beta) >= sure;
+    let enough = |roots: u32| at_least(roots, wanted, alpha, beta) >= confidence;
     let mut high = wanted.max(1);
     while !enough(high) {
         high = high.checked_mul(2).filter(|roots| *roots <= MOST_ROOTS)?;

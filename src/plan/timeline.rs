@@ -9,7 +9,7 @@ use super::{Assumptions, Finding};
 /// The steps of a season, in their usual order.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize)]
 #[serde(rename_all = "kebab-case")]
-pub enum Topic {
+pub enum StepKind {
     /// Choose healthy plants and put a stick beside each.
     MarkPlants,
     /// Take what is needed and dry it: sand.
@@ -40,42 +40,42 @@ pub enum Topic {
     FirstHarvest,
 }
 
-impl Topic {
-    /// All topics in order.
-    pub const ALL: [Topic; 14] = [
-        Topic::MarkPlants,
-        Topic::GatherSand,
-        Topic::CheckPlants,
-        Topic::CutVines,
-        Topic::Harvest,
-        Topic::FillContainer,
-        Topic::MonthlyCheck,
-        Topic::PrepareBed,
-        Topic::LastCheck,
-        Topic::PlantBed,
-        Topic::WaterBed,
-        Topic::CutForPlanting,
-        Topic::PlantField,
-        Topic::FirstHarvest,
+impl StepKind {
+    /// All kinds in order.
+    pub const ALL: [StepKind; 14] = [
+        StepKind::MarkPlants,
+        StepKind::GatherSand,
+        StepKind::CheckPlants,
+        StepKind::CutVines,
+        StepKind::Harvest,
+        StepKind::FillContainer,
+        StepKind::MonthlyCheck,
+        StepKind::PrepareBed,
+        StepKind::LastCheck,
+        StepKind::PlantBed,
+        StepKind::WaterBed,
+        StepKind::CutForPlanting,
+        StepKind::PlantField,
+        StepKind::FirstHarvest,
     ];
 
-    /// The topic's name in plans, packs and on the command line.
+    /// The step's name in plans, packs and on the command line.
     pub fn name(self) -> &'static str {
         match self {
-            Topic::MarkPlants => "mark-plants",
-            Topic::GatherSand => "gather-sand",
-            Topic::CheckPlants => "check-plants",
-            Topic::CutVines => "cut-vines",
-            Topic::Harvest => "harvest",
-            Topic::FillContainer => "fill-container",
-            Topic::MonthlyCheck => "monthly-check",
-            Topic::PrepareBed => "prepare-bed",
-            Topic::LastCheck => "last-check",
-            Topic::PlantBed => "plant-bed",
-            Topic::WaterBed => "water-bed",
-            Topic::CutForPlanting => "cut-for-planting",
-            Topic::PlantField => "plant-field",
-            Topic::FirstHarvest => "first-harvest",
+            StepKind::MarkPlants => "mark-plants",
+            StepKind::GatherSand => "gather-sand",
+            StepKind::CheckPlants => "check-plants",
+            StepKind::CutVines => "cut-vines",
+            StepKind::Harvest => "harvest",
+            StepKind::FillContainer => "fill-container",
+            StepKind::MonthlyCheck => "monthly-check",
+            StepKind::PrepareBed => "prepare-bed",
+            StepKind::LastCheck => "last-check",
+            StepKind::PlantBed => "plant-bed",
+            StepKind::WaterBed => "water-bed",
+            StepKind::CutForPlanting => "cut-for-planting",
+            StepKind::PlantField => "plant-field",
+            StepKind::FirstHarvest => "first-harvest",
         }
     }
 }
@@ -110,7 +110,8 @@ impl DateSpan {
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Step {
     /// What to do.
-    pub topic: Topic,
+    #[serde(rename = "topic")]
+    pub kind: StepKind,
     /// When.
     #[serde(flatten)]
     pub when: DateSpan,
@@ -139,7 +140,7 @@ fn shift(date: NaiveDate, days: f64) -> NaiveDate {
 
 /// What the dates of a season hang on.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Frame {
+pub struct SeasonInputs {
     /// When the old field is dug: a day, or in a zone the days of all its farms.
     pub harvest: DateSpan,
     /// When the rains are expected.
@@ -151,26 +152,26 @@ pub struct Frame {
     /// Whether many farms follow the same dates: then no step is one day.
     pub spread: bool,
     /// How far the work has come, where somebody says.
-    pub standing: Option<Standing>,
+    pub work_done: Option<WorkDone>,
 }
 
 /// How far the work has come.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct Standing {
+pub struct WorkDone {
     /// The day it is.
     pub today: NaiveDate,
     /// The last step that is done; `None` where none is.
-    pub done: Option<Topic>,
+    pub done: Option<StepKind>,
 }
 
-impl Frame {
+impl SeasonInputs {
     /// A step that is not done cannot lie in the past.
-    fn open(&self, topic: Topic) -> Option<NaiveDate> {
-        self.standing.filter(|standing| standing.done.is_none_or(|done| topic > done)).map(|at| at.today)
+    fn open(&self, kind: StepKind) -> Option<NaiveDate> {
+        self.work_done.filter(|work| work.done.is_none_or(|done| kind > done)).map(|work| work.today)
     }
 
-    fn no_earlier(&self, topic: Topic, when: DateSpan) -> DateSpan {
-        match self.open(topic) {
+    fn no_earlier(&self, kind: StepKind, when: DateSpan) -> DateSpan {
+        match self.open(kind) {
             Some(today) => DateSpan::new(when.from.max(today), when.to.max(today)),
             None => when,
         }
@@ -181,44 +182,46 @@ impl Frame {
 ///
 /// However short the dry season, and however late the work, no step comes before one
 /// it depends on: where the usual dates would, they are moved and a finding says so.
-pub fn lay_out(frame: &Frame, assumptions: &Assumptions) -> Timeline {
+pub fn lay_out(inputs: &SeasonInputs, assumptions: &Assumptions) -> Timeline {
     let a = assumptions;
     let mut findings = Vec::new();
     let mut steps = Vec::with_capacity(20);
-    let mut step = |topic, when, why: String| steps.push(Step { topic, when, why });
+    let mut step = |kind, when, why: String| steps.push(Step { kind, when, why });
     let spread = |day: NaiveDate| {
-        DateSpan::new(day, if frame.spread { shift(day, a.zone_span_days - 1.0) } else { day })
+        DateSpan::new(day, if inputs.spread { shift(day, a.zone_span_days - 1.0) } else { day })
     };
 
-    let harvest = frame.no_earlier(Topic::Harvest, frame.harvest);
+    let harvest = inputs.no_earlier(StepKind::Harvest, inputs.harvest);
     // In a zone the first farms begin early and the last ones late.
-    let before_harvest = |topic, first: f64, last: f64| {
+    let before_harvest = |kind, first: f64, last: f64| {
         let usual = DateSpan::new(shift(harvest.from, -first), shift(harvest.to, -last));
-        let when = frame.no_earlier(topic, usual);
+        let when = inputs.no_earlier(kind, usual);
         DateSpan::new(when.from.min(harvest.from), when.to.min(harvest.to))
     };
-    let fill = frame
-        .no_earlier(Topic::FillContainer, DateSpan::new(harvest.from, shift(harvest.to, a.fill_within_days)));
-    let expected = frame.rains.onset;
-    let onset = frame.began.unwrap_or(expected);
-    let late = frame.began.unwrap_or(frame.rains.late);
+    let fill = inputs.no_earlier(
+        StepKind::FillContainer,
+        DateSpan::new(harvest.from, shift(harvest.to, a.fill_within_days)),
+    );
+    let expected = inputs.rains.onset;
+    let onset = inputs.began.unwrap_or(expected);
+    let late = inputs.began.unwrap_or(inputs.rains.late);
     // Once the rains are there, nothing is gained by waiting with the bed.
     let before_rains = |weeks: f64| shift(expected, -7.0 * weeks).min(onset);
     let bed_wanted = before_rains(a.bed_weeks_before_rains_first);
     let bed_usual = bed_wanted.max(fill.to);
-    let bed_from = frame.open(Topic::PlantBed).map_or(bed_usual, |today| bed_usual.max(today));
+    let bed_from = inputs.open(StepKind::PlantBed).map_or(bed_usual, |today| bed_usual.max(today));
     let bed_to = before_rains(a.bed_weeks_before_rains_last).max(bed_from);
     let bed = DateSpan::new(bed_from, bed_to);
     let first_cut = shift(bed_from, a.first_cut_days_after_bed);
     let cut_from = onset.max(first_cut);
-    let cut_from = frame.open(Topic::CutForPlanting).map_or(cut_from, |today| cut_from.max(today));
+    let cut_from = inputs.open(StepKind::CutForPlanting).map_or(cut_from, |today| cut_from.max(today));
     let cut = DateSpan::new(cut_from, shift(late.max(cut_from), a.planting_window_days));
 
     let harvest_day = harvest.from;
     step(
-        Topic::MarkPlants,
+        StepKind::MarkPlants,
         before_harvest(
-            Topic::MarkPlants,
+            StepKind::MarkPlants,
             a.mark_days_before_harvest,
             a.mark_days_before_harvest - a.mark_within_days,
         ),
@@ -228,14 +231,14 @@ pub fn lay_out(frame: &Frame, assumptions: &Assumptions) -> Timeline {
         ),
     );
     step(
-        Topic::GatherSand,
-        before_harvest(Topic::GatherSand, a.gather_sand_days_before_harvest, 1.0),
+        StepKind::GatherSand,
+        before_harvest(StepKind::GatherSand, a.gather_sand_days_before_harvest, 1.0),
         "before the harvest, so that the sand is dry and cool when the roots are there".to_owned(),
     );
     step(
-        Topic::CheckPlants,
+        StepKind::CheckPlants,
         before_harvest(
-            Topic::CheckPlants,
+            StepKind::CheckPlants,
             a.check_days_before_harvest_first,
             a.check_days_before_harvest_last,
         ),
@@ -245,9 +248,9 @@ pub fn lay_out(frame: &Frame, assumptions: &Assumptions) -> Timeline {
         ),
     );
     step(
-        Topic::CutVines,
+        StepKind::CutVines,
         before_harvest(
-            Topic::CutVines,
+            StepKind::CutVines,
             a.cut_vines_days_before_harvest_first,
             a.cut_vines_days_before_harvest_last,
         ),
@@ -256,24 +259,24 @@ pub fn lay_out(frame: &Frame, assumptions: &Assumptions) -> Timeline {
             a.cut_vines_days_before_harvest_last, a.cut_vines_days_before_harvest_first
         ),
     );
-    step(Topic::Harvest, harvest, "the harvest date of the case".to_owned());
-    step(Topic::FillContainer, fill, "after some hours in shade, before the roots dry out".to_owned());
+    step(StepKind::Harvest, harvest, "the harvest date of the case".to_owned());
+    step(StepKind::FillContainer, fill, "after some hours in shade, before the roots dry out".to_owned());
 
-    for (date, months) in checks(frame, fill.from, bed_from, a) {
+    for (date, months) in checks(inputs, fill.from, bed_from, a) {
         let why = match months {
             Some(1) => format!("a month after filling on {}", fill.from),
             Some(months) => format!("{months} months after filling on {}", fill.from),
             None => "an earlier check is overdue".to_owned(),
         };
-        step(Topic::MonthlyCheck, spread(date), why);
+        step(StepKind::MonthlyCheck, spread(date), why);
     }
 
-    let prepare = frame.no_earlier(
-        Topic::PrepareBed,
+    let prepare = inputs.no_earlier(
+        StepKind::PrepareBed,
         DateSpan::new(shift(bed_from, -a.prepare_bed_days), shift(bed_from, -1.0)),
     );
     step(
-        Topic::PrepareBed,
+        StepKind::PrepareBed,
         DateSpan::new(prepare.from.min(bed_from), prepare.to.min(bed_from)),
         format!("in the {} days before the roots go in", a.prepare_bed_days),
     );
@@ -283,22 +286,22 @@ pub fn lay_out(frame: &Frame, assumptions: &Assumptions) -> Timeline {
     );
     let weeks =
         if bed_from > bed_usual { format!("as soon as it can be; it was due {weeks}") } else { weeks };
-    let last_check = frame.open(Topic::LastCheck).map_or(bed_usual.min(bed_from), |_| bed_from);
+    let last_check = inputs.open(StepKind::LastCheck).map_or(bed_usual.min(bed_from), |_| bed_from);
     step(
-        Topic::LastCheck,
+        StepKind::LastCheck,
         DateSpan::new(last_check, spread(last_check).to.min(bed_to).max(last_check)),
         format!("on the day the first roots go to the bed, {weeks}"),
     );
-    step(Topic::PlantBed, bed, format!("{weeks}, so that vines are long enough when the rains come"));
+    step(StepKind::PlantBed, bed, format!("{weeks}, so that vines are long enough when the rains come"));
     step(
-        Topic::WaterBed,
+        StepKind::WaterBed,
         DateSpan::new(bed_from, cut.from.max(late)),
         "from planting the bed until rain keeps it moist".to_owned(),
     );
     step(
-        Topic::CutForPlanting,
+        StepKind::CutForPlanting,
         cut,
-        match frame.began {
+        match inputs.began {
             Some(began) => format!("the rains have come, on {began}"),
             None if late > onset => {
                 format!("when the rains have come: from {onset}, in late years from {late}")
@@ -307,13 +310,13 @@ pub fn lay_out(frame: &Frame, assumptions: &Assumptions) -> Timeline {
         },
     );
     step(
-        Topic::PlantField,
+        StepKind::PlantField,
         cut,
         format!("within {} days of the onset, a day or two after each cutting", a.planting_window_days),
     );
-    let (ripe_first, ripe_last) = frame.maturity;
+    let (ripe_first, ripe_last) = inputs.maturity;
     step(
-        Topic::FirstHarvest,
+        StepKind::FirstHarvest,
         DateSpan::new(shift(cut.from, ripe_first), shift(cut.to, ripe_last)),
         format!("{ripe_first} to {ripe_last} days after planting"),
     );
@@ -327,7 +330,7 @@ pub fn lay_out(frame: &Frame, assumptions: &Assumptions) -> Timeline {
         );
     }
     if first_cut > onset {
-        let came = if frame.began.is_some() { "the rains came" } else { "the onset" };
+        let came = if inputs.began.is_some() { "the rains came" } else { "the onset" };
         findings.push(
             Finding::warning(format!(
                 "the bed gives its first cuttings on about {first_cut}, after {came} on {onset}"
@@ -345,14 +348,14 @@ pub fn lay_out(frame: &Frame, assumptions: &Assumptions) -> Timeline {
             .hint("store more roots than the plan says, and ask the local extension office"),
         );
     }
-    steps.sort_by_key(|step: &Step| (step.when.from, step.topic));
+    steps.sort_by_key(|step: &Step| (step.when.from, step.kind));
     Timeline { steps, findings }
 }
 
 /// The days of the monthly checks, each with the months since filling; without months
 /// the one check that stands for all that are overdue.
 fn checks(
-    frame: &Frame,
+    inputs: &SeasonInputs,
     filled: NaiveDate,
     bed: NaiveDate,
     assumptions: &Assumptions,
@@ -366,7 +369,7 @@ fn checks(
             Some((date, Some(months)))
         })
         .collect();
-    if let Some(today) = frame.open(Topic::MonthlyCheck) {
+    if let Some(today) = inputs.open(StepKind::MonthlyCheck) {
         let planned = days.len();
         days.retain(|(date, _)| *date >= today);
         if days.len() < planned && worth_it(today) {
@@ -376,7 +379,7 @@ fn checks(
     days
 }
 
-/// The step before `topic` in the usual order.
-pub(super) fn before(topic: Topic) -> Option<Topic> {
-    Topic::ALL.into_iter().take_while(|other| *other != topic).last()
+/// The step before one in the usual order.
+pub(super) fn before(kind: StepKind) -> Option<StepKind> {
+    StepKind::ALL.into_iter().take_while(|other| *other != kind).last()
 }

@@ -12,7 +12,7 @@ use super::SheetError;
 use super::html::render;
 use crate::data::Data;
 use crate::guidance::Value;
-use crate::guidance::shapes::{Area, Bed, Layer, Rows, Season, Shapes, Store};
+use crate::guidance::shapes::{Area, BedShape, LayerShape, Rows, SeasonBand, Shapes, StoreShape};
 use crate::language::{Direction, Filled, Pack, WordingError};
 
 /// A drawing of a plan.
@@ -29,7 +29,8 @@ pub struct Drawing {
     /// Its width, in its own units.
     pub width: f64,
     /// The size of its letters, in the same.
-    pub letters: f64,
+    #[serde(rename = "letters")]
+    pub font_size: f64,
     /// Its words.
     pub labels: Vec<Label>,
     /// All of it but its words, SVG: paper sets those in its own letters.
@@ -59,7 +60,7 @@ const HALF: f64 = 125.0;
 /// The width of the season's band.
 const BAND: f64 = 525.0;
 /// The size of letters, and of the room that a line of them takes.
-const LETTERS: f64 = 12.0;
+const FONT_SIZE: f64 = 12.0;
 const LINE: f64 = 15.0;
 /// Kinds of containers that are drawn; more would fill the paper.
 const MOST_STORES: usize = 2;
@@ -78,7 +79,7 @@ pub fn drawings(pack: &Pack, shapes: &Shapes, data: &dyn Data) -> Result<Vec<Dra
         let name = if number > 0 { format!("{name}-{}", number + 1) } else { name.to_owned() };
         let file = format!("/drawings/{name}.svg");
         let (title, alt) = (of("")?, of("-alt")?);
-        all.push(Drawing { name, file, title, alt, width, letters: LETTERS, labels, svg });
+        all.push(Drawing { name, file, title, alt, width, font_size: FONT_SIZE, labels, svg });
         Ok::<(), SheetError>(())
     };
     let (shapes, labels) = season(&shapes.season, &words)?;
@@ -239,7 +240,7 @@ struct Frame {
 
 /// The room that a text takes across: as wide as letters usually are; no font is asked.
 fn across(text: &str) -> f64 {
-    text.chars().count() as f64 * LETTERS * 0.6
+    text.chars().count() as f64 * FONT_SIZE * 0.6
 }
 
 /// A tenth of a unit is finer than any printer.
@@ -267,7 +268,8 @@ fn write_points(text: &mut String, points: impl IntoIterator<Item = (f64, f64)>)
 struct Side {
     width: f64,
     height: f64,
-    letters: f64,
+    #[serde(rename = "letters")]
+    font_size: f64,
     outline: String,
     sand: String,
     roots: String,
@@ -275,7 +277,7 @@ struct Side {
 }
 
 /// A container cut through its middle: sand and roots to scale, with the depth of each sand.
-fn side(store: &Store, words: &Words<'_>) -> Result<(Side, Vec<Label>), WordingError> {
+fn side(store: &StoreShape, words: &Words<'_>) -> Result<(Side, Vec<Label>), WordingError> {
     const HIGH: f64 = 84.0;
     const LEFT: f64 = 24.0;
     const TOP: f64 = 4.0;
@@ -308,7 +310,7 @@ fn side(store: &Store, words: &Words<'_>) -> Result<(Side, Vec<Label>), WordingE
             turn: 0.0,
         }));
         let text = words.count(index + 1);
-        labels.push(Label { x: 10.0, y: tenth(centre + LETTERS * 0.35), anchor: "middle", text });
+        labels.push(Label { x: 10.0, y: tenth(centre + FONT_SIZE * 0.35), anchor: "middle", text });
     }
     let edge = tenth(middle + widest * scale + 10.0);
     let top = store.layers.last().map_or(0.0, |layer| layer.height + store.root);
@@ -322,7 +324,7 @@ fn side(store: &Store, words: &Words<'_>) -> Result<(Side, Vec<Label>), WordingE
         marks.push(Line { x1: edge, y1: low, x2: edge, y2: high });
         labels.push(Label {
             x: edge + 8.0,
-            y: tenth((low + high) / 2.0 + LETTERS * 0.35),
+            y: tenth((low + high) / 2.0 + FONT_SIZE * 0.35),
             anchor: "start",
             text: words.centimetres(depth)?,
         });
@@ -330,7 +332,7 @@ fn side(store: &Store, words: &Words<'_>) -> Result<(Side, Vec<Label>), WordingE
     let side = Side {
         width: WIDTH,
         height: tenth(floor + 3.0),
-        letters: LETTERS,
+        font_size: FONT_SIZE,
         outline: ring(&store.profile),
         sand: ring(&below_height(&store.profile, store.sand)),
         roots: path(roots),
@@ -360,7 +362,8 @@ fn below_height(profile: &[(f64, f64)], height: f64) -> Vec<(f64, f64)> {
 struct Above {
     width: f64,
     height: f64,
-    letters: f64,
+    #[serde(rename = "letters")]
+    font_size: f64,
     discs: String,
     boxes: Vec<Frame>,
     roots: String,
@@ -371,12 +374,12 @@ struct Above {
 }
 
 /// Each layer from above, all to one scale.
-fn from_above(store: &Store, words: &Words<'_>) -> (Above, Vec<Label>) {
+fn from_above(store: &StoreShape, words: &Words<'_>) -> (Above, Vec<Label>) {
     let layers = store.layers.get(..store.layers.len().min(MOST_LAYERS)).unwrap_or_default();
     // Three stand side by side, four two and two.
     let columns = if layers.len() == 4 { 2 } else { layers.len().clamp(1, 3) };
     let cell = WIDTH / columns as f64;
-    let reach = |layer: &Layer| match layer.floor {
+    let reach = |layer: &LayerShape| match layer.floor {
         Area::Disc(width) => (width, width),
         Area::Rectangle(length, width) => (length, width),
     };
@@ -411,11 +414,11 @@ fn from_above(store: &Store, words: &Words<'_>) -> (Above, Vec<Label>) {
         // The layer's number at its corner, and below it a root beside how many there are.
         labels.push(Label {
             x: tenth(middle - reach(layer).0 / 2.0 * scale),
-            y: tenth(centre - down * scale / 2.0 + LETTERS * 0.7),
+            y: tenth(centre - down * scale / 2.0 + FONT_SIZE * 0.7),
             anchor: "start",
             text: words.count(index + 1),
         });
-        signs.push(Root::level(middle - 10.0, foot - LETTERS * 0.35, 16.0, 8.0));
+        signs.push(Root::level(middle - 10.0, foot - FONT_SIZE * 0.35, 16.0, 8.0));
         labels.push(Label {
             x: tenth(middle + 3.0),
             y: foot,
@@ -426,7 +429,7 @@ fn from_above(store: &Store, words: &Words<'_>) -> (Above, Vec<Label>) {
     let above = Above {
         width: WIDTH,
         height: tenth(row * layers.len().div_ceil(columns).max(1) as f64),
-        letters: LETTERS,
+        font_size: FONT_SIZE,
         discs: path(discs),
         boxes,
         roots: lines(roots),
@@ -440,7 +443,8 @@ fn from_above(store: &Store, words: &Words<'_>) -> (Above, Vec<Label>) {
 struct BedPlan {
     width: f64,
     height: f64,
-    letters: f64,
+    #[serde(rename = "letters")]
+    font_size: f64,
     frame: Frame,
     roots: String,
     /// How thick the lines are that show them.
@@ -452,7 +456,7 @@ struct BedPlan {
 const MOST_ROOTS: u32 = 400;
 
 /// The bed from above, with its rows.
-fn bed(bed: &Bed, words: &Words<'_>) -> Result<(BedPlan, Vec<Label>), WordingError> {
+fn bed(bed: &BedShape, words: &Words<'_>) -> Result<(BedPlan, Vec<Label>), WordingError> {
     const HIGH: f64 = 58.0;
     let side = words.metres(bed.width)?;
     let wide = (HALF - 18.0 - across(&side)).clamp(30.0, 80.0);
@@ -488,20 +492,24 @@ fn bed(bed: &Bed, words: &Words<'_>) -> Result<(BedPlan, Vec<Label>), WordingErr
         },
         Label {
             x: tenth(right + 14.0),
-            y: tenth((frame.y + foot) / 2.0 + LETTERS * 0.35),
+            y: tenth((frame.y + foot) / 2.0 + FONT_SIZE * 0.35),
             anchor: "start",
             text: side,
         },
     ];
     let height = tenth(foot + 16.0 + LINE);
-    Ok((BedPlan { width: HALF, height, letters: LETTERS, frame, roots: lines(roots), thick, marks }, labels))
+    Ok((
+        BedPlan { width: HALF, height, font_size: FONT_SIZE, frame, roots: lines(roots), thick, marks },
+        labels,
+    ))
 }
 
 #[derive(Serialize)]
 struct FieldRows {
     width: f64,
     height: f64,
-    letters: f64,
+    #[serde(rename = "letters")]
+    font_size: f64,
     /// Ridges as boxes, seen from above.
     ridges: Vec<Frame>,
     /// Mounds, seen from above.
@@ -520,7 +528,7 @@ fn rows(of: &Rows, words: &Words<'_>) -> Result<(FieldRows, Vec<Label>), Wording
     let mut drawn = FieldRows {
         width: HALF,
         height: 0.0,
-        letters: LETTERS,
+        font_size: FONT_SIZE,
         ridges: Vec::new(),
         mounds: String::new(),
         plants: Vec::new(),
@@ -554,7 +562,7 @@ fn rows(of: &Rows, words: &Words<'_>) -> Result<(FieldRows, Vec<Label>), Wording
             });
             labels.push(Label {
                 x: tenth(from + step + 7.0),
-                y: tenth(foot + LETTERS * 0.35),
+                y: tenth(foot + FONT_SIZE * 0.35),
                 anchor: "start",
                 text: words.centimetres(along)?,
             });
@@ -591,7 +599,7 @@ fn rows(of: &Rows, words: &Words<'_>) -> Result<(FieldRows, Vec<Label>), Wording
     });
     labels.push(Label {
         x: tenth(wide + 16.0),
-        y: tenth((first + last) / 2.0 + LETTERS * 0.35),
+        y: tenth((first + last) / 2.0 + FONT_SIZE * 0.35),
         anchor: "start",
         text: between_text,
     });
@@ -603,7 +611,8 @@ fn rows(of: &Rows, words: &Words<'_>) -> Result<(FieldRows, Vec<Label>), Wording
 struct Band {
     width: f64,
     height: f64,
-    letters: f64,
+    #[serde(rename = "letters")]
+    font_size: f64,
     /// The band's parts by what fills them: `store`, `bed`, `field`.
     parts: BTreeMap<&'static str, Frame>,
     /// First days of months.
@@ -619,7 +628,7 @@ struct Band {
 }
 
 /// The season from one harvest to the next, days to scale.
-fn season(season: &Season, words: &Words<'_>) -> Result<(Band, Vec<Label>), WordingError> {
+fn season(season: &SeasonBand, words: &Words<'_>) -> Result<(Band, Vec<Label>), WordingError> {
     const HIGH: f64 = 26.0;
     let days = (season.to - season.from).num_days().max(1) as f64;
     let backwards = words.pack.direction() == Direction::RightToLeft;
@@ -657,7 +666,7 @@ fn season(season: &Season, words: &Words<'_>) -> Result<(Band, Vec<Label>), Word
     for (name, day) in told {
         let text = format!("{} {}", words.label(&format!("season-on-{name}"))?, words.day(day)?);
         // As wide as its letters usually are; no font is asked.
-        let half = text.chars().count() as f64 * LETTERS * 0.3;
+        let half = text.chars().count() as f64 * FONT_SIZE * 0.3;
         let at = x(day).clamp(half, BAND - half);
         let level = levels.iter().position(|(from, to)| at - half > *to + 6.0 || at + half < *from - 6.0);
         let level = level.unwrap_or(levels.len());
@@ -666,19 +675,19 @@ fn season(season: &Season, words: &Words<'_>) -> Result<(Band, Vec<Label>), Word
             None => levels.push((at - half, at + half)),
         }
         let y = tenth(foot + 8.0 + LINE * (level + 1) as f64);
-        stems.push(Line { x1: x(day), y1: foot, x2: x(day), y2: tenth(y - LETTERS) });
+        stems.push(Line { x1: x(day), y1: foot, x2: x(day), y2: tenth(y - FONT_SIZE) });
         blanks.push(Frame {
             x: tenth(at - half),
-            y: tenth(y - LETTERS * 0.9),
+            y: tenth(y - FONT_SIZE * 0.9),
             width: tenth(2.0 * half),
-            height: tenth(LETTERS * 1.2),
+            height: tenth(FONT_SIZE * 1.2),
         });
         labels.push(Label { x: tenth(at), y, anchor: "middle", text });
     }
     let band = Band {
         width: BAND,
         height: tenth(foot + 14.0 + LINE * levels.len() as f64),
-        letters: LETTERS,
+        font_size: FONT_SIZE,
         parts,
         months,
         checks: season.checks.iter().map(|day| x(*day)).collect(),

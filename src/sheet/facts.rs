@@ -7,7 +7,7 @@ use serde::Serialize;
 use super::{Drawing, SheetError, drawings};
 use crate::data::Data;
 use crate::guidance::shapes::Shapes;
-use crate::guidance::{Statement, Subject, Table, Topic, Value, Values};
+use crate::guidance::{Statement, StepKind, Subject, Table, Value, Values};
 use crate::language::{Direction, Filled, Pack, WordingError, Written};
 
 /// The facts of one sheet.
@@ -124,12 +124,12 @@ pub struct Measure {
 }
 
 /// Measures of a step: its topic, the value, the message of its unit, and its picture.
-const MEASURES: &[(Topic, &str, &str, &str)] = &[
-    (Topic::CutVines, "stem_hands", "unit-hand", "measure-hand"),
-    (Topic::FillContainer, "base_joints", "unit-thumb-joint", "measure-thumb"),
-    (Topic::WaterBed, "jerrycans", "unit-jerrycan", "measure-jerrycan"),
-    (Topic::CutForPlanting, "cutting_hands", "unit-hand", "measure-hand"),
-    (Topic::PlantField, "bundles", "unit-bundle", "measure-bundle"),
+const MEASURES: &[(StepKind, &str, &str, &str)] = &[
+    (StepKind::CutVines, "stem_hands", "unit-hand", "measure-hand"),
+    (StepKind::FillContainer, "base_joints", "unit-thumb-joint", "measure-thumb"),
+    (StepKind::WaterBed, "jerrycans", "unit-jerrycan", "measure-jerrycan"),
+    (StepKind::CutForPlanting, "cutting_hands", "unit-hand", "measure-hand"),
+    (StepKind::PlantField, "bundles", "unit-bundle", "measure-bundle"),
 ];
 
 /// The work that begins in a month.
@@ -255,7 +255,7 @@ fn entry(number: usize, written: Written) -> Entry {
     }
 }
 
-fn measures(pack: &Pack, topic: Topic, values: &Values) -> Result<Vec<Measure>, WordingError> {
+fn measures(pack: &Pack, topic: StepKind, values: &Values) -> Result<Vec<Measure>, WordingError> {
     let of = MEASURES.iter().filter(|(of, ..)| *of == topic);
     of.filter_map(|(_, name, unit, picture)| {
         let count = value(values, name)?.clone();

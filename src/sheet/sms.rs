@@ -2,7 +2,7 @@
 
 use chrono::NaiveDate;
 
-use crate::guidance::{Priority, Statement, Subject, Topic, Value};
+use crate::guidance::{Priority, Statement, StepKind, Subject, Value};
 use crate::language::{Pack, WordingError};
 
 /// The letters of the 7-bit default alphabet (3GPP TS 23.038, clause 6.2.1), its escape left out.
@@ -124,7 +124,7 @@ pub fn sms(
     let first = wanted.iter().map(|(day, ..)| *day).min();
     for statement in statements {
         let day = match statement.subject {
-            Subject::Caution(_) => day_of(Topic::Harvest),
+            Subject::Caution(_) => day_of(StepKind::Harvest),
             Subject::Closing => first,
             _ => None,
         };

@@ -34,15 +34,15 @@ use std::fmt;
 
 use super::cache::{self, Prepared};
 use super::decode::Decoder;
-use super::edge::Meeting;
+use super::edge::Joint;
 use super::join::Part;
 use super::repair::repaired;
+use super::room_tone::RoomTone;
 use super::spelling::{key, tokens};
-use super::tone::Room;
 use crate::data::Data;
 use crate::finding::Finding;
 use crate::language::{Intonation, Pause, Phrase};
-use crate::table::{self, Table};
+use crate::toml_reader::{self, TomlTable};
 
 /// How far a voice may be trusted.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
@@ -129,7 +129,7 @@ pub struct Bank<'d> {
     by_words: HashMap<String, Vec<usize>>,
     longest: usize,
     sounds: Vec<OnceCell<Result<Prepared, Finding>>>,
-    room: OnceCell<Result<Option<Room>, Finding>>,
+    room_tone: OnceCell<Result<Option<RoomTone>, Finding>>,
     decoder: RefCell<Decoder>,
 }
 
@@ -171,7 +171,7 @@ impl<'d> Bank<'d> {
         let Ok(text) = std::str::from_utf8(&bytes) else {
             return Err(vec![Finding::error("is not UTF-8 text").file(path).hint("save it in UTF-8")]);
         };
-        let (made, findings) = table::read(&path, text, |_, root| {
+        let (made, findings) = toml_reader::read(&path, text, |_, root| {
             let info = header(root, language, voice);
             let mut shelf = Shelf::new(data, &folder);
             if let Some(file) = info.as_ref().and_then(|info| info.room_tone.as_ref()) {
@@ -189,8 +189,8 @@ impl<'d> Bank<'d> {
         }
         let sounds = clips.iter().map(|_| OnceCell::new()).collect();
         let decoder = RefCell::default();
-        let room = OnceCell::new();
-        Ok(Bank { data, folder, voice, clips, by_words, longest, sounds, room, decoder })
+        let room_tone = OnceCell::new();
+        Ok(Bank { data, folder, voice, clips, by_words, longest, sounds, room_tone, decoder })
     }
 
     /// Who speaks.
@@ -210,7 +210,9 @@ impl<'d> Bank<'d> {
         {
             (None, Some(recorded)) => ClipState::Stale { recorded: recorded.to_owned() },
             (None, None) => ClipState::Missing,
-            (Some(clips), _) if self.with_intonation(clips, phrase.ending).is_some() => ClipState::Recorded,
+            (Some(clips), _) if self.with_intonation(clips, phrase.intonation).is_some() => {
+                ClipState::Recorded
+            }
             (Some(_), _) => ClipState::OtherIntonation,
         };
         phrases.iter().map(state).collect()
@@ -236,17 +238,18 @@ impl<'d> Bank<'d> {
     }
 
     /// The room as recorded without a voice, where the bank has a recording of it.
-    pub(super) fn room(&self) -> Result<Option<&Room>, Finding> {
-        let recorded = |file| self.prepare(file).map(|tone| Room::recorded(&tone.sound.samples()));
-        let room = self.room.get_or_init(|| self.voice.room_tone.as_deref().map(recorded).transpose());
-        room.as_ref().map(Option::as_ref).map_err(Clone::clone)
+    pub(super) fn room_tone(&self) -> Result<Option<&RoomTone>, Finding> {
+        let recorded = |file| self.prepare(file).map(|tone| RoomTone::recorded(&tone.sound.samples()));
+        let room_tone =
+            self.room_tone.get_or_init(|| self.voice.room_tone.as_deref().map(recorded).transpose());
+        room_tone.as_ref().map(Option::as_ref).map_err(Clone::clone)
     }
 
     /// How the end of one clip meets the start of another, by their places in
     /// [`clips`](Bank::clips); none where one of them cannot be decoded.
-    pub fn meeting(&self, before: usize, after: usize) -> Option<Meeting> {
+    pub fn joint(&self, before: usize, after: usize) -> Option<Joint> {
         let (before, after) = (self.prepared(before)?.ok()?, self.prepared(after)?.ok()?);
-        Some(Meeting::of(&before.edges, &after.edges))
+        Some(Joint::of(&before.edges, &after.edges))
     }
 
     fn prepared(&self, clip: usize) -> Option<Result<&Prepared, &Finding>> {
@@ -254,14 +257,14 @@ impl<'d> Bank<'d> {
         Some(cell.get_or_init(|| self.prepare(&clip.file)).as_ref())
     }
 
-    /// A file decoded and measured, or read from the store.
+    /// A file decoded and measured, or read from the cache.
     fn prepare(&self, file: &str) -> Result<Prepared, Finding> {
         let path = format!("{}/{file}", self.folder);
         let Some(bytes) = self.data.read(&path) else {
             return Err(Finding::error("cannot be read").file(path).hint("check the file and its rights"));
         };
-        let kept = self.data.store().map(|store| (store, cache::name(&bytes)));
-        let found = kept.as_ref().and_then(|(store, name)| cache::unpack(&store.get(name)?));
+        let kept = self.data.clip_cache().map(|clip_cache| (clip_cache, cache::name(&bytes)));
+        let found = kept.as_ref().and_then(|(clip_cache, name)| cache::unpack(&clip_cache.get(name)?));
         if let Some(found) = found {
             return Ok(found);
         }
@@ -272,8 +275,8 @@ impl<'d> Bank<'d> {
             .map(repaired)
             .map_err(|problem| Finding::error(problem.to_string()).file(path).hint(problem.hint()))?;
         let prepared = Prepared::of(&samples);
-        if let Some((store, name)) = kept {
-            store.put(&name, &cache::pack(&prepared));
+        if let Some((clip_cache, name)) = kept {
+            clip_cache.put(&name, &cache::pack(&prepared));
         }
         Ok(prepared)
     }
@@ -334,7 +337,7 @@ const TAKES: std::ops::RangeInclusive<u32> = 1..=99;
 const INTONATIONS: &[(&str, Intonation)] = &[("medial", Intonation::Medial), ("final", Intonation::Final)];
 
 fn needed<T>(
-    table: &Table<'_>,
+    table: &TomlTable<'_>,
     key: &'static str,
     read: impl FnOnce() -> Option<T>,
     hint: &str,
@@ -346,7 +349,7 @@ fn needed<T>(
     read()
 }
 
-fn header(root: &Table<'_>, language: &str, voice: &str) -> Option<VoiceInfo> {
+fn header(root: &TomlTable<'_>, language: &str, voice: &str) -> Option<VoiceInfo> {
     let text = |key, hint: &str| needed(root, key, || root.text(key), hint);
     let named = |key, folder: &str| {
         let hint = format!("write {key} = \"{folder}\"");
@@ -398,12 +401,12 @@ impl<'a> Shelf<'a> {
         Shelf { data, folder, names: BTreeMap::new(), by_words: BTreeMap::new(), by_file: BTreeMap::new() }
     }
 
-    fn read(&mut self, root: &Table<'_>) -> Vec<Clip> {
+    fn read(&mut self, root: &TomlTable<'_>) -> Vec<Clip> {
         let tables = root.tables("clip");
         tables.into_iter().filter_map(|table| self.clip(table)).collect()
     }
 
-    fn clip(&mut self, table: Table<'_>) -> Option<Clip> {
+    fn clip(&mut self, table: TomlTable<'_>) -> Option<Clip> {
         let file = needed(&table, "file", || table.text("file"), "write the clip's file name");
         let words = needed(&table, "words", || table.text("words"), "write the words that the clip says");
         let intonation = needed(
@@ -424,7 +427,7 @@ impl<'a> Shelf<'a> {
         Some(Clip { file: file?, words: words?, intonation: intonation?, id, take: take? })
     }
 
-    fn check_file(&mut self, table: &Table<'_>, field: &'static str, file: &str) {
+    fn check_file(&mut self, table: &TomlTable<'_>, field: &'static str, file: &str) {
         let plain = |part: &str| !matches!(part, "" | "." | "..") && !part.contains(['\\', ':']);
         if !file.split('/').all(plain) {
             table.problem(
@@ -459,7 +462,7 @@ impl<'a> Shelf<'a> {
 
     fn check_words(
         &mut self,
-        table: &Table<'_>,
+        table: &TomlTable<'_>,
         words: &str,
         spoken: Option<(Intonation, u32)>,
         file: Option<&str>,

@@ -6,10 +6,10 @@
 
 use twox_hash::{XxHash3_64, XxHash3_128};
 
+use super::clip_loudness::{ClipLoudness, GRAIN};
 use super::edge::Edges;
+use super::pcm16::Pcm16;
 use super::shape::Shape;
-use super::steps::Steps;
-use super::tally::{GRAIN, Tally};
 
 /// Raised whenever a clip would be prepared differently.
 const VERSION: u64 = 6;
@@ -21,10 +21,10 @@ const HEADER: usize = 9 * 8;
 /// A clip ready to be chosen and joined.
 #[derive(Debug, Clone, PartialEq)]
 pub(super) struct Prepared {
-    pub(super) sound: Steps,
+    pub(super) sound: Pcm16,
     pub(super) shape: Shape,
     pub(super) edges: Edges,
-    pub(super) tally: Tally,
+    pub(super) loudness: ClipLoudness,
 }
 
 impl Prepared {
@@ -33,8 +33,8 @@ impl Prepared {
         let sounding = samples.get(shape.range.clone()).unwrap_or_default();
         Prepared {
             edges: Edges::of(sounding, shape.level_db),
-            tally: Tally::of(sounding),
-            sound: Steps::of(samples),
+            loudness: ClipLoudness::of(sounding),
+            sound: Pcm16::of(samples),
             shape,
         }
     }
@@ -50,16 +50,16 @@ pub(super) fn name(file: &[u8]) -> String {
 /// A prepared clip as bytes.
 pub(super) fn pack(clip: &Prepared) -> Vec<u8> {
     let numbers = clip.edges.to_numbers();
-    let Steps { steps, unit } = &clip.sound;
-    let tally = &clip.tally;
-    let floats = numbers.iter().chain(&tally.sums);
-    let mut body = Vec::with_capacity(HEADER + 4 * (numbers.len() + tally.sums.len()) + 2 * steps.len());
+    let Pcm16 { steps, unit } = &clip.sound;
+    let loudness = &clip.loudness;
+    let floats = numbers.iter().chain(&loudness.sums);
+    let mut body = Vec::with_capacity(HEADER + 4 * (numbers.len() + loudness.sums.len()) + 2 * steps.len());
     body.extend_from_slice(MAGIC);
     body.extend_from_slice(&[0; 8]);
-    for count in [steps.len(), clip.shape.range.start, clip.shape.range.end, tally.peak_at] {
+    for count in [steps.len(), clip.shape.range.start, clip.shape.range.end, loudness.peak_at] {
         body.extend_from_slice(&(count as u64).to_le_bytes());
     }
-    for number in [clip.shape.level_db, f64::from(*unit), f64::from(tally.peak)] {
+    for number in [clip.shape.level_db, f64::from(*unit), f64::from(loudness.peak)] {
         body.extend_from_slice(&number.to_le_bytes());
     }
     for number in floats {
@@ -95,10 +95,10 @@ pub(super) fn unpack(bytes: &[u8]) -> Option<Prepared> {
     let (edges, rest) = right.then(|| body.split_at_checked(4 * Edges::NUMBERS)).flatten()?;
     let (sums, steps) = rest.split_at_checked(4 * grains)?;
     Some(Prepared {
-        sound: Steps { steps: whole_numbers(steps), unit: float(unit) },
+        sound: Pcm16 { steps: whole_numbers(steps), unit: float(unit) },
         shape: Shape { range, level_db: f64::from_le_bytes(level) },
         edges: Edges::from_numbers(&floats(edges))?,
-        tally: Tally { sums: floats(sums), peak: float(peak), peak_at: whole(peak_at)? },
+        loudness: ClipLoudness { sums: floats(sums), peak: float(peak), peak_at: whole(peak_at)? },
     })
 }
 

@@ -4,7 +4,7 @@
 //! between two pauses; it never reaches over a pause. Covers compare by, in
 //! this order: pieces left uncovered, clips, clips with another intonation
 //! than wanted, and roughness: what is measured between each clip's end and
-//! the next one's start ([`Meeting`]). Where a pause lies between, a tenth of
+//! the next one's start ([`Joint`]). Where a pause lies between, a tenth of
 //! it counts. Of equals the one with the longer clips first is taken, then the
 //! clip that stands first in the bank.
 //!
@@ -17,13 +17,13 @@ use std::collections::BTreeSet;
 use std::ops::Add;
 
 use super::bank::Bank;
-use super::edge::Meeting;
+use super::edge::Joint;
 use super::spelling::{Token, join_keys, key, tokens};
 use crate::language::{Intonation, Pause, Piece};
 
-/// A pause hides all but this part of a meeting's roughness.
+/// A pause hides all but this part of a joint's roughness.
 const PAUSE_HIDES: u64 = 10;
-/// The roughness of a meeting that cannot be measured, since a clip cannot be
+/// The roughness of a joint that cannot be measured, since a clip cannot be
 /// decoded: a take that can is preferred.
 const UNKNOWN: u64 = 100_000;
 
@@ -57,7 +57,7 @@ pub struct Explained {
     /// How the message wants the voice to end.
     pub wanted: Intonation,
     /// How it meets the next clip; none after the last, or where it cannot be measured.
-    pub meets: Option<Meeting>,
+    pub meets: Option<Joint>,
     /// The roughness that counts at this place, in thousandths.
     pub roughness: u64,
 }
@@ -67,7 +67,7 @@ pub struct Explained {
 /// # Errors
 /// The pieces without clips, each once, in the order of the message.
 pub fn choose(pieces: &[Piece], bank: &Bank<'_>) -> Result<Vec<Choice>, Vec<Gap>> {
-    let message = Message::of(pieces);
+    let message = MessageTokens::of(pieces);
     Ok(message.cover(bank)?.iter().filter_map(|link| message.choice(link)).collect())
 }
 
@@ -76,14 +76,14 @@ pub fn choose(pieces: &[Piece], bank: &Bank<'_>) -> Result<Vec<Choice>, Vec<Gap>
 /// # Errors
 /// As [`choose`].
 pub fn explain(pieces: &[Piece], bank: &Bank<'_>) -> Result<Vec<Explained>, Vec<Gap>> {
-    let message = Message::of(pieces);
+    let message = MessageTokens::of(pieces);
     let links = message.cover(bank)?;
     let next = links.iter().skip(1).map(Some).chain([None]);
     let explained = links.iter().zip(next).filter_map(|(link, next)| {
         let choice = message.choice(link)?;
         let clip = bank.clips().get(choice.clip)?;
         let others = bank.saying(&key(&clip.words)).unwrap_or_default().iter();
-        let meets = next.and_then(|next| bank.meeting(link.clip?, next.clip?));
+        let meets = next.and_then(|next| bank.joint(link.clip?, next.clip?));
         Some(Explained {
             others: others.copied().filter(|other| *other != choice.clip).collect(),
             wanted: message.wanted.get(link.end - 1).copied()?,
@@ -97,7 +97,7 @@ pub fn explain(pieces: &[Piece], bank: &Bank<'_>) -> Result<Vec<Explained>, Vec<
 
 /// The words of a message.
 #[derive(Default)]
-struct Message<'t> {
+struct MessageTokens<'t> {
     tokens: Vec<Token<'t>>,
     /// For each token, how the voice ends if a clip ends with it.
     wanted: Vec<Intonation>,
@@ -145,9 +145,9 @@ struct Step {
     next: usize,
 }
 
-impl<'t> Message<'t> {
-    fn of(pieces: &'t [Piece]) -> Message<'t> {
-        let mut message = Message::default();
+impl<'t> MessageTokens<'t> {
+    fn of(pieces: &'t [Piece]) -> MessageTokens<'t> {
+        let mut message = MessageTokens::default();
         for piece in pieces {
             match piece {
                 // Of two pauses in a row the stronger one counts; before all words none does.
@@ -162,8 +162,8 @@ impl<'t> Message<'t> {
                         continue;
                     }
                     message.wanted.extend(tokens.iter().skip(1).map(|_| Intonation::Medial));
-                    message.wanted.push(words.ending);
-                    let gap = Gap { words: words.text.trim().to_owned(), intonation: words.ending };
+                    message.wanted.push(words.intonation);
+                    let gap = Gap { words: words.text.trim().to_owned(), intonation: words.intonation };
                     message.pieces.push((message.tokens.len(), tokens.len(), gap));
                     message.tokens.extend(tokens);
                     message.pauses.resize(message.tokens.len(), None);
@@ -276,7 +276,7 @@ impl<'t> Message<'t> {
     /// How much is heard where two links meet, in thousandths.
     fn roughness(&self, before: &Link, after: &Link, bank: &Bank<'_>) -> u64 {
         let (Some(from), Some(to)) = (before.clip, after.clip) else { return 0 };
-        let all = bank.meeting(from, to).map_or(UNKNOWN, |meeting| meeting.roughness());
+        let all = bank.joint(from, to).map_or(UNKNOWN, |joint| joint.roughness());
         if self.pause_before(before.end).is_some() { all / PAUSE_HIDES } else { all }
     }
 

@@ -8,7 +8,7 @@ use std::sync::{Arc, LazyLock};
 
 use realfft::{RealFftPlanner, RealToComplex};
 
-use super::{SAMPLE_RATE, wide};
+use super::{SAMPLE_RATE, simd};
 
 /// Every third sample is kept for the measurements.
 const THIN: usize = 3;
@@ -55,7 +55,7 @@ pub(super) struct Edges {
 
 /// How much is heard of two clips meeting.
 #[derive(Debug, Clone, Copy, Default, PartialEq)]
-pub struct Meeting {
+pub struct Joint {
     /// Difference of level, in dB.
     pub level_db: f32,
     /// Difference of pitch, in semitones; 0 unless both edges are voiced.
@@ -64,9 +64,9 @@ pub struct Meeting {
     pub spectrum_db: f32,
 }
 
-impl Meeting {
+impl Joint {
     /// The end of one clip and the start of the next.
-    pub(super) fn of(before: &Edges, after: &Edges) -> Meeting {
+    pub(super) fn of(before: &Edges, after: &Edges) -> Joint {
         let (end, start) = (&before.end, &after.start);
         let pitch_semitones = if end.pitch_hz > 0.0 && start.pitch_hz > 0.0 {
             12.0 * (start.pitch_hz / end.pitch_hz).log2().abs()
@@ -74,7 +74,7 @@ impl Meeting {
             0.0
         };
         let squares = end.bands_db.iter().zip(&start.bands_db).map(|(end, start)| (end - start).powi(2));
-        Meeting {
+        Joint {
             level_db: (end.level_db - start.level_db).abs(),
             pitch_semitones,
             spectrum_db: (squares.sum::<f32>() / BANDS as f32).sqrt(),
@@ -126,7 +126,7 @@ impl Edge {
         let mut thinned: Vec<f32> =
             samples.chunks_exact(THIN).map(|three| three.iter().sum::<f32>() / THIN as f32).collect();
         thinned.resize(LENGTH, 0.0);
-        let power = wide::power(samples) as f32;
+        let power = simd::power(samples) as f32;
         Edge {
             level_db: (10.0 * power.log10()).max(FLOOR_DB) - clip_db,
             pitch_hz: pitch(&thinned).unwrap_or(0.0),
@@ -142,8 +142,8 @@ fn pitch(samples: &[f32]) -> Option<f32> {
     let alike = |lag: usize| {
         let later = samples.get(lag..).unwrap_or_default();
         let now = samples.get(..later.len()).unwrap_or_default();
-        let powers = (wide::product(now, now) + 1e-12) * (wide::product(later, later) + 1e-12);
-        (wide::product(now, later) / powers.sqrt()) as f32
+        let powers = (simd::product(now, now) + 1e-12) * (simd::product(later, later) + 1e-12);
+        (simd::product(now, later) / powers.sqrt()) as f32
     };
     let found: Vec<(usize, f32)> = lags.map(|lag| (lag, alike(lag))).collect();
     let best = found.iter().map(|(_, alike)| *alike).fold(0.0, f32::max);
@@ -217,10 +217,10 @@ mod tests {
             assert!((edges.start.pitch_hz / hz - 1.0).abs() < 0.03, "{hz}: {}", edges.start.pitch_hz);
         }
         let (loud, soft) = (Edges::of(&voice(150.0, 0.2), -20.0), Edges::of(&voice(150.0, 0.1), -20.0));
-        let meeting = Meeting::of(&loud, &soft);
-        assert!((meeting.level_db - 6.02).abs() < 0.1 && meeting.pitch_semitones < 0.01);
-        assert!(meeting.spectrum_db < 0.5, "the shape of a spectrum has no level: {}", meeting.spectrum_db);
-        let octave = Meeting::of(&loud, &Edges::of(&voice(300.0, 0.2), -20.0));
+        let joint = Joint::of(&loud, &soft);
+        assert!((joint.level_db - 6.02).abs() < 0.1 && joint.pitch_semitones < 0.01);
+        assert!(joint.spectrum_db < 0.5, "the shape of a spectrum has no level: {}", joint.spectrum_db);
+        let octave = Joint::of(&loud, &Edges::of(&voice(300.0, 0.2), -20.0));
         assert!((octave.pitch_semitones - 12.0).abs() < 0.6);
     }
 

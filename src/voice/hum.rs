@@ -8,7 +8,7 @@ use std::f64::consts::{PI, TAU};
 
 use fearless_simd::{Level, Simd, dispatch};
 
-use super::wide;
+use super::simd;
 
 /// The mains of the world.
 const MAINS_HZ: [f64; 2] = [50.0, 60.0];
@@ -90,7 +90,7 @@ struct Slow {
 impl Slow {
     fn of(rate: u32, samples: &[f32]) -> Slow {
         let width = (rate / SLOW_RATE).max(1) as usize;
-        let means: Vec<f64> = samples.chunks_exact(width).map(wide::mean).collect();
+        let means: Vec<f64> = samples.chunks_exact(width).map(simd::mean).collect();
         let slow = f64::from(rate) / width as f64;
         let stretch = ((slow * STRETCH) as usize).max(1);
         let mut weighted = Vec::with_capacity(means.len());

@@ -2,7 +2,7 @@
 //!
 //! Each clip loses the silence at its edges, is brought near the common level,
 //! and is faded in and out with raised cosines. Clips of one run overlap where
-//! they differ least (`seam`); between runs lies a pause. A low
+//! they differ least (`crossfade`); between runs lies a pause. A low
 //! room tone runs through all, so that no pause is dead.
 
 use std::borrow::Cow;
@@ -11,12 +11,12 @@ use std::f64::consts::PI;
 use std::ops::Range;
 
 use super::cache::Prepared;
-use super::meter::{HOP, Survey};
+use super::clip_loudness::{ClipLoudness, GRAIN};
+use super::meter::{HOP, LoudnessReading};
+use super::pcm16::Stretch;
+use super::room_tone::RoomTone;
 use super::sound::Sound;
-use super::steps::Stretch;
-use super::tally::{GRAIN, Tally};
-use super::tone::Room;
-use super::{Frames, seam, wide};
+use super::{Frames, crossfade, simd};
 use crate::language::Pause;
 
 /// How clips are joined.
@@ -76,7 +76,7 @@ pub struct Part<'a> {
     /// What is left of it without the silence at its edges.
     sounding: Stretch<'a>,
     /// What that amounts to.
-    tally: Cow<'a, Tally>,
+    loudness: Cow<'a, ClipLoudness>,
     /// Its level in dBFS; minus infinity for silence.
     level_db: f64,
     /// The pause that follows; none where the next clip joins on.
@@ -87,11 +87,11 @@ impl<'a> Part<'a> {
     /// A clip of mono samples at [`SAMPLE_RATE`](super::SAMPLE_RATE), and the pause that follows;
     /// none where the next clip joins on.
     pub fn new(samples: &[f32], pause: Option<Pause>) -> Part<'static> {
-        let Prepared { sound, shape, tally, .. } = Prepared::of(samples);
+        let Prepared { sound, shape, loudness, .. } = Prepared::of(samples);
         let steps = sound.steps.get(shape.range).unwrap_or_default().to_vec();
         Part {
             sounding: Stretch { steps: Cow::Owned(steps), unit: sound.unit },
-            tally: Cow::Owned(tally),
+            loudness: Cow::Owned(loudness),
             level_db: shape.level_db,
             pause,
         }
@@ -99,11 +99,11 @@ impl<'a> Part<'a> {
 
     /// A clip that has been measured.
     pub(super) fn prepared(clip: &'a Prepared, pause: Option<Pause>) -> Part<'a> {
-        let Prepared { sound, shape, tally, .. } = clip;
+        let Prepared { sound, shape, loudness, .. } = clip;
         let steps = sound.steps.get(shape.range.clone()).unwrap_or_default();
         Part {
             sounding: Stretch { steps: Cow::Borrowed(steps), unit: sound.unit },
-            tally: Cow::Borrowed(tally),
+            loudness: Cow::Borrowed(loudness),
             level_db: shape.level_db,
             pause,
         }
@@ -143,7 +143,7 @@ pub fn join(parts: Vec<Part<'_>>, options: &JoinOptions) -> Joined {
 pub struct Mix<'a> {
     layers: Vec<Layer<'a>>,
     spans: Vec<Span>,
-    room: Room,
+    room_tone: RoomTone,
     /// By their length.
     fades: BTreeMap<usize, Fade>,
     length: usize,
@@ -153,7 +153,7 @@ pub struct Mix<'a> {
 #[derive(Debug, Clone)]
 struct Layer<'a> {
     clip: Cow<'a, [i16]>,
-    tally: Cow<'a, Tally>,
+    loudness: Cow<'a, ClipLoudness>,
     gain: f32,
     /// What a step of the clip is worth after the gain.
     step: f32,
@@ -164,7 +164,7 @@ struct Layer<'a> {
 
 impl<'a> Mix<'a> {
     /// A room as recorded is heard in place of the synthetic one; it is raised or lowered as the median clip is.
-    pub(super) fn new(parts: Vec<Part<'a>>, options: &JoinOptions, recorded: Option<&Room>) -> Mix<'a> {
+    pub(super) fn new(parts: Vec<Part<'a>>, options: &JoinOptions, recorded: Option<&RoomTone>) -> Mix<'a> {
         let levels = parts.iter().map(|part| part.level_db).filter(|level| level.is_finite());
         let median = median(levels.collect());
         let gain = |part: &Part<'_>| {
@@ -174,20 +174,20 @@ impl<'a> Mix<'a> {
         };
         let gains: Vec<f32> = parts.iter().map(gain).collect();
         let (layers, spans, length) = places(parts, &gains, options);
-        let room = match recorded {
-            Some(room) if !room.is_empty() => {
-                room.clone().raised(10f64.powf((options.speech_dbfs - median) / 20.0))
+        let room_tone = match recorded {
+            Some(tone) if !tone.is_empty() => {
+                tone.clone().raised(10f64.powf((options.speech_dbfs - median) / 20.0))
             }
-            _ => Room::quiet(options.room_tone_dbfs),
+            _ => RoomTone::quiet(options.room_tone_dbfs),
         };
         let fades = layers.iter().flat_map(|layer| [layer.fade_in, layer.fade_out]);
         let fades = fades.collect::<BTreeSet<_>>().into_iter().map(|length| (length, Fade::of(length)));
-        Mix { fades: fades.collect(), layers, spans, room, length: length.len() }
+        Mix { fades: fades.collect(), layers, spans, room_tone, length: length.len() }
     }
 
     /// All of it louder or quieter.
     pub(super) fn raised(mut self, gain: f32) -> Mix<'a> {
-        self.room.gain *= gain;
+        self.room_tone.gain *= gain;
         for layer in &mut self.layers {
             layer.gain *= gain;
             layer.step *= gain;
@@ -204,16 +204,16 @@ impl<'a> Mix<'a> {
     fn lay(&self, from: usize, into: &mut [f32], clip: Option<(&[i16], f32)>) {
         let mut at = 0;
         while let Some(rest) = into.get_mut(at..).filter(|rest| !rest.is_empty()) {
-            let room = self.room.from(from + at);
+            let tone = self.room_tone.from(from + at);
             match clip {
                 Some((clip, step)) => {
                     let clip = clip.get(at..).unwrap_or_default();
-                    wide::set_sum(rest, [room, clip], [self.room.step(), step]);
+                    simd::set_sum(rest, [tone, clip], [self.room_tone.step(), step]);
                 }
-                None => wide::set(rest, room, self.room.step()),
+                None => simd::set(rest, tone, self.room_tone.step()),
             }
-            // No room is empty.
-            at += room.len().max(1);
+            // No room tone is empty.
+            at += tone.len().max(1);
         }
     }
 
@@ -228,7 +228,7 @@ impl<'a> Mix<'a> {
             let place = (layer.start + heard.start).saturating_sub(from);
             let curve = curve.and_then(|curve| curve.get(heard.start - faded.start..)).unwrap_or_default();
             let clip = layer.clip.get(heard).unwrap_or_default();
-            wide::add_shaped(into.get_mut(place..).unwrap_or_default(), clip, curve, layer.step);
+            simd::add_shaped(into.get_mut(place..).unwrap_or_default(), clip, curve, layer.step);
         }
     }
 }
@@ -252,7 +252,7 @@ const ROOM_ADDS: f64 = 1.0116;
 
 /// What is known of a mix before it is made.
 pub(super) struct Known {
-    pub(super) survey: Survey,
+    pub(super) reading: LoudnessReading,
     /// No peak lies further out than this, as a factor of full scale.
     pub(super) bound: f64,
 }
@@ -260,25 +260,26 @@ pub(super) struct Known {
 impl Mix<'_> {
     /// What it measures, as far as its clips tell: none where its highest peak is faded, or the room adds to it.
     pub(super) fn known(&self) -> Option<Known> {
-        let mut sums = vec![self.room.weighted_power() * HOP as f64; self.length / HOP];
+        let mut sums = vec![self.room_tone.weighted_power() * HOP as f64; self.length / HOP];
         let mut highest = (0f64, true);
         for layer in &self.layers {
             let gain = f64::from(layer.gain);
             let body = layer.body();
-            for (grain, sum) in layer.tally.sums.iter().enumerate() {
+            for (grain, sum) in layer.loudness.sums.iter().enumerate() {
                 let frames = grain * GRAIN..((grain + 1) * GRAIN).min(layer.clip.len());
                 let inside = body.start <= frames.start && frames.end <= body.end;
                 let faded = if inside { 1.0 } else { self.faded_power(layer, frames.clone()) };
                 add_over_hops(&mut sums, layer.start + frames.start, gain * gain * faded * f64::from(*sum));
             }
-            let peak = gain * f64::from(layer.tally.peak);
+            let peak = gain * f64::from(layer.loudness.peak);
             if peak > highest.0 {
-                highest = (peak, body.contains(&layer.tally.peak_at));
+                highest = (peak, body.contains(&layer.loudness.peak_at));
             }
         }
         let (peak, heard_whole) = highest;
-        let bound = peak + self.room.peak();
-        (heard_whole && bound <= peak * ROOM_ADDS).then(|| Known { survey: Survey::known(sums, peak), bound })
+        let bound = peak + self.room_tone.peak();
+        (heard_whole && bound <= peak * ROOM_ADDS)
+            .then(|| Known { reading: LoudnessReading::known(sums, peak), bound })
     }
 
     /// The mean square of a clip's fades over some of its frames.
@@ -362,7 +363,7 @@ fn places<'a>(
             let most = half(part).min(half(next)).len();
             let sides = [(&part.sounding, gain), (&next.sounding, next_gain)];
             let [ending, beginning] = sides.map(|(clip, gain)| (&*clip.steps, gain * clip.unit));
-            Frames::of(seam::overlap(ending, beginning, most))
+            Frames::of(crossfade::overlap(ending, beginning, most))
         });
         let (start, end) = (at - before, at - before + part.len());
         let joined_on = before > Frames(0);
@@ -385,7 +386,7 @@ fn places<'a>(
     let layers = parts.into_iter().zip(gains).zip(places);
     let layers = layers.map(|((part, gain), (start, fade_in, fade_out))| Layer {
         clip: part.sounding.steps,
-        tally: part.tally,
+        loudness: part.loudness,
         gain: *gain,
         step: gain * part.sounding.unit,
         start,
@@ -432,8 +433,8 @@ mod tests {
         for length in [1, 7, 100, 480, 4800, 4801] {
             for from in (0..whole.len()).step_by(977) {
                 let frames = from..(from + length).min(whole.len());
-                let mut room = vec![9.0; frames.len()];
-                assert_eq!(mix.stretch(frames.clone(), &mut room), &whole[frames.clone()], "{frames:?}");
+                let mut buffer = vec![9.0; frames.len()];
+                assert_eq!(mix.stretch(frames.clone(), &mut buffer), &whole[frames.clone()], "{frames:?}");
             }
         }
     }

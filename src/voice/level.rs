@@ -9,9 +9,9 @@ use std::ops::Range;
 use ebur128::{EbuR128, Mode};
 
 use super::join::{Known, Mix};
-use super::meter::Survey;
+use super::meter::LoudnessReading;
 use super::sound::{Sound, pieces};
-use super::{SAMPLE_RATE, wide};
+use super::{SAMPLE_RATE, simd};
 
 /// How loud a sound is. What it is too short or too quiet for is `None`.
 #[derive(Debug, Clone, Copy, Default, PartialEq)]
@@ -105,12 +105,12 @@ pub struct AtGain<S> {
     sound: S,
     gain: f32,
     /// In order and apart.
-    lowered: Vec<Lowered>,
+    reductions: Vec<GainReduction>,
 }
 
 /// What a stretch is lowered by, from a frame on.
 #[derive(Debug, Clone, PartialEq)]
-struct Lowered {
+struct GainReduction {
     from: usize,
     curve: Vec<f64>,
 }
@@ -118,7 +118,7 @@ struct Lowered {
 impl<S> AtGain<S> {
     /// With nothing held down.
     fn plain(sound: S, gain: f32) -> AtGain<S> {
-        AtGain { sound, gain, lowered: Vec::new() }
+        AtGain { sound, gain, reductions: Vec::new() }
     }
 }
 
@@ -130,15 +130,18 @@ impl<S: Sound> Sound for AtGain<S> {
     fn make(&self, from: usize, into: &mut [f32]) {
         self.sound.make(from, into);
         if self.gain != 1.0 {
-            wide::scale(into, self.gain);
+            simd::scale(into, self.gain);
         }
         let end = from + into.len();
-        let first = self.lowered.partition_point(|lowered| lowered.from + lowered.curve.len() <= from);
-        let lowered = self.lowered.get(first..).unwrap_or_default();
-        for Lowered { from: start, curve } in lowered.iter().take_while(|lowered| lowered.from < end) {
+        let first =
+            self.reductions.partition_point(|reduction| reduction.from + reduction.curve.len() <= from);
+        let reductions = self.reductions.get(first..).unwrap_or_default();
+        for GainReduction { from: start, curve } in
+            reductions.iter().take_while(|reduction| reduction.from < end)
+        {
             let places = into.iter_mut().skip(start.saturating_sub(from));
-            for (place, lowered) in places.zip(curve.iter().skip(from.saturating_sub(*start))) {
-                *place = (f64::from(*place) * lowered) as f32;
+            for (place, factor) in places.zip(curve.iter().skip(from.saturating_sub(*start))) {
+                *place = (f64::from(*place) * factor) as f32;
             }
         }
     }
@@ -155,7 +158,7 @@ const ROUNDS: usize = 12;
 /// No decibel of gain is taken to bring less loudness than this, in LU.
 const LEAST_SLOPE: f64 = 0.25;
 /// How far the limiter looks ahead and back, in frames: 5 ms.
-const LOOK: usize = SAMPLE_RATE as usize / 200;
+const LOOKAHEAD: usize = SAMPLE_RATE as usize / 200;
 
 pub(super) fn to_gain(db: f64) -> f64 {
     10f64.powf(db / 20.0)
@@ -175,7 +178,7 @@ pub fn measure(samples: &[f32]) -> Result<Loudness, LevelError> {
 
 fn measure_sound(sound: impl Sound) -> Result<Loudness, LevelError> {
     long_enough(sound.frames(), SAMPLE_RATE)?;
-    Survey::of(&sound).ok_or(LevelError::NotFinite)?.loudness().ok_or(LevelError::TooQuiet)
+    LoudnessReading::of(&sound).ok_or(LevelError::NotFinite)?.loudness().ok_or(LevelError::TooQuiet)
 }
 
 /// Measures interleaved channels (left and right first) at a rate in Hz.
@@ -265,7 +268,7 @@ pub(super) fn mix_to_target<'a>(
 ) -> Result<Levelled<Mix<'a>>, LevelError> {
     let known = mix.known().filter(|_| long_enough(mix.frames(), SAMPLE_RATE).is_ok());
     if let Some((loudness, bound)) =
-        known.and_then(|Known { survey, bound }| Some((survey.loudness()?, bound)))
+        known.and_then(|Known { reading, bound }| Some((reading.loudness()?, bound)))
     {
         let gain_db = options.target_lufs - loudness.integrated_lufs;
         if to_db(bound) + gain_db <= options.ceiling_dbtp - MARGIN_DB {
@@ -293,12 +296,12 @@ fn limit_to_target<S: Sound>(
     for round in 1..=ROUNDS {
         let limited = limit(&sound, to_gain(gain_db), to_gain(threshold_db));
         reached = measure_sound(&limited)?;
-        let AtGain { gain, lowered, .. } = limited;
+        let AtGain { gain, reductions, .. } = limited;
         let wanted = if round == ROUNDS { TOLERANCE_LU } else { NEAR_LU };
         let off = target - reached.integrated_lufs;
         let over = reached.true_peak_dbtp - highest;
         if off.abs() <= wanted && over <= 0.0 {
-            let sound = AtGain { sound, gain, lowered };
+            let sound = AtGain { sound, gain, reductions };
             return Ok(Levelled { sound, loudness: reached, limited: true });
         }
         if let Some((gain_before, lufs_before)) = before {
@@ -318,25 +321,25 @@ fn limit_to_target<S: Sound>(
 
 /// Applies a gain, and lowers it smoothly around samples that would pass `threshold`.
 ///
-/// The gain that each sample needs is held for `LOOK` frames before and after
+/// The gain that each sample needs is held for `LOOKAHEAD` frames before and after
 /// it, then averaged over as many: no average rises above what is needed.
 pub(super) fn limit<S: Sound>(sound: S, gain: f64, threshold: f64) -> AtGain<S> {
-    let lowered = lowered_stretches(&sound, (threshold / gain) as f32).into_iter().map(|stretch| {
+    let reductions = lowered_stretches(&sound, (threshold / gain) as f32).into_iter().map(|stretch| {
         // The gain at its end is an average of what comes after.
-        let known = stretch.start..(stretch.end + 2 * LOOK).min(sound.frames());
-        let mut room = vec![0f32; known.len()];
-        let samples = sound.stretch(known.clone(), &mut room);
+        let known = stretch.start..(stretch.end + 2 * LOOKAHEAD).min(sound.frames());
+        let mut buffer = vec![0f32; known.len()];
+        let samples = sound.stretch(known.clone(), &mut buffer);
         let needed = |at: usize| {
             let sample = at.checked_sub(known.start).and_then(|at| samples.get(at));
             let level = sample.map_or(0.0, |sample| f64::from(sample.abs()) * gain);
             if level > threshold { threshold / level } else { 1.0 }
         };
-        let held = sliding_least((stretch.start..stretch.end + 2 * LOOK).map(needed), 2 * LOOK + 1);
-        let curve = sliding_mean(&sliding_mean(&held, LOOK + 1), LOOK + 1);
-        Lowered { from: stretch.start, curve }
+        let held = sliding_least((stretch.start..stretch.end + 2 * LOOKAHEAD).map(needed), 2 * LOOKAHEAD + 1);
+        let curve = sliding_mean(&sliding_mean(&held, LOOKAHEAD + 1), LOOKAHEAD + 1);
+        GainReduction { from: stretch.start, curve }
     });
-    let lowered = lowered.collect();
-    AtGain { sound, gain: gain as f32, lowered }
+    let reductions = reductions.collect();
+    AtGain { sound, gain: gain as f32, reductions }
 }
 
 /// The stretches whose gain samples beyond `highest` lower, in order and apart.
@@ -346,8 +349,8 @@ fn lowered_stretches(sound: &impl Sound, highest: f32) -> Vec<Range<usize>> {
     pieces(sound, &mut |piece| {
         let beyond = piece.iter().enumerate().filter(|(_, sample)| sample.abs() >= highest);
         for at in beyond.map(|(at, _)| from + at) {
-            // Twice the look: it holds the gain, and averages it.
-            let (from, to) = (at.saturating_sub(2 * LOOK), (at + 2 * LOOK + 1).min(sound.frames()));
+            // Twice the lookahead: it holds the gain, and averages it.
+            let (from, to) = (at.saturating_sub(2 * LOOKAHEAD), (at + 2 * LOOKAHEAD + 1).min(sound.frames()));
             match stretches.last_mut() {
                 Some(last) if from <= last.end => last.end = to,
                 _ => stretches.push(from..to),
@@ -400,11 +403,11 @@ mod tests {
         }
         let limited = limit(&samples, 2.0, 0.5);
         let whole = limited.samples();
-        assert!(limited.lowered.len() > 2 && whole.iter().all(|sample| sample.abs() <= 0.5 + 1e-6));
+        assert!(limited.reductions.len() > 2 && whole.iter().all(|sample| sample.abs() <= 0.5 + 1e-6));
         for length in [1, 39, 480, 4_096, 4_800] {
             for from in (0..samples.len() - length).step_by(611) {
-                let mut room = vec![9.0; length];
-                assert_eq!(limited.stretch(from..from + length, &mut room), &whole[from..from + length]);
+                let mut buffer = vec![9.0; length];
+                assert_eq!(limited.stretch(from..from + length, &mut buffer), &whole[from..from + length]);
             }
         }
     }
@@ -416,19 +419,19 @@ mod tests {
             let level = usize::try_from(at).ok().and_then(|at| samples.get(at)).map_or(0.0, |s| s.abs());
             (0.5 / (2.0 * f64::from(level))).min(1.0)
         };
-        let look = LOOK as i64;
+        let lookahead = LOOKAHEAD as i64;
         // Peaks at the ends, alone, near and far from each other.
         for peaks in [&[0usize, 1999][..], &[700], &[300, 1100, 1101], &[500, 981, 1462], &[]] {
             let mut samples: Vec<f32> = (0..2000).map(|place| 0.2 * triangular(3, place)).collect();
             peaks.iter().zip([0.9f32, -0.7, 0.3]).for_each(|(at, peak)| samples[*at] = peak);
-            let lows: Vec<f64> = (-2 * look..2000 + 4 * look)
-                .map(|end| (end - 2 * look..=end).map(|at| needed(&samples, at)).fold(1.0, f64::min))
+            let lows: Vec<f64> = (-2 * lookahead..2000 + 4 * lookahead)
+                .map(|end| (end - 2 * lookahead..=end).map(|at| needed(&samples, at)).fold(1.0, f64::min))
                 .collect();
-            let low = |at: i64| lows[(at + 2 * look) as usize];
-            let mean = |from: i64| (from..=from + look).map(low).sum::<f64>() / (look + 1) as f64;
-            let means: Vec<f64> = (0..2000 + look).map(mean).collect();
+            let low = |at: i64| lows[(at + 2 * lookahead) as usize];
+            let mean = |from: i64| (from..=from + lookahead).map(low).sum::<f64>() / (lookahead + 1) as f64;
+            let means: Vec<f64> = (0..2000 + lookahead).map(mean).collect();
             for (at, limited) in limit(&samples, 2.0, 0.5).samples().into_iter().enumerate().step_by(7) {
-                let gain = means[at..=at + LOOK].iter().sum::<f64>() / (LOOK + 1) as f64;
+                let gain = means[at..=at + LOOKAHEAD].iter().sum::<f64>() / (LOOKAHEAD + 1) as f64;
                 let right = 2.0 * gain * f64::from(samples[at]);
                 assert!((f64::from(limited) - right).abs() < 1e-6, "{peaks:?}, {at}: {limited} {right}");
             }

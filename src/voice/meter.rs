@@ -37,23 +37,23 @@ const SHELF: Filter =
 const HIGH_PASS: Filter = [1.0, -2.0, 1.0, -1.99004745483398, 0.99007225036621];
 
 /// What a sound measures.
-pub(super) struct Survey {
+pub(super) struct LoudnessReading {
     /// The mean square of each whole hop after the weighting filters.
     hops: Vec<f64>,
     /// The highest peak at and between samples, as a factor of full scale.
     true_peak: f64,
 }
 
-impl Survey {
+impl LoudnessReading {
     /// None where some samples are no numbers.
-    pub(super) fn of(sound: &impl Sound) -> Option<Survey> {
+    pub(super) fn of(sound: &impl Sound) -> Option<LoudnessReading> {
         let Weighted { sums, true_peak, .. } = Weighted::of::<HOP, { HOP / STRIDE }>(sound)?;
-        Some(Survey::known(sums, true_peak))
+        Some(LoudnessReading::known(sums, true_peak))
     }
 
     /// Of a sound whose sums of squares after the weighting filters are known, over each whole [`HOP`].
-    pub(super) fn known(sums: Vec<f64>, true_peak: f64) -> Survey {
-        Survey { hops: sums.into_iter().map(|sum| sum / HOP as f64).collect(), true_peak }
+    pub(super) fn known(sums: Vec<f64>, true_peak: f64) -> LoudnessReading {
+        LoudnessReading { hops: sums.into_iter().map(|sum| sum / HOP as f64).collect(), true_peak }
     }
 
     /// None where all is silent or too quiet.
@@ -148,7 +148,7 @@ fn sums<S: Simd, const STRETCH: usize, const STRIDES: usize>(
     let settle = SETTLE.div_ceil(STRETCH);
     let mut all = vec![0f64; stretches];
     let mut filters = [SHELF, HIGH_PASS].map(|filter| Lanes::of(simd, filter));
-    let mut room = vec![0f32; LANES * STRETCH];
+    let mut buffer = vec![0f32; LANES * STRETCH];
     let mut highs = [[0f32; LANES]; STRIDES];
     // Each lane starts before its own; before the beginning lies silence. After the end none may lie:
     // filters that fade away would work on numbers too small for the processor to be quick with.
@@ -156,10 +156,10 @@ fn sums<S: Simd, const STRETCH: usize, const STRIDES: usize>(
     for step in 0..settle + each {
         let mut blocks = [silence; LANES];
         let mut places = [None; LANES];
-        let lanes = blocks.iter_mut().zip(&mut places).zip(room.as_chunks_mut::<STRETCH>().0);
-        for (lane, ((block, place), room)) in lanes.enumerate() {
+        let lanes = blocks.iter_mut().zip(&mut places).zip(buffer.as_chunks_mut::<STRETCH>().0);
+        for (lane, ((block, place), buffer)) in lanes.enumerate() {
             *place = (lane * each + step).checked_sub(before);
-            let stretch = place.map(|place| sound.stretch(place * STRETCH..(place + 1) * STRETCH, room));
+            let stretch = place.map(|place| sound.stretch(place * STRETCH..(place + 1) * STRETCH, buffer));
             *block = stretch.and_then(|stretch| stretch.try_into().ok()).unwrap_or(silence);
         }
         let sums = filter(simd, blocks, &mut filters, &mut highs);
@@ -175,7 +175,8 @@ fn sums<S: Simd, const STRETCH: usize, const STRIDES: usize>(
         }
     }
     let from = stretches * STRETCH;
-    let rest = sound.stretch(from..sound.frames(), room.get_mut(..sound.frames() - from).unwrap_or_default());
+    let rest =
+        sound.stretch(from..sound.frames(), buffer.get_mut(..sound.frames() - from).unwrap_or_default());
     peaks_of(simd, rest, peaks.get_mut(stretches * STRIDES..).unwrap_or_default());
     // What is no number stays in the filters; what comes after the last stretch does not pass them.
     let finite = all.iter().all(|sum| sum.is_finite()) && rest.iter().all(|sample| sample.is_finite());
@@ -325,10 +326,10 @@ fn peak_between<S: Simd>(_: S, sound: &impl Sound, from: usize, phases: &[[f32; 
     const WIDTH: usize = STRIDE + TAPS - 1;
     const BEFORE: usize = TAPS / 2 - 1;
     // At either end of the sound there is silence beyond.
-    let (mut near, mut room) = ([0f32; WIDTH], [0f32; WIDTH]);
+    let (mut near, mut buffer) = ([0f32; WIDTH], [0f32; WIDTH]);
     let known = from.saturating_sub(BEFORE)..(from + WIDTH - BEFORE).min(sound.frames());
     let silence = BEFORE.saturating_sub(from);
-    let known = sound.stretch(known.clone(), &mut room[..known.len()]);
+    let known = sound.stretch(known.clone(), &mut buffer[..known.len()]);
     near[silence..silence + known.len()].copy_from_slice(known);
     let mut best = [0f32; STRIDE];
     for taps in phases {
@@ -397,7 +398,7 @@ mod tests {
         ] {
             let samples = sound(seed, length);
             let slow = crate::voice::level::measure_interleaved(&samples, 1, SAMPLE_RATE).unwrap();
-            let fast = Survey::of(&samples).unwrap().loudness().unwrap();
+            let fast = LoudnessReading::of(&samples).unwrap().loudness().unwrap();
             let near = |fast: f64, slow: f64, most: f64| {
                 assert!((fast - slow).abs() < most, "{length}: {fast} {slow}")
             };
@@ -426,7 +427,7 @@ mod tests {
                 (0..960_000).map(move |n| (peak * (2.0 * PI * 1000.0 * f64::from(n) / 48_000.0).sin()) as f32)
             };
             let samples: Vec<f32> = levels.iter().flat_map(|db| tone(*db)).collect();
-            let range = Survey::of(&samples).unwrap().loudness().unwrap().range_lu.unwrap();
+            let range = LoudnessReading::of(&samples).unwrap().loudness().unwrap().range_lu.unwrap();
             assert!((range - expected).abs() <= 1.0, "{levels:?}: {range}");
         }
     }
@@ -439,7 +440,7 @@ mod tests {
             let between = |from| dispatch!(Level::new(), simd => peak_between(simd, &samples, from, &phases));
             let all = (0..samples.len()).step_by(STRIDE).map(between);
             let all = all.chain(samples.iter().map(|sample| sample.abs())).fold(0.0, f32::max);
-            assert_eq!(Survey::of(&samples).unwrap().true_peak, f64::from(all), "{seed}");
+            assert_eq!(LoudnessReading::of(&samples).unwrap().true_peak, f64::from(all), "{seed}");
         }
     }
 
@@ -451,7 +452,7 @@ mod tests {
             // Faded in and out, since a hard edge has peaks of its own.
             let fade = |n: usize| (n.min(48_000 - n) as f32 / 4800.0).min(1.0);
             let samples: Vec<f32> = (0..48_000).map(|n| 0.5 * fade(n) * wave(n)).collect();
-            let peak = 20.0 * Survey::of(&samples).unwrap().true_peak.log10();
+            let peak = 20.0 * LoudnessReading::of(&samples).unwrap().true_peak.log10();
             assert!((-6.42..=-5.82).contains(&peak), "{part}: {peak}");
         }
     }

@@ -18,6 +18,8 @@ pub mod bank;
 mod cache;
 pub mod channel;
 pub mod choose;
+mod clip_loudness;
+mod crossfade;
 mod decode;
 mod edge;
 mod filter;
@@ -26,18 +28,16 @@ pub mod join;
 pub mod level;
 mod meter;
 mod noise;
+mod pcm16;
 pub mod record;
 pub mod repair;
-mod seam;
+mod room_tone;
 pub mod segment;
 mod shape;
+mod simd;
 mod sound;
 mod spectrum;
 mod spelling;
-mod steps;
-mod tally;
-mod tone;
-mod wide;
 pub mod write;
 
 use std::collections::BTreeSet;
@@ -48,7 +48,7 @@ use crate::finding::Finding;
 use crate::language::{Intonation, Pause, Phrase, Piece};
 
 pub use bank::{Bank, Clip, ClipState, Status, VoiceInfo};
-pub use edge::Meeting;
+pub use edge::Joint;
 pub use hum::Hum;
 pub use join::JoinOptions;
 pub use level::{LevelError, LevelOptions, Loudness};
@@ -292,14 +292,14 @@ pub fn compose<'a>(
             Err(_) => {}
         }
     }
-    let room = bank.room().unwrap_or_else(|finding| {
+    let room_tone = bank.room_tone().unwrap_or_else(|finding| {
         broken.push(finding);
         None
     });
     if !broken.is_empty() {
         return Err(VoiceError::Bank(broken));
     }
-    let mix = Mix::new(parts, &options.join, room);
+    let mix = Mix::new(parts, &options.join, room_tone);
     let spans = mix.spans().to_vec();
     let levelled = level::mix_to_target(mix, &options.level)?;
     let lines = spans.into_iter().zip(chosen).map(|(span, choice)| Timed {

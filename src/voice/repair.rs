@@ -6,7 +6,7 @@
 use super::filter::rumble_out;
 use super::hum::Hum;
 use super::record::quality::{Measures, measure};
-use super::{SAMPLE_RATE, wide};
+use super::{SAMPLE_RATE, simd};
 
 /// Below the lowest voice of a man, in Hz.
 const HIGH_PASS_HZ: f64 = 75.0;
@@ -61,7 +61,7 @@ pub fn repair(samples: &mut [f32], needs: &Needs) {
     }
     if needs.high_pass {
         // The mean goes first, so that the filter has nothing to settle from.
-        let mean = wide::mean(samples) as f32;
+        let mean = simd::mean(samples) as f32;
         samples.iter_mut().for_each(|sample| *sample -= mean);
         rumble_out(samples, f64::from(SAMPLE_RATE), HIGH_PASS_HZ);
     }

@@ -2,7 +2,7 @@
 
 use std::ops::Range;
 
-use super::{SAMPLE_RATE, wide};
+use super::{SAMPLE_RATE, simd};
 
 /// Frames over which a clip's level is taken: 5 ms.
 const WINDOW: usize = SAMPLE_RATE as usize / 200;
@@ -30,7 +30,7 @@ pub(super) struct Shape {
 
 impl Shape {
     pub(super) fn of(samples: &[f32]) -> Shape {
-        let powers: Vec<f64> = samples.chunks(WINDOW).map(wide::power).collect();
+        let powers: Vec<f64> = samples.chunks(WINDOW).map(simd::power).collect();
         let level = active_power(&powers);
         let mut sorted = powers.clone();
         sorted.sort_by(f64::total_cmp);

@@ -13,10 +13,10 @@ pub trait Sound {
     /// Makes the stretch from a frame on; it ends within the sound.
     fn make(&self, from: usize, into: &mut [f32]);
 
-    /// A stretch, made in `room` if need be; `room` is as long.
-    fn stretch<'a>(&'a self, frames: Range<usize>, room: &'a mut [f32]) -> &'a [f32] {
-        self.make(frames.start, room);
-        room
+    /// A stretch, made in `buffer` if need be; `buffer` is as long.
+    fn stretch<'a>(&'a self, frames: Range<usize>, buffer: &'a mut [f32]) -> &'a [f32] {
+        self.make(frames.start, buffer);
+        buffer
     }
 
     /// All of them.
@@ -29,10 +29,10 @@ pub trait Sound {
 
 /// Shows a sound piece by piece; all but the last are [`PIECE`] long.
 pub(super) fn pieces(sound: &(impl Sound + ?Sized), show: &mut dyn FnMut(&[f32])) {
-    let mut room = [0f32; PIECE];
+    let mut buffer = [0f32; PIECE];
     for from in (0..sound.frames()).step_by(PIECE) {
         let to = (from + PIECE).min(sound.frames());
-        show(sound.stretch(from..to, room.get_mut(..to - from).unwrap_or_default()));
+        show(sound.stretch(from..to, buffer.get_mut(..to - from).unwrap_or_default()));
     }
 }
 
@@ -63,8 +63,8 @@ impl Sound for Vec<f32> {
         self.as_slice().make(from, into);
     }
 
-    fn stretch<'a>(&'a self, frames: Range<usize>, room: &'a mut [f32]) -> &'a [f32] {
-        self.as_slice().stretch(frames, room)
+    fn stretch<'a>(&'a self, frames: Range<usize>, buffer: &'a mut [f32]) -> &'a [f32] {
+        self.as_slice().stretch(frames, buffer)
     }
 
     fn samples(&self) -> Vec<f32> {
@@ -81,8 +81,8 @@ impl<S: Sound + ?Sized> Sound for &S {
         (**self).make(from, into);
     }
 
-    fn stretch<'a>(&'a self, frames: Range<usize>, room: &'a mut [f32]) -> &'a [f32] {
-        (**self).stretch(frames, room)
+    fn stretch<'a>(&'a self, frames: Range<usize>, buffer: &'a mut [f32]) -> &'a [f32] {
+        (**self).stretch(frames, buffer)
     }
 
     fn samples(&self) -> Vec<f32> {

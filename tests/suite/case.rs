@@ -132,7 +132,7 @@ fn checks_come_in_order_and_never_grow() {
     let fine = kept(
         "[[kept]]\ndate = 2027-06-24\nhealthy = 38\nthrown_away = 2\n[[kept]]\ndate = 2027-07-24\nhealthy = 37\nsprouted = 30\n",
     );
-    assert_eq!(good(&fine).kept.len(), 2);
+    assert_eq!(good(&fine).store_checks.len(), 2);
     let wrong = kept(
         "[[kept]]\ndate = 2027-05-01\nhealthy = 38\n[[kept]]\ndate = 2027-07-24\nhealthy = 39\nsprouted = 41\nrotten = 3\n[[kept]]\nhealthy = -1\n",
     );

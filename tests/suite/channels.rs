@@ -7,7 +7,7 @@ use std::path::Path;
 use std::process::Command;
 
 use kabla::data::Embedded;
-use kabla::guidance::{Subject, Topic, chapter, for_topic, tell};
+use kabla::guidance::{StepKind, Subject, chapter, for_step, tell};
 use kabla::language::{Pack, Pause, Piece};
 use kabla::plan::make;
 use kabla::voice::active::active_level;
@@ -24,12 +24,12 @@ use super::voice_bank::sine;
 use crate::examples;
 
 /// Messages of one language: the example's name with the topic, and the sound.
-pub(crate) fn messages(tag: &str, topics: &[Topic]) -> Vec<(String, Spoken)> {
+pub(crate) fn messages(tag: &str, topics: &[StepKind]) -> Vec<(String, Spoken)> {
     beginnings(tag, topics, &[usize::MAX])
 }
 
 /// The same, of which each ends after as many sentences as `sentences` says in turn.
-pub(crate) fn beginnings(tag: &str, topics: &[Topic], sentences: &[usize]) -> Vec<(String, Spoken)> {
+pub(crate) fn beginnings(tag: &str, topics: &[StepKind], sentences: &[usize]) -> Vec<(String, Spoken)> {
     let pack = Pack::load(&Embedded, tag).unwrap();
     let bank = Bank::load(&Embedded, tag, pack.voice()).unwrap();
     let mut made = Vec::new();
@@ -37,7 +37,7 @@ pub(crate) fn beginnings(tag: &str, topics: &[Topic], sentences: &[usize]) -> Ve
     for (name, case) in examples() {
         let statements = tell(&case, &make(&case).unwrap());
         for topic in topics {
-            let chosen = for_topic(&statements, *topic);
+            let chosen = for_step(&statements, *topic);
             let pieces: Vec<Piece> = chosen.iter().flat_map(|of| pack.say(of).unwrap()).collect();
             if !pieces.is_empty() {
                 let most = *lengths.next().unwrap();
@@ -57,7 +57,7 @@ pub(crate) fn beginnings(tag: &str, topics: &[Topic], sentences: &[usize]) -> Ve
     made
 }
 
-const SOME: [Topic; 3] = [Topic::FillContainer, Topic::MonthlyCheck, Topic::PlantField];
+const SOME: [StepKind; 3] = [StepKind::FillContainer, StepKind::MonthlyCheck, StepKind::PlantField];
 
 #[test]
 fn active_levels_are_those_of_an_independent_implementation() {
@@ -211,7 +211,7 @@ fn broadcast_wav(samples: &[f32], options: &BroadcastOptions) -> Vec<u8> {
 
 #[test]
 fn radio_files_carry_broadcast_fields_and_markers() {
-    let (_, spoken) = messages("sw", &[Topic::FillContainer]).remove(0);
+    let (_, spoken) = messages("sw", &[StepKind::FillContainer]).remove(0);
     let loudness = measure(&spoken.samples).unwrap();
     let options = BroadcastOptions {
         description: "Viazi – mchanga".into(),
@@ -277,7 +277,7 @@ fn short_sounds_leave_open_what_they_are_too_short_for() {
 
 #[test]
 fn voice_notes_end_where_the_message_ends_and_say_their_gain() {
-    let (_, spoken) = messages("sw", &[Topic::MonthlyCheck]).remove(0);
+    let (_, spoken) = messages("sw", &[StepKind::MonthlyCheck]).remove(0);
     let loud = channel::chat(&spoken).unwrap();
     let options = OpusOptions {
         kbit: 20,
@@ -369,7 +369,7 @@ fn every_step_has_its_question_in_every_language() {
         let pack = Pack::load(&Embedded, &tag).unwrap();
         let (_, case) = examples().remove(0);
         let statements = tell(&case, &make(&case).unwrap());
-        for topic in Topic::ALL {
+        for topic in StepKind::ALL {
             let question = chapter(&statements, topic).pop().unwrap();
             let written = pack.write(&question).unwrap().title;
             assert!(written.trim_end().ends_with(['?', '።', '؟']), "{tag}: {written}");
@@ -419,7 +419,7 @@ fn markup_in_words_stays_words() {
 
 #[test]
 fn subrip_numbers_its_captions() {
-    let (_, spoken) = messages("en", &[Topic::PlantField]).remove(0);
+    let (_, spoken) = messages("en", &[StepKind::PlantField]).remove(0);
     let text = subrip(&spoken, &CaptionOptions::default());
     let blocks: Vec<&str> = text.trim_end().split("\n\n").collect();
     assert!(blocks.len() > 5);

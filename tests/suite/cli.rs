@@ -414,7 +414,7 @@ fn the_script_lists_every_phrase() {
         let pack = kabla::language::Pack::load(&Embedded, tag).unwrap();
         // Words that differ in case alone are recorded once.
         let phrases = pack.phrases().unwrap();
-        let distinct = phrases.iter().map(|phrase| (phrase.words.to_lowercase(), phrase.ending));
+        let distinct = phrases.iter().map(|phrase| (phrase.words.to_lowercase(), phrase.intonation));
         assert_eq!(lines.len(), distinct.collect::<std::collections::BTreeSet<_>>().len());
         assert!(lines.iter().all(|line| line["words"].is_string() && line["intonation"].is_string()));
     }

@@ -1,6 +1,6 @@
 //! Statements of a plan, before any language.
 
-use kabla::guidance::{Audience, Caution, Priority, Subject, Topic, Value, for_topic, tell};
+use kabla::guidance::{Audience, Caution, Priority, StepKind, Subject, Value, for_step, tell};
 use kabla::plan::{Quantity, make};
 
 use crate::examples;
@@ -38,7 +38,7 @@ fn cautions_are_essential_and_reach_those_they_concern() {
             statements.iter().filter(|statement| statement.subject == Subject::Caution(caution)).collect();
         assert_eq!(told.len(), 1, "{}", caution.name());
         assert_eq!(told[0].priority, Priority::Essential);
-        assert!(!caution.topics().is_empty(), "{} would never be heard", caution.name());
+        assert!(!caution.steps().is_empty(), "{} would never be heard", caution.name());
     }
     let everyone = [Caution::Rot, Caution::WaterChildren, Caution::Riverbed];
     assert!(everyone.iter().all(|caution| caution.audience() == Audience::Everyone));
@@ -49,20 +49,20 @@ fn a_message_on_a_topic_has_its_cautions_and_no_others() {
     let (_, case) = examples().remove(0);
     let statements = tell(&case, &make(&case).unwrap());
     let names = |topic| {
-        for_topic(&statements, topic).iter().map(|statement| statement.subject.name()).collect::<Vec<_>>()
+        for_step(&statements, topic).iter().map(|statement| statement.subject.name()).collect::<Vec<_>>()
     };
     assert_eq!(
-        names(Topic::GatherSand),
+        names(StepKind::GatherSand),
         ["opening", "gather-sand", "caution-heavy-sand", "caution-riverbed", "closing"]
     );
     assert_eq!(
-        names(Topic::MonthlyCheck),
+        names(StepKind::MonthlyCheck),
         ["opening", "monthly-check", "caution-rot", "caution-store-dry", "closing"]
     );
     let none: Vec<_> = statements
         .iter()
-        .filter(|statement| statement.subject != Subject::Step(Topic::Harvest))
+        .filter(|statement| statement.subject != Subject::Step(StepKind::Harvest))
         .cloned()
         .collect();
-    assert!(for_topic(&none, Topic::Harvest).is_empty(), "no opening and closing around nothing");
+    assert!(for_step(&none, StepKind::Harvest).is_empty(), "no opening and closing around nothing");
 }

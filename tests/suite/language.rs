@@ -253,7 +253,7 @@ proptest! {
         thread_local! {
             static LISTS: Vec<(Pack, BTreeSet<(String, Intonation)>)> = ["en", "sw"].map(|tag| {
                 let pack = pack(tag);
-                let list = pack.phrases().unwrap().into_iter().map(|phrase| (plain(&phrase.words), phrase.ending)).collect();
+                let list = pack.phrases().unwrap().into_iter().map(|phrase| (plain(&phrase.words), phrase.intonation)).collect();
                 (pack, list)
             }).into();
         }
@@ -261,7 +261,7 @@ proptest! {
             let (pack, list) = &lists[which];
             for piece in pack.say(&statement).unwrap() {
                 if let Piece::Words(words) = piece {
-                    let wanted = (plain(&words.text), words.ending);
+                    let wanted = (plain(&words.text), words.intonation);
                     prop_assert!(list.contains(&wanted), "{} says {wanted:?}, which nobody records", pack.tag());
                 }
             }

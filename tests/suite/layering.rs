@@ -1,20 +1,20 @@
-//! The house's arrows: who may import whom.
+//! Which module of the library may depend on which.
 
 use std::collections::BTreeMap;
 use std::fs;
 use std::path::{Path, PathBuf};
 
-/// Rooms with what they may import. Findings, the error and the data trait are for all.
-const ARROWS: &[(&str, &[&str])] = &[
+/// Modules with those they may import. Findings, the error and the data trait are for all.
+const DEPENDENCIES: &[(&str, &[&str])] = &[
     ("plan", &[]),
-    ("case", &["plan", "table"]),
+    ("case", &["plan", "toml_reader"]),
     ("guidance", &["plan"]),
-    ("language", &["guidance", "plan", "table"]),
+    ("language", &["guidance", "plan", "toml_reader"]),
     ("sheet", &["language", "guidance"]),
-    ("voice", &["language", "guidance", "table"]),
+    ("voice", &["language", "guidance", "toml_reader"]),
     ("app", &["case", "plan", "guidance", "language", "sheet", "voice"]),
     ("cli", &["app"]),
-    ("table", &[]),
+    ("toml_reader", &[]),
     ("finding", &[]),
     ("data", &[]),
     ("error", &["language", "sheet", "voice"]),
@@ -62,25 +62,29 @@ fn imports(text: &str) -> Vec<String> {
     found
 }
 
-/// Everything in `text` that `arrows` do not allow for `room`.
-fn strays(room: &str, text: &str, arrows: &BTreeMap<&str, &[&str]>) -> Vec<String> {
+/// Everything in `text` that `dependencies` do not allow for `module`.
+fn strays(module: &str, text: &str, dependencies: &BTreeMap<&str, &[&str]>) -> Vec<String> {
     let code: String =
         text.lines().filter(|line| !line.trim_start().starts_with("//")).collect::<Vec<_>>().join("\n");
-    let allowed = arrows.get(room).copied().unwrap_or_else(|| panic!("the room {room} has no arrows"));
-    let fine =
-        |name: &String| name == room || allowed.contains(&name.as_str()) || FOR_ALL.contains(&name.as_str());
+    let allowed = dependencies
+        .get(module)
+        .copied()
+        .unwrap_or_else(|| panic!("the module {module} has no dependencies listed"));
+    let fine = |name: &String| {
+        name == module || allowed.contains(&name.as_str()) || FOR_ALL.contains(&name.as_str())
+    };
     imports(&code).into_iter().filter(|name| !fine(name)).collect()
 }
 
 #[test]
-fn imports_follow_the_arrows() {
-    let arrows: BTreeMap<&str, &[&str]> = ARROWS.iter().copied().collect();
+fn imports_follow_the_dependencies() {
+    let dependencies: BTreeMap<&str, &[&str]> = DEPENDENCIES.iter().copied().collect();
     let root = PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("src");
     let mut wrong = Vec::new();
     let mut seen = 0;
     for path in sources(&root) {
         let inside = path.strip_prefix(&root).unwrap();
-        let room = inside
+        let module = inside
             .components()
             .next()
             .unwrap()
@@ -89,35 +93,38 @@ fn imports_follow_the_arrows() {
             .unwrap()
             .trim_end_matches(".rs")
             .to_owned();
-        if matches!(room.as_str(), "lib" | "main") {
+        if matches!(module.as_str(), "lib" | "main") {
             continue;
         }
         let text = fs::read_to_string(&path).unwrap();
         seen += imports(&text).len();
         wrong.extend(
-            strays(&room, &text, &arrows)
+            strays(&module, &text, &dependencies)
                 .into_iter()
                 .map(|name| format!("{} imports {name}", inside.display())),
         );
     }
-    assert!(wrong.is_empty(), "arrows point one way only:\n{}", wrong.join("\n"));
+    assert!(wrong.is_empty(), "dependencies go one way only:\n{}", wrong.join("\n"));
     assert!(seen > 50, "only {seen} imports seen: the scan is broken");
 }
 
 #[test]
-fn a_stray_arrow_is_seen() {
-    let arrows: BTreeMap<&str, &[&str]> = ARROWS.iter().copied().collect();
-    assert_eq!(strays("plan", "use crate::language::Pack;", &arrows), ["language"]);
-    assert_eq!(strays("sheet", "use crate::{voice::Bank, language::{Pack, Status}};", &arrows), ["voice"]);
-    assert_eq!(strays("cli", "fn f(x: crate::plan::Plan) {}", &arrows), ["plan"]);
-    assert!(strays("plan", "// crate::voice\nuse crate::finding::Finding;", &arrows).is_empty());
+fn a_forbidden_import_is_seen() {
+    let dependencies: BTreeMap<&str, &[&str]> = DEPENDENCIES.iter().copied().collect();
+    assert_eq!(strays("plan", "use crate::language::Pack;", &dependencies), ["language"]);
+    assert_eq!(
+        strays("sheet", "use crate::{voice::Bank, language::{Pack, Status}};", &dependencies),
+        ["voice"]
+    );
+    assert_eq!(strays("cli", "fn f(x: crate::plan::Plan) {}", &dependencies), ["plan"]);
+    assert!(strays("plan", "// crate::voice\nuse crate::finding::Finding;", &dependencies).is_empty());
 }
 
-/// Each library stands in one room only, so that it can be changed there.
+/// Each library is named in one module only, so that it can be changed there.
 #[test]
-fn libraries_stay_in_their_rooms() {
+fn libraries_stay_in_their_modules() {
     let root = PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("src");
-    let rooms = [
+    let modules = [
         ("fluent_bundle", "language/wording"),
         ("fluent_syntax", "language/wording"),
         ("icu_plurals", "language/numerals"),
@@ -134,10 +141,10 @@ fn libraries_stay_in_their_rooms() {
     for path in sources(&root) {
         let inside = path.strip_prefix(&root).unwrap();
         let text = fs::read_to_string(&path).unwrap();
-        for (library, room) in rooms {
+        for (library, module) in modules {
             assert!(
-                !text.contains(library) || inside.starts_with(room),
-                "{} names {library}, which belongs to {room}",
+                !text.contains(library) || inside.starts_with(module),
+                "{} names {library}, which belongs to {module}",
                 inside.display()
             );
         }

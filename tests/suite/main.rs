@@ -1,4 +1,4 @@
-//! All integration tests in one binary: a module for each part of the house.
+//! All integration tests in one binary: a module for each part of the program.
 
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing)]
 

@@ -167,7 +167,7 @@ fn pdftotext_finds_dates_and_amounts() {
                         assert!(
                             text.contains(&plain_spaces(&date)),
                             "{what}: {date} of {}",
-                            step.topic.name()
+                            step.kind.name()
                         );
                     }
                 }
@@ -395,7 +395,7 @@ for event in icalendar.Calendar.from_ical(open(sys.argv[1], "rb").read()).walk("
             let mut events: Vec<&str> = read.lines().collect();
             events.sort_unstable();
             let title = |step: &kabla::plan::Step| {
-                let statement = statements.iter().find(|of| of.subject.name() == step.topic.name()).unwrap();
+                let statement = statements.iter().find(|of| of.subject.name() == step.kind.name()).unwrap();
                 pack.write(statement).unwrap().title
             };
             let after = |day: chrono::NaiveDate| day + chrono::Days::new(1);

@@ -6,7 +6,7 @@ use std::path::{Path, PathBuf};
 use std::process::Command;
 use std::sync::LazyLock;
 
-use kabla::guidance::Topic;
+use kabla::guidance::StepKind;
 use kabla::voice::channel::{self, Section, meeting, phone};
 use kabla::voice::level::measure_interleaved;
 use kabla::voice::write::{Law, OpusOptions, WavOptions, opus, telephone_pcm, telephone_wav, wav};
@@ -18,7 +18,7 @@ use super::outside::{file, number_after, program, python_with};
 
 /// 25 messages in a language: every other step from one on, of four kinds of case, whole and their first sentences.
 fn twenty_five(tag: &str, skip: usize) -> Vec<(String, Spoken)> {
-    let topics: Vec<Topic> = Topic::ALL.into_iter().skip(skip).step_by(2).collect();
+    let topics: Vec<StepKind> = StepKind::ALL.into_iter().skip(skip).step_by(2).collect();
     let all: Vec<_> = beginnings(tag, &topics, &[2, 4, usize::MAX]).into_iter().take(25).collect();
     assert_eq!(all.len(), 25);
     all
@@ -135,7 +135,7 @@ fn sox_decodes_our_telephone_files() {
     let folder = tempfile::tempdir().unwrap();
     let table = rows("g711", "decode.csv");
     let path = folder.path().join("phone.wav");
-    for (what, spoken) in messages("sw", &[Topic::FillContainer]) {
+    for (what, spoken) in messages("sw", &[StepKind::FillContainer]) {
         let sound = phone(&spoken).unwrap();
         for (law, column) in [(Law::A, "a"), (Law::Mu, "mu")] {
             let file = telephone_wav(&sound.samples, law).unwrap();
@@ -200,7 +200,7 @@ fn opusdec_decodes_our_voice_notes() {
     let folder = tempfile::tempdir().unwrap();
     let path = |name: &str| folder.path().join(name);
     let as_text = |path: &PathBuf| path.to_str().unwrap().to_owned();
-    let all = [messages("en", &[Topic::MarkPlants]), messages("sw", &[Topic::LastCheck])].concat();
+    let all = [messages("en", &[StepKind::MarkPlants]), messages("sw", &[StepKind::LastCheck])].concat();
     for (what, spoken) in all.into_iter().step_by(2) {
         let loud = channel::chat(&spoken).unwrap();
         fs::write(path("in.wav"), wav(&loud.samples, &WavOptions::default()).unwrap()).unwrap();

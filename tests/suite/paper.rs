@@ -99,7 +99,7 @@ fn sizes_beside_drawings_have_room() {
                 for label in &drawing.labels {
                     let words = &label.text;
                     let long = words.chars().filter(|c| c.is_alphanumeric() || c.is_whitespace()).count();
-                    let long = long as f64 * drawing.letters * 0.55;
+                    let long = long as f64 * drawing.font_size * 0.55;
                     let share = if label.anchor == "start" { 1.0 } else { 0.5 };
                     let (from, to) = (label.x - (1.0 - share) * long, label.x + share * long);
                     assert!(

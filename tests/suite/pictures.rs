@@ -9,7 +9,7 @@ use std::process::Command;
 use kabla::data::{Data, Embedded};
 use kabla::guidance::{Caution, tell};
 use kabla::language::Pack;
-use kabla::plan::{Topic, make};
+use kabla::plan::{StepKind, make};
 use kabla::sheet::{Facts, Paper, Printer};
 use sha2::{Digest as _, Sha256};
 
@@ -45,7 +45,7 @@ const MOST_BYTES: usize = 8192;
 const LEAST_POINTS: f64 = 0.5;
 
 fn subjects() -> Vec<&'static str> {
-    Topic::ALL.map(Topic::name).into_iter().chain(Caution::ALL.map(Caution::name)).collect()
+    StepKind::ALL.map(StepKind::name).into_iter().chain(Caution::ALL.map(Caution::name)).collect()
 }
 
 fn drawn() -> BTreeSet<String> {

@@ -3,10 +3,10 @@
 use chrono::{Days, NaiveDate};
 use kabla::plan::after::Variety;
 use kabla::plan::field::{Field, Spacing};
-use kabla::plan::multiply::{Sizing, at_least, roots_to_be_sure};
+use kabla::plan::multiply::{Sizing, at_least, roots_for_confidence};
 use kabla::plan::progress::Check;
 use kabla::plan::season::{MonthDay, Rains, Risk};
-use kabla::plan::{Assumptions, Case, Kind, Metres, Place, Plan, Quantity, SquareMetres, Topic, make};
+use kabla::plan::{Assumptions, Case, Kind, Metres, Place, Plan, Quantity, SquareMetres, StepKind, make};
 use proptest::prelude::*;
 
 use crate::expected::rows;
@@ -39,8 +39,8 @@ pub(crate) fn farm(area: f64) -> Case {
         at_hand: None,
         field_sizes: Vec::new(),
         sizing: Sizing::BedSeason,
-        sure_percent: None,
-        kept: Vec::new(),
+        confidence_percent: None,
+        store_checks: Vec::new(),
         done: None,
         containers: Vec::new(),
         climate: None,
@@ -94,11 +94,11 @@ fn dates_are_counted_back_from_rains_and_harvest() {
         steps
     };
     let span = |from: &str, to: &str| (from.to_owned(), to.to_owned());
-    assert_eq!(when(Topic::MarkPlants), [span("2027-04-24", "2027-05-01")]);
-    assert_eq!(when(Topic::CheckPlants), [span("2027-05-19", "2027-05-21")]);
-    assert_eq!(when(Topic::CutVines), [span("2027-05-20", "2027-05-21")]);
+    assert_eq!(when(StepKind::MarkPlants), [span("2027-04-24", "2027-05-01")]);
+    assert_eq!(when(StepKind::CheckPlants), [span("2027-05-19", "2027-05-21")]);
+    assert_eq!(when(StepKind::CutVines), [span("2027-05-20", "2027-05-21")]);
     assert_eq!(
-        when(Topic::MonthlyCheck),
+        when(StepKind::MonthlyCheck),
         [
             span("2027-06-24", "2027-06-24"),
             span("2027-07-24", "2027-07-24"),
@@ -106,20 +106,20 @@ fn dates_are_counted_back_from_rains_and_harvest() {
         ],
         "24 September is six days before the last check and would only disturb the roots"
     );
-    assert_eq!(when(Topic::LastCheck), [span("2027-09-30", "2027-09-30")]);
-    assert_eq!(when(Topic::PlantBed), [span("2027-09-30", "2027-10-14")]);
-    assert_eq!(when(Topic::PlantField), [span("2027-11-25", "2027-12-09")]);
-    assert_eq!(when(Topic::FirstHarvest), [span("2028-02-23", "2028-04-07")]);
+    assert_eq!(when(StepKind::LastCheck), [span("2027-09-30", "2027-09-30")]);
+    assert_eq!(when(StepKind::PlantBed), [span("2027-09-30", "2027-10-14")]);
+    assert_eq!(when(StepKind::PlantField), [span("2027-11-25", "2027-12-09")]);
+    assert_eq!(when(StepKind::FirstHarvest), [span("2028-02-23", "2028-04-07")]);
 }
 
 #[test]
 fn rains_too_soon_are_answered_not_refused() {
     let case = Case { rains: Rains::On(date("2027-06-10")), ..farm(450.0) };
     let plan = make(&case).unwrap();
-    assert_eq!(plan.steps_of(Topic::MonthlyCheck).count(), 0);
-    let bed = plan.steps_of(Topic::PlantBed).next().unwrap().when;
+    assert_eq!(plan.steps_of(StepKind::MonthlyCheck).count(), 0);
+    let bed = plan.steps_of(StepKind::PlantBed).next().unwrap().when;
     assert!(bed.from > case.harvest);
-    assert!(plan.steps_of(Topic::CutForPlanting).next().unwrap().when.from >= bed.from + Days::new(30));
+    assert!(plan.steps_of(StepKind::CutForPlanting).next().unwrap().when.from >= bed.from + Days::new(30));
     let said: Vec<_> = plan.findings.iter().map(|finding| finding.message.as_str()).collect();
     assert!(said.iter().any(|message| message.contains("too soon after the harvest")), "{said:?}");
     assert!(said.iter().any(|message| message.contains("after the onset")), "{said:?}");
@@ -196,7 +196,7 @@ fn the_json_has_its_promised_shape() {
     assert!(plan["vitamin_a"].is_null(), "nothing is said of vitamin A where the carotene is not known");
     let topics: Vec<_> =
         plan["steps"].as_array().unwrap().iter().map(|step| step["topic"].as_str().unwrap()).collect();
-    for topic in Topic::ALL {
+    for topic in StepKind::ALL {
         assert!(topics.contains(&topic.name()), "{} is missing", topic.name());
     }
     for step in plan["steps"].as_array().unwrap() {
@@ -220,21 +220,21 @@ fn overridden_defaults_are_told_apart() {
 }
 
 /// Steps that must not come before another has begun.
-const DEPENDS: &[(Topic, Topic)] = &[
-    (Topic::CheckPlants, Topic::MarkPlants),
-    (Topic::CutVines, Topic::MarkPlants),
-    (Topic::Harvest, Topic::CutVines),
-    (Topic::Harvest, Topic::CheckPlants),
-    (Topic::FillContainer, Topic::Harvest),
-    (Topic::FillContainer, Topic::GatherSand),
-    (Topic::MonthlyCheck, Topic::FillContainer),
-    (Topic::LastCheck, Topic::FillContainer),
-    (Topic::PlantBed, Topic::LastCheck),
-    (Topic::PlantBed, Topic::PrepareBed),
-    (Topic::WaterBed, Topic::PlantBed),
-    (Topic::CutForPlanting, Topic::PlantBed),
-    (Topic::PlantField, Topic::CutForPlanting),
-    (Topic::FirstHarvest, Topic::PlantField),
+const DEPENDS: &[(StepKind, StepKind)] = &[
+    (StepKind::CheckPlants, StepKind::MarkPlants),
+    (StepKind::CutVines, StepKind::MarkPlants),
+    (StepKind::Harvest, StepKind::CutVines),
+    (StepKind::Harvest, StepKind::CheckPlants),
+    (StepKind::FillContainer, StepKind::Harvest),
+    (StepKind::FillContainer, StepKind::GatherSand),
+    (StepKind::MonthlyCheck, StepKind::FillContainer),
+    (StepKind::LastCheck, StepKind::FillContainer),
+    (StepKind::PlantBed, StepKind::LastCheck),
+    (StepKind::PlantBed, StepKind::PrepareBed),
+    (StepKind::WaterBed, StepKind::PlantBed),
+    (StepKind::CutForPlanting, StepKind::PlantBed),
+    (StepKind::PlantField, StepKind::CutForPlanting),
+    (StepKind::FirstHarvest, StepKind::PlantField),
 ];
 
 fn any_case() -> impl Strategy<Value = Case> {
@@ -278,7 +278,7 @@ proptest! {
     fn later_rains_never_give_an_earlier_bed(case in any_case(), later in 1u64..60) {
         let Rains::On(rains) = case.rains else { unreachable!() };
         let postponed = Case { rains: Rains::On(rains + Days::new(later)), ..case.clone() };
-        let bed = |case: &Case| make(case).unwrap().steps_of(Topic::PlantBed).next().unwrap().when;
+        let bed = |case: &Case| make(case).unwrap().steps_of(StepKind::PlantBed).next().unwrap().when;
         prop_assert!(bed(&postponed).from >= bed(&case).from && bed(&postponed).to >= bed(&case).to);
     }
 
@@ -307,7 +307,7 @@ proptest! {
     fn sure_stores_are_enough_and_no_larger(cuttings in 1u32..20_000, sure in 5u32..99, first in any::<bool>()) {
         let a = Assumptions::default();
         let sizing = if first { Sizing::FirstPlanting } else { Sizing::BedSeason };
-        let roots = roots_to_be_sure(cuttings, f64::from(sure) / 100.0, sizing, 4.0, &a).unwrap();
+        let roots = roots_for_confidence(cuttings, f64::from(sure) / 100.0, sizing, 4.0, &a).unwrap();
         let per_root = if first { 30.0 } else { 37.5 / 0.88 };
         let survivors = (f64::from(cuttings) / per_root - 1e-9).ceil() as u32;
         // The beta distribution with mean 0.88 and deviation 0.055.
@@ -315,7 +315,7 @@ proptest! {
         let chance = |roots| at_least(roots, survivors, 0.88 * size, 0.12 * size);
         prop_assert!(chance(roots) >= f64::from(sure) / 100.0);
         prop_assert!(roots == survivors || chance(roots - 1) < f64::from(sure) / 100.0);
-        let surer = roots_to_be_sure(cuttings, f64::from(sure + 1).min(99.0) / 100.0, sizing, 4.0, &a).unwrap();
+        let surer = roots_for_confidence(cuttings, f64::from(sure + 1).min(99.0) / 100.0, sizing, 4.0, &a).unwrap();
         prop_assert!(surer >= roots);
     }
 }
@@ -323,7 +323,7 @@ proptest! {
 #[test]
 fn being_sure_takes_more_roots_and_says_why() {
     let usual = amount(&make(&farm(450.0)).unwrap(), Quantity::RootsToStore);
-    let plan = make(&Case { sure_percent: Some(90.0), ..farm(450.0) }).unwrap();
+    let plan = make(&Case { confidence_percent: Some(90.0), ..farm(450.0) }).unwrap();
     let sure = amount(&plan, Quantity::RootsToStore);
     assert!(sure > usual, "{sure} against {usual}");
     let why = &plan.amounts.0.iter().find(|amount| amount.quantity == Quantity::RootsToStore).unwrap().why;
@@ -334,8 +334,8 @@ fn check(day: &str, healthy: u32, thrown_away: Option<u32>, sprouted: Option<u32
     Check { date: date(day), healthy, thrown_away, sprouted }
 }
 
-fn kept(checks: &[Check]) -> Plan {
-    make(&Case { kept: checks.to_vec(), ..farm(450.0) }).unwrap()
+fn with_checks(checks: &[Check]) -> Plan {
+    make(&Case { store_checks: checks.to_vec(), ..farm(450.0) }).unwrap()
 }
 
 /// By hand: 0.88 over 4 months is 0.88^(31/121.75) = 0.968 after 31 days, so 38 of 40; the worst on record,
@@ -343,8 +343,8 @@ fn kept(checks: &[Check]) -> Plan {
 /// 38 × 0.88^(98/121.75) = 34.3.
 #[test]
 fn usual_losses_go_on_as_usual() {
-    let plan = kept(&[check("2027-06-24", 38, Some(2), None)]);
-    assert_eq!((plan.kept[0].expected, plan.kept[0].fast_loss), (38, false));
+    let plan = with_checks(&[check("2027-06-24", 38, Some(2), None)]);
+    assert_eq!((plan.store_checks[0].expected, plan.store_checks[0].fast_loss), (38, false));
     assert_eq!(amount(&plan, Quantity::RootsLeft), 38.0);
     assert_eq!(amount(&plan, Quantity::RootsAtBed), 34.0);
     assert_eq!(amount(&plan, Quantity::CuttingsExpected), 34.0 * 30.0);
@@ -361,11 +361,11 @@ fn usual_losses_go_on_as_usual() {
 /// By hand: 34 of 40 after 31 days are fewer than the 37 at the worst on record, and 34 × 0.85^(98/31) = 20.3.
 #[test]
 fn fast_losses_are_flagged_where_they_show_and_go_on() {
-    let plan = kept(&[check("2027-06-24", 34, Some(6), None)]);
-    assert!(plan.kept[0].fast_loss);
+    let plan = with_checks(&[check("2027-06-24", 34, Some(6), None)]);
+    assert!(plan.store_checks[0].fast_loss);
     assert_eq!(amount(&plan, Quantity::RootsAtBed), 20.0);
-    let later = kept(&[check("2027-06-24", 38, Some(2), None), check("2027-07-24", 30, None, None)]);
-    assert_eq!(later.kept.iter().map(|check| check.fast_loss).collect::<Vec<_>>(), [false, true]);
+    let later = with_checks(&[check("2027-06-24", 38, Some(2), None), check("2027-07-24", 30, None, None)]);
+    assert_eq!(later.store_checks.iter().map(|check| check.fast_loss).collect::<Vec<_>>(), [false, true]);
     assert!(
         later
             .findings
@@ -377,7 +377,7 @@ fn fast_losses_are_flagged_where_they_show_and_go_on() {
 #[test]
 fn the_last_check_counts_sprouts_and_may_be_enough() {
     let last = |sprouted| {
-        kept(&[check("2027-06-24", 55, Some(2), None), check("2027-09-30", 53, None, Some(sprouted))])
+        with_checks(&[check("2027-06-24", 55, Some(2), None), check("2027-09-30", 53, None, Some(sprouted))])
     };
     assert_eq!(amount(&last(40), Quantity::CuttingsExpected), 1200.0, "roots without sprouts give none");
     let enough = last(52);
@@ -387,7 +387,7 @@ fn the_last_check_counts_sprouts_and_may_be_enough() {
 
 #[test]
 fn a_store_that_is_lost_has_a_plan_all_the_same() {
-    let plan = kept(&[check("2027-06-24", 0, Some(40), None)]);
+    let plan = with_checks(&[check("2027-06-24", 0, Some(40), None)]);
     assert_eq!(amount(&plan, Quantity::RootsAtBed), 0.0);
     assert_eq!(amount(&plan, Quantity::CuttingsShort), 1500.0);
     assert!(plan.amounts.0.iter().all(|amount| amount.value.is_finite()));
@@ -397,7 +397,7 @@ proptest! {
     #[test]
     fn more_healthy_roots_never_give_fewer_cuttings(first in 0u32..60, lost in 0u32..60, days in 20u64..120) {
         let second = first.saturating_sub(lost);
-        let plan = |second| kept(&[
+        let plan = |second| with_checks(&[
             check("2027-06-01", first, None, None),
             Check { date: date("2027-06-01") + Days::new(days), healthy: second, thrown_away: None, sprouted: None },
         ]);

@@ -2,7 +2,7 @@
 
 use kabla::plan::after::{Maturity, Variety};
 use kabla::plan::field::{Field, Spacing};
-use kabla::plan::multiply::{Sizing, beta_of, roots_to_be_sure, surviving};
+use kabla::plan::multiply::{Sizing, beta_of, roots_for_confidence, surviving};
 use kabla::plan::season::Rains;
 use kabla::plan::{Assumptions, AtHand, Case, Metres, Plan, Quantity, SquareMetres, make};
 use proptest::prelude::*;
@@ -204,7 +204,7 @@ fn sure_stores_as_scipy_finds_them() {
         };
         let survivors = number("survivors_needed") as u32;
         let roots =
-            roots_to_be_sure(survivors, number("sure_percent") / 100.0, Sizing::FirstPlanting, 4.0, &a);
+            roots_for_confidence(survivors, number("sure_percent") / 100.0, Sizing::FirstPlanting, 4.0, &a);
         assert_eq!(roots, Some(number("roots") as u32), "{row:?}");
     }
 }

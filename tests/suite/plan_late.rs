@@ -2,24 +2,24 @@
 
 use kabla::plan::progress::Check;
 use kabla::plan::season::{MonthDay, Rains};
-use kabla::plan::{Case, Place, Plan, Quantity, Topic, make};
+use kabla::plan::{Case, Place, Plan, Quantity, StepKind, make};
 use proptest::prelude::*;
 
 use crate::plan::{amount, date, farm};
 
-fn on(today: &str, done: Option<Topic>) -> Plan {
+fn on(today: &str, done: Option<StepKind>) -> Plan {
     make(&Case { today: Some(date(today)), done, ..farm(450.0) }).unwrap()
 }
 
-fn first_day(plan: &Plan, topic: Topic) -> String {
+fn first_day(plan: &Plan, topic: StepKind) -> String {
     plan.steps_of(topic).next().unwrap().when.from.to_string()
 }
 
 #[test]
 fn nothing_is_overdue_before_its_last_day() {
     assert_eq!(on("2027-05-01", None).overdue, []);
-    let late: Vec<_> = on("2027-05-02", None).overdue.iter().map(|step| step.topic).collect();
-    assert_eq!(late, [Topic::MarkPlants]);
+    let late: Vec<_> = on("2027-05-02", None).overdue.iter().map(|step| step.kind).collect();
+    assert_eq!(late, [StepKind::MarkPlants]);
 }
 
 /// By hand: the bed due from 30 September to 14 October is planted on 8 November, first vines 30 days later
@@ -27,10 +27,10 @@ fn nothing_is_overdue_before_its_last_day() {
 /// 0.88^(39/121.75) = 0.9599 of the 1,056 cuttings: 1,013.
 #[test]
 fn a_missed_bed_costs_days_and_cuttings() {
-    let plan = on("2027-11-08", Some(Topic::LastCheck));
-    assert_eq!(first_day(&plan, Topic::PlantBed), "2027-11-08");
-    assert_eq!(first_day(&plan, Topic::PlantField), "2027-12-08");
-    let late = plan.overdue.iter().find(|step| step.topic == Topic::PlantBed).unwrap();
+    let plan = on("2027-11-08", Some(StepKind::LastCheck));
+    assert_eq!(first_day(&plan, StepKind::PlantBed), "2027-11-08");
+    assert_eq!(first_day(&plan, StepKind::PlantField), "2027-12-08");
+    let late = plan.overdue.iter().find(|step| step.kind == StepKind::PlantBed).unwrap();
     assert_eq!((late.days_later, late.cuttings_at_first_cut, late.cuttings_fewer), (13, 1013, 43));
     assert!(late.certain);
     assert_eq!(plan.cuts[0].cuttings, 1013);
@@ -42,28 +42,30 @@ fn a_missed_bed_costs_days_and_cuttings() {
 #[test]
 fn what_may_be_missing_is_told_without_moving_dates() {
     let plan = on("2027-11-08", None);
-    assert_eq!(first_day(&plan, Topic::PlantBed), "2027-09-30");
-    let bed = plan.overdue.iter().find(|step| step.topic == Topic::PlantBed).unwrap();
+    assert_eq!(first_day(&plan, StepKind::PlantBed), "2027-09-30");
+    let bed = plan.overdue.iter().find(|step| step.kind == StepKind::PlantBed).unwrap();
     assert!(!bed.certain);
     assert_eq!((bed.days_later, bed.cuttings_at_first_cut), (13, 1013));
     // Even if only the harvest is missing: dug today, filled today, the bed the day after.
-    let harvest = plan.overdue.iter().find(|step| step.topic == Topic::Harvest).unwrap();
+    let harvest = plan.overdue.iter().find(|step| step.kind == StepKind::Harvest).unwrap();
     assert_eq!(harvest.field_from, date("2027-12-09"));
     assert_eq!(harvest.cuttings_fewer, 0, "roots that stayed in the ground lost nothing in the sand");
 }
 
 #[test]
 fn checks_show_that_the_store_was_filled() {
-    let kept = vec![Check { date: date("2027-06-24"), healthy: 38, thrown_away: Some(2), sprouted: None }];
-    let plan = make(&Case { today: Some(date("2027-07-25")), kept, ..farm(450.0) }).unwrap();
-    assert!(plan.overdue.iter().all(|step| step.topic > Topic::FillContainer), "{:?}", plan.overdue);
+    let store_checks =
+        vec![Check { date: date("2027-06-24"), healthy: 38, thrown_away: Some(2), sprouted: None }];
+    let plan = make(&Case { today: Some(date("2027-07-25")), store_checks, ..farm(450.0) }).unwrap();
+    assert!(plan.overdue.iter().all(|step| step.kind > StepKind::FillContainer), "{:?}", plan.overdue);
 }
 
 /// A missed check is made today, and only once; those to come stay.
 #[test]
 fn missed_checks_are_made_today() {
-    let plan = on("2027-08-01", Some(Topic::FillContainer));
-    let checks: Vec<_> = plan.steps_of(Topic::MonthlyCheck).map(|step| step.when.from.to_string()).collect();
+    let plan = on("2027-08-01", Some(StepKind::FillContainer));
+    let checks: Vec<_> =
+        plan.steps_of(StepKind::MonthlyCheck).map(|step| step.when.from.to_string()).collect();
     assert_eq!(checks, ["2027-08-01", "2027-08-24"]);
 }
 
@@ -73,15 +75,15 @@ fn rains_that_come_early_have_an_answer() {
     let began = |day: &str| Case { rains_began: Some(date(day)), ..farm(450.0) };
     let early = make(&began("2027-09-10")).unwrap();
     assert_eq!(early.rains, date("2027-09-10"));
-    assert_eq!(first_day(&early, Topic::PlantBed), "2027-09-10");
-    assert_eq!(first_day(&early, Topic::PlantField), "2027-10-10");
+    assert_eq!(first_day(&early, StepKind::PlantBed), "2027-09-10");
+    assert_eq!(first_day(&early, StepKind::PlantField), "2027-10-10");
     assert!(
         early.findings.iter().any(|finding| finding.message.contains("after the rains came on 2027-09-10"))
     );
     // The bed stands already: what was planned for it stays, and the field begins with the rain.
     let ready = make(&began("2027-11-10")).unwrap();
-    assert_eq!(first_day(&ready, Topic::PlantBed), "2027-09-30");
-    assert_eq!(first_day(&ready, Topic::PlantField), "2027-11-10");
+    assert_eq!(first_day(&ready, StepKind::PlantBed), "2027-09-30");
+    assert_eq!(first_day(&ready, StepKind::PlantField), "2027-11-10");
     assert!(ready.rains_why.contains("2027-11-25"));
 }
 
@@ -95,8 +97,9 @@ fn years_end_and_leap_days() {
     };
     let plan = make(&case).unwrap();
     assert_eq!(plan.rains, date("2028-02-29"));
-    assert_eq!(first_day(&plan, Topic::PlantBed), "2028-01-04", "8 weeks before 29 February");
-    let checks: Vec<_> = plan.steps_of(Topic::MonthlyCheck).map(|step| step.when.from.to_string()).collect();
+    assert_eq!(first_day(&plan, StepKind::PlantBed), "2028-01-04", "8 weeks before 29 February");
+    let checks: Vec<_> =
+        plan.steps_of(StepKind::MonthlyCheck).map(|step| step.when.from.to_string()).collect();
     assert_eq!(checks, ["2027-11-30"], "October has 31 days, November 30; 31 December is too near the bed");
     let other_year = make(&Case { harvest: date("2026-10-31"), ..case }).unwrap();
     assert_eq!(other_year.rains, date("2027-02-28"), "no leap year: the last day of February");
@@ -126,23 +129,23 @@ proptest! {
         let today = date("2027-04-01") + chrono::Days::new(late);
         let rains = Rains::On(harvest + chrono::Days::new(rains));
         let planned = make(&Case { rains: rains.clone(), ..farm(450.0) }).unwrap();
-        let done = Topic::ALL[done];
+        let done = StepKind::ALL[done];
         let case = Case { today: Some(today), done: Some(done), rains, ..farm(450.0) };
         let plan = make(&case).unwrap();
         let begins = |topic| plan.steps_of(topic).map(|step| step.when.from).min();
         for pair in [
-            (Topic::MarkPlants, Topic::Harvest), (Topic::CheckPlants, Topic::Harvest), (Topic::CutVines, Topic::Harvest),
-            (Topic::GatherSand, Topic::FillContainer), (Topic::Harvest, Topic::FillContainer), (Topic::FillContainer, Topic::PlantBed),
-            (Topic::LastCheck, Topic::PlantBed), (Topic::PrepareBed, Topic::PlantBed), (Topic::PlantBed, Topic::CutForPlanting),
-            (Topic::CutForPlanting, Topic::PlantField), (Topic::PlantField, Topic::FirstHarvest),
+            (StepKind::MarkPlants, StepKind::Harvest), (StepKind::CheckPlants, StepKind::Harvest), (StepKind::CutVines, StepKind::Harvest),
+            (StepKind::GatherSand, StepKind::FillContainer), (StepKind::Harvest, StepKind::FillContainer), (StepKind::FillContainer, StepKind::PlantBed),
+            (StepKind::LastCheck, StepKind::PlantBed), (StepKind::PrepareBed, StepKind::PlantBed), (StepKind::PlantBed, StepKind::CutForPlanting),
+            (StepKind::CutForPlanting, StepKind::PlantField), (StepKind::PlantField, StepKind::FirstHarvest),
         ] {
             prop_assert!(begins(pair.0) <= begins(pair.1), "{:?} on {:?}, {:?} on {:?}", pair.0, begins(pair.0), pair.1, begins(pair.1));
         }
-        for step in plan.steps.iter().filter(|step| step.topic > done && step.topic <= Topic::PlantBed) {
-            let harvest_passed = step.topic < Topic::Harvest && done >= Topic::Harvest;
+        for step in plan.steps.iter().filter(|step| step.kind > done && step.kind <= StepKind::PlantBed) {
+            let harvest_passed = step.kind < StepKind::Harvest && done >= StepKind::Harvest;
             prop_assert!(step.when.to >= today.min(step.when.to) && (harvest_passed || step.when.to >= today), "{:?}", step);
         }
-        let field = |plan: &Plan| plan.steps_of(Topic::PlantField).next().unwrap().when.from;
+        let field = |plan: &Plan| plan.steps_of(StepKind::PlantField).next().unwrap().when.from;
         prop_assert!(field(&plan) >= field(&planned));
     }
 }

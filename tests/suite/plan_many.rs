@@ -3,7 +3,7 @@
 use kabla::plan::field::{Field, Spacing};
 use kabla::plan::group::{Member, divide};
 use kabla::plan::multiply::Sizing;
-use kabla::plan::{Case, Kind, Metres, Quantity, SquareMetres, Topic, make};
+use kabla::plan::{Case, Kind, Metres, Quantity, SquareMetres, StepKind, make};
 use proptest::prelude::*;
 
 use crate::plan::{amount, date, farm};
@@ -98,16 +98,16 @@ fn a_zone_has_a_table_by_field_size() {
 fn a_zones_dates_are_spans() {
     let plan = make(&zone()).unwrap();
     assert!(plan.steps.iter().all(|step| !step.when.is_day()), "{:?}", plan.steps);
-    let harvest = |plan: &kabla::plan::Plan| plan.steps_of(Topic::Harvest).next().unwrap().when;
+    let harvest = |plan: &kabla::plan::Plan| plan.steps_of(StepKind::Harvest).next().unwrap().when;
     assert_eq!(harvest(&plan).to, date("2027-05-30"));
     let longer = make(&Case { harvest_until: Some(date("2027-06-20")), ..zone() }).unwrap();
     assert_eq!(harvest(&longer).to, date("2027-06-20"));
-    let mark = longer.steps_of(Topic::MarkPlants).next().unwrap().when;
+    let mark = longer.steps_of(StepKind::MarkPlants).next().unwrap().when;
     assert_eq!(
         (mark.from, mark.to),
         (date("2027-04-24"), date("2027-05-28")),
         "23 days before the last digging"
     );
-    let fill = longer.steps_of(Topic::FillContainer).next().unwrap().when;
+    let fill = longer.steps_of(StepKind::FillContainer).next().unwrap().when;
     assert_eq!(fill.to, date("2027-06-21"));
 }

@@ -8,7 +8,7 @@ use std::process::Command;
 use std::sync::LazyLock;
 
 use kabla::app::{Data, Embedded, RecordingScript, ScriptRequest, script};
-use kabla::guidance::{Subject, Topic, chapter, for_topic, tell, told_in, week_of};
+use kabla::guidance::{StepKind, Subject, chapter, for_step, tell, told_in, week_of};
 use kabla::language::{Intonation, Pack, Piece, Role};
 use kabla::plan::make;
 use kabla::voice::ClipState;
@@ -32,7 +32,7 @@ fn heard(line: &Line) -> Heard {
 
 fn heard_in(pieces: &[Piece]) -> BTreeSet<Heard> {
     let words = pieces.iter().filter_map(|piece| match piece {
-        Piece::Words(words) => Some((plain(&words.text), words.ending)),
+        Piece::Words(words) => Some((plain(&words.text), words.intonation)),
         Piece::Pause(_) => None,
     });
     words.collect()
@@ -41,11 +41,11 @@ fn heard_in(pieces: &[Piece]) -> BTreeSet<Heard> {
 /// What each message of a case needs.
 fn messages(pack: &Pack, case: &kabla::plan::Case) -> Vec<BTreeSet<Heard>> {
     let statements = tell(case, &make(case).unwrap());
-    let mut told = Topic::ALL
-        .map(|topic| for_topic(&statements, topic).into_iter().cloned().collect::<Vec<_>>())
+    let mut told = StepKind::ALL
+        .map(|topic| for_step(&statements, topic).into_iter().cloned().collect::<Vec<_>>())
         .to_vec();
     // In a segment a later check is the next.
-    let check = statements.iter().find(|of| of.subject == Subject::Step(Topic::MonthlyCheck)).unwrap();
+    let check = statements.iter().find(|of| of.subject == Subject::Step(StepKind::MonthlyCheck)).unwrap();
     told.push(
         check.when[1..]
             .iter()
@@ -53,7 +53,7 @@ fn messages(pack: &Pack, case: &kabla::plan::Case) -> Vec<BTreeSet<Heard>> {
             .collect(),
     );
     // In a meeting each chapter ends with a question.
-    told.extend(Topic::ALL.map(|topic| chapter(&statements, topic).pop().into_iter().collect()));
+    told.extend(StepKind::ALL.map(|topic| chapter(&statements, topic).pop().into_iter().collect()));
     let told = told.iter().filter(|statements| !statements.is_empty());
     let pieces = told.map(|of| of.iter().flat_map(|of| pack.say(of).unwrap()).collect::<Vec<_>>());
     pieces.map(|pieces| heard_in(&pieces)).collect()
@@ -100,7 +100,7 @@ fn without_a_case_every_phrase_is_listed_once() {
         let made = &script_of(&tag).script;
         let listed: Vec<Heard> = made.lines.iter().map(heard).collect();
         let all: BTreeSet<Heard> =
-            pack.phrases().unwrap().iter().map(|phrase| (plain(&phrase.words), phrase.ending)).collect();
+            pack.phrases().unwrap().iter().map(|phrase| (plain(&phrase.words), phrase.intonation)).collect();
         assert_eq!(listed.iter().cloned().collect::<BTreeSet<_>>(), all, "{tag}");
         assert_eq!(listed.len(), all.len(), "{tag}");
     }
@@ -153,7 +153,7 @@ fn a_message_is_complete_just_where_the_script_says_so() {
         // Read in the order of the pack, the same lines complete the messages much later.
         let of_pack: BTreeMap<Heard, usize> = (1..)
             .zip(pack.phrases().unwrap())
-            .map(|(place, phrase)| ((plain(&phrase.words), phrase.ending), place))
+            .map(|(place, phrase)| ((plain(&phrase.words), phrase.intonation), place))
             .collect();
         let late = needs.iter().map(|of| of.iter().map(|heard| of_pack[heard]).max().unwrap());
         let (late, early) = (late.sum::<usize>(), at.iter().sum::<usize>());

@@ -262,10 +262,10 @@ fn waiting_trades_false_starts_for_length() {
     let window = Window { from: day("09-20"), until: day("12-31") };
     let rule =
         SeasonRule { onset: OnsetRule::THREE_DAY, window, end: EndRule::RAINLESS, end_from: day("12-01") };
-    let trade = rule.trade(&record);
+    let delays = rule.planting_delays(&record);
     let expected = rows("rain-season", "trade.csv");
-    assert_eq!(trade.len(), expected.len());
-    for (row, expected) in trade.iter().zip(expected) {
+    assert_eq!(delays.len(), expected.len());
+    for (row, expected) in delays.iter().zip(expected) {
         assert_eq!((row.from.to_string(), row.years), (expected["from"].clone(), 19));
         assert_eq!(row.planted_years.to_string(), expected["planted_years"], "{}", row.from);
         let failed = row.false_start_share.unwrap() * row.planted_years as f64;

@@ -9,7 +9,7 @@ use chrono::NaiveDate;
 use kabla::app::{self, Error, MusicFiles, Overrides, SegmentRequest, SegmentTime};
 use kabla::data::Embedded;
 use kabla::guidance::{
-    DateSpan, Priority, Subject, Timing, Topic, Value, for_week, in_order, tell, told_in, week_of,
+    DateSpan, Priority, StepKind, Subject, Timing, Value, for_week, in_order, tell, told_in, week_of,
 };
 use kabla::language::{Pack, Pause, Piece};
 use kabla::plan::make;
@@ -150,7 +150,7 @@ fn every_week_has_its_work_its_cautions_and_its_end() {
                     assert!(matches!(item.timing, Timing::Past | Timing::Ahead), "{name} {item:?}");
                     continue;
                 };
-                let belongs = |of: &&kabla::guidance::Statement| matches!(of.subject, Subject::Caution(caution) if caution.topics().contains(&topic));
+                let belongs = |of: &&kabla::guidance::Statement| matches!(of.subject, Subject::Caution(caution) if caution.steps().contains(&topic));
                 assert!(
                     statements.iter().filter(belongs).eq(item.cautions.iter().copied()),
                     "{name} {week:?}"
@@ -187,7 +187,7 @@ fn a_later_check_is_the_next_and_has_its_own_day() {
     let (_, case) = examples().remove(0);
     let statements = tell(&case, &make(&case).unwrap());
     let check = |told: &[kabla::guidance::Statement]| {
-        told.iter().find(|of| of.subject == Subject::Step(Topic::MonthlyCheck)).unwrap().clone()
+        told.iter().find(|of| of.subject == Subject::Step(StepKind::MonthlyCheck)).unwrap().clone()
     };
     let days: Vec<NaiveDate> = check(&statements).when.iter().map(|span| span.from).collect();
     assert!(days.len() > 2);
@@ -210,7 +210,7 @@ fn a_later_check_is_the_next_and_has_its_own_day() {
         assert_eq!(said.contains("next on"), index > 0, "{said}");
     }
     let others = |told: Vec<kabla::guidance::Statement>| {
-        told.into_iter().filter(|of| of.subject != Subject::Step(Topic::MonthlyCheck)).collect::<Vec<_>>()
+        told.into_iter().filter(|of| of.subject != Subject::Step(StepKind::MonthlyCheck)).collect::<Vec<_>>()
     };
     assert_eq!(others(told_in(&statements, week_of(days[2]))), others(statements));
 }
@@ -648,7 +648,7 @@ fn the_season_has_every_week_from_the_first_preparation_to_the_planting() {
             weeks.entry(day(&row[0])).or_default().push((row[3].to_owned(), row[4].to_owned()));
         }
         // Of the plan's own steps, not of our guidance: each week that a step touches tells it as due.
-        let steps = || plan.steps.iter().filter(|step| step.topic.name() != "first-harvest");
+        let steps = || plan.steps.iter().filter(|step| step.kind.name() != "first-harvest");
         let mut week = week_of(steps().map(|step| step.when.from).min().unwrap());
         let end = steps().map(|step| step.when.to).max().unwrap();
         let mut count = 0;
@@ -656,10 +656,10 @@ fn the_season_has_every_week_from_the_first_preparation_to_the_planting() {
             let told = weeks.get(&week.from).unwrap_or_else(|| panic!("{tag}: no {week:?}"));
             for step in steps() {
                 let touches = step.when.from <= week.to && step.when.to >= week.from;
-                let due = told.contains(&("due".to_owned(), step.topic.name().to_owned()));
+                let due = told.contains(&("due".to_owned(), step.kind.name().to_owned()));
                 let other = steps()
-                    .any(|of| of.topic == step.topic && of.when.from <= week.to && of.when.to >= week.from);
-                assert_eq!(due, touches || other, "{tag} {week:?} {}", step.topic.name());
+                    .any(|of| of.kind == step.kind && of.when.from <= week.to && of.when.to >= week.from);
+                assert_eq!(due, touches || other, "{tag} {week:?} {}", step.kind.name());
             }
             count += 1;
             week = week_of(week.to + chrono::Days::new(1));

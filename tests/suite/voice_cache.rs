@@ -3,15 +3,15 @@ use std::fs;
 use std::path::PathBuf;
 
 use super::voice_bank::{Files, HEADER, bank_of, sine, wav_of};
-use kabla::data::{CacheFolder, Cached, Data, Store as _};
+use kabla::data::{CacheFolder, Cached, ClipCache as _, Data};
 use kabla::language::{Intonation, Pause, Piece, Role, Words};
 use kabla::voice::choose::{choose, explain};
 use kabla::voice::level::measure;
 use kabla::voice::{Bank, SpeakOptions, speak};
 use proptest::prelude::*;
 
-fn words(text: &str, ending: Intonation) -> Piece {
-    Piece::Words(Words { text: text.to_owned(), role: Role::Phrase, ending })
+fn words(text: &str, intonation: Intonation) -> Piece {
+    Piece::Words(Words { text: text.to_owned(), role: Role::Phrase, intonation })
 }
 
 fn message() -> [Piece; 3] {
@@ -212,7 +212,7 @@ fn cheapest(
         let text = words[at..end].iter().map(|word| word.0).collect::<Vec<_>>().join(" ");
         for (place, _) in bank.clips().iter().enumerate().filter(|(_, clip)| clip.words == text) {
             let Some(rest) = cheapest(words, end, Some(place), bank) else { continue };
-            let rough = before.map_or(0, |before| bank.meeting(before, place).unwrap().roughness());
+            let rough = before.map_or(0, |before| bank.joint(before, place).unwrap().roughness());
             let behind = at > 0 && words[at - 1].2.is_some();
             let rough = if behind { rough / 10 } else { rough };
             let other = usize::from(bank.clips()[place].intonation != words[end - 1].1);

@@ -5,8 +5,8 @@ use kabla::voice::choose::choose;
 use kabla::voice::{Bank, SpeakOptions, VoiceError, Why, speak};
 use proptest::prelude::*;
 
-fn piece(text: &str, ending: Intonation) -> Piece {
-    Piece::Words(Words { text: text.to_owned(), role: Role::Phrase, ending })
+fn piece(text: &str, intonation: Intonation) -> Piece {
+    Piece::Words(Words { text: text.to_owned(), role: Role::Phrase, intonation })
 }
 
 /// Gaps, clips, mismatches of the best cover, by trying all.
@@ -105,7 +105,7 @@ fn what_is_missing_is_told_and_what_is_stale_too() {
     let phrase = |id: &str, words: &str| Phrase {
         id: id.to_owned(),
         words: words.to_owned(),
-        ending: Intonation::Final,
+        intonation: Intonation::Final,
         role: Role::Phrase,
     };
     let options = SpeakOptions {

@@ -9,8 +9,8 @@ use kabla::data::Embedded;
 use kabla::finding::Finding;
 use kabla::language::Intonation;
 use kabla::voice::record::import::{
-    Consent, Cut, Line, NewClip, Recording, Verdict, file_name, listen, match_session, read_cuts,
-    read_script, shelve, write_cuts,
+    Consent, Cut, CutVerdict, Line, NewClip, Recording, file_name, listen, match_session, read_cuts,
+    read_script, update_bank, write_cuts,
 };
 
 use crate::outside::program;
@@ -160,7 +160,7 @@ fn judge(name: &str, lines: &[Line], session: &Session, wav: Vec<u8>) -> (usize,
     let (heard, _) = listen(&[recording("session.wav", wav)]).unwrap();
     let cuts = match_session(lines, &heard);
     let of = |number: u32| {
-        cuts.iter().find(|cut| cut.line == Some(number) && cut.verdict != Verdict::Skip).unwrap()
+        cuts.iter().find(|cut| cut.line == Some(number) && cut.verdict != CutVerdict::Skip).unwrap()
     };
     let is_right = |cut: &Cut, truth: Option<(f64, f64)>| match (&cut.place, truth) {
         (Some((_, from, to)), Some(place)) => session.is_cut_well((*from, *to), place),
@@ -171,7 +171,7 @@ fn judge(name: &str, lines: &[Line], session: &Session, wav: Vec<u8>) -> (usize,
     for (number, truth) in &session.truth {
         let cut = of(*number);
         match cut.verdict {
-            Verdict::Confirm => put_up += 1,
+            CutVerdict::Confirm => put_up += 1,
             _ if is_right(cut, *truth) => right += 1,
             _ => {
                 wrong += 1;
@@ -336,7 +336,7 @@ fn a_list_of_cuts_comes_back_as_it_was() {
         line: Some(line.number),
         words: line.words.clone(),
         intonation: Some(line.intonation),
-        verdict: Verdict::Sure,
+        verdict: CutVerdict::Sure,
         remark: String::new(),
     };
     let cuts = vec![cut(&lines[0], 0.5), cut(&lines[1], 2.25)];
@@ -391,21 +391,24 @@ fn clip(words: &str) -> NewClip {
 
 #[test]
 fn a_first_import_demands_consent_and_later_ones_keep_it() {
-    let findings = shelve(("en", "v"), None, &Consent::default(), &[clip("Dig")], None).unwrap_err();
+    let findings = update_bank(("en", "v"), None, &Consent::default(), &[clip("Dig")], None).unwrap_err();
     assert_eq!(findings.len(), 4, "{findings:?}");
     let named = Consent { speaker: Some("Amina Said".to_owned()), ..consent() };
-    assert!(shelve(("en", "v"), None, &named, &[], None).unwrap_err()[0].to_string().contains("not a code"));
-    let first = shelve(("en", "v"), None, &consent(), &[clip("Dig")], Some("room-tone.wav")).unwrap();
+    assert!(
+        update_bank(("en", "v"), None, &named, &[], None).unwrap_err()[0].to_string().contains("not a code")
+    );
+    let first = update_bank(("en", "v"), None, &consent(), &[clip("Dig")], Some("room-tone.wav")).unwrap();
     let noted = format!("# by hand\n{first}");
-    let second = shelve(("en", "v"), Some(&noted), &Consent::default(), &[clip("Plant")], None).unwrap();
+    let second = update_bank(("en", "v"), Some(&noted), &Consent::default(), &[clip("Plant")], None).unwrap();
     assert!(second.starts_with("# by hand") && second.contains("signed on 2 May 2027"), "{second}");
     assert_eq!(second.matches("[[clip]]").count(), 2);
-    let again = shelve(("en", "v"), Some(&second), &consent(), &[clip("plant"), clip("Dig")], None).unwrap();
+    let again =
+        update_bank(("en", "v"), Some(&second), &consent(), &[clip("plant"), clip("Dig")], None).unwrap();
     assert_eq!(again.matches("[[clip]]").count(), 2, "{again}");
 }
 
 #[test]
 fn a_stand_in_voice_takes_no_recordings() {
-    let findings = shelve(("en", "v"), Some(HEADER), &consent(), &[], None).unwrap_err();
+    let findings = update_bank(("en", "v"), Some(HEADER), &consent(), &[], None).unwrap_err();
     assert!(findings[0].to_string().contains("stand-in"), "{findings:?}");
 }

@@ -1,7 +1,7 @@
 //! Whole messages with the voices that come with the project.
 
 use kabla::data::Embedded;
-use kabla::guidance::{Topic, for_topic, tell};
+use kabla::guidance::{StepKind, for_step, tell};
 use kabla::language::{Pack, Piece};
 use kabla::plan::make;
 use kabla::voice::level::{LevelOptions, measure, measure_interleaved};
@@ -15,8 +15,10 @@ fn messages(tag: &str, see: impl Fn(&str, &Spoken)) {
     let bank = Bank::load(&Embedded, tag, pack.voice()).unwrap();
     for (name, case) in examples() {
         let statements = tell(&case, &make(&case).unwrap());
-        for topic in [Topic::MarkPlants, Topic::FillContainer, Topic::WaterBed, Topic::CutForPlanting] {
-            let chosen = for_topic(&statements, topic);
+        for topic in
+            [StepKind::MarkPlants, StepKind::FillContainer, StepKind::WaterBed, StepKind::CutForPlanting]
+        {
+            let chosen = for_step(&statements, topic);
             let pieces: Vec<Piece> =
                 chosen.iter().flat_map(|statement| pack.say(statement).unwrap()).collect();
             let spoken = speak(&pieces, &bank, &SpeakOptions::default())
@@ -96,7 +98,7 @@ fn messages_too_loud_for_their_ceiling_are_held_down() {
     let bank = Bank::load(&Embedded, "en", pack.voice()).unwrap();
     let (_, case) = examples().into_iter().find(|(name, _)| name == "farm").unwrap();
     let statements = tell(&case, &make(&case).unwrap());
-    let chosen = for_topic(&statements, Topic::FillContainer);
+    let chosen = for_step(&statements, StepKind::FillContainer);
     let pieces: Vec<Piece> = chosen.iter().flat_map(|statement| pack.say(statement).unwrap()).collect();
     let level = LevelOptions { target_lufs: -22.0, ceiling_dbtp: -9.0 };
     let spoken = speak(&pieces, &bank, &SpeakOptions { level, ..SpeakOptions::default() }).unwrap();

@@ -319,7 +319,7 @@ fn words_that_nobody_has_any_more_are_told() {
     let phrase = |words: &str, id: &str| Phrase {
         id: id.into(),
         words: words.into(),
-        ending: Intonation::Final,
+        intonation: Intonation::Final,
         role: Role::Phrase,
     };
     let phrases = [

@@ -79,7 +79,8 @@ fn the_cue_sheet_adds_up_to_the_length() {
         super::voice_bank::wav_of(48_000, 1, sine(48_000, 400.0, 0.3, 0.5 + 0.1 * n as f64))
     });
     let bank = Bank::load(&files, "en", "v").unwrap();
-    let words = |text: &str, ending| Piece::Words(Words { text: text.into(), role: Role::Phrase, ending });
+    let words =
+        |text: &str, intonation| Piece::Words(Words { text: text.into(), role: Role::Phrase, intonation });
     let message = [
         words("One", Intonation::Medial),
         words("two.", Intonation::Final),

@@ -10,8 +10,8 @@ use crate::finding::Finding;
 use crate::language::Pack;
 use crate::voice::Bank;
 use crate::voice::record::import::{
-    Consent, Cut, CutClip, HeardRecording, Line, NewClip, Recording, Verdict, are_phrases, cut_out,
-    file_name, listen, match_files, match_session, read_cuts, read_script, shelve, write_cuts,
+    Consent, Cut, CutClip, CutVerdict, HeardRecording, Line, NewClip, Recording, are_phrases, cut_out,
+    file_name, listen, match_files, match_session, read_cuts, read_script, update_bank, write_cuts,
 };
 
 /// What is to be imported.
@@ -87,7 +87,7 @@ pub fn import(data: &dyn Data, root: Option<&Path>, request: &ImportRequest<'_>)
         );
     }
     let names = (request.language, request.voice);
-    let bank = shelve(names, before.as_deref(), &request.consent, &clips, room).map_err(Error::Input)?;
+    let bank = update_bank(names, before.as_deref(), &request.consent, &clips, room).map_err(Error::Input)?;
     output.add(&target.folder.join("bank.toml"), bank.as_bytes())?;
     output.commit()?;
     Ok(Imported { folder: target.folder, clips: clips.len(), left_out: cuts.len() - clips.len(), notes })
@@ -196,7 +196,7 @@ fn spare_edits(list: &Path, new: &str) -> Result<(), Error> {
 
 fn to_confirm(cuts: &[Cut], list: &Path) -> Vec<Finding> {
     let file = list.display().to_string();
-    let doubtful = cuts.iter().zip(2..).filter(|(cut, _)| cut.verdict == Verdict::Confirm);
+    let doubtful = cuts.iter().zip(2..).filter(|(cut, _)| cut.verdict == CutVerdict::Confirm);
     let mut findings: Vec<Finding> = doubtful
         .map(|(cut, row)| {
             let what = match cut.line {
@@ -252,7 +252,7 @@ impl Target {
         }
         if wrong.is_empty() {
             let names = (request.language, request.voice);
-            or_findings(shelve(names, before.as_deref(), &request.consent, &[], None), &mut wrong);
+            or_findings(update_bank(names, before.as_deref(), &request.consent, &[], None), &mut wrong);
         }
         (before, wrong)
     }

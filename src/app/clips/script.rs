@@ -7,11 +7,11 @@ use std::path::{Path, PathBuf};
 use serde::Serialize;
 
 use super::super::output::Output;
-use super::super::{Data, Embedded, Error, Finding, Length, Made, ReadCase, Topic, load_pack};
-use crate::guidance::{Statement, Subject, Value, chapter, for_topic, told_in, week_of};
+use super::super::{Data, Embedded, Error, Finding, Length, Made, ReadCase, StepKind, load_pack};
+use crate::guidance::{Statement, Subject, Value, chapter, for_step, told_in, week_of};
 use crate::language::{Direction, Intonation, Pack, Phrase, WordingError};
 use crate::sheet::{self, Printer, SheetError};
-use crate::voice::record::{self, Carriers, Group, Line, Material, Message, Needed, Pace, Script};
+use crate::voice::record::{self, Carriers, Group, Line, Material, Needed, Pace, Script, WantedMessage};
 use crate::voice::{Bank, ClipState};
 
 /// What script is asked for.
@@ -42,7 +42,7 @@ pub struct RecordingScript {
     begun: bool,
     /// Whether it was asked for by name.
     named: bool,
-    messages: Vec<Message>,
+    messages: Vec<WantedMessage>,
     cases: Vec<String>,
     titles: BTreeMap<Subject, String>,
     pace: Pace,
@@ -136,20 +136,20 @@ impl Told {
         let again = times.flat_map(|(of, span)| told_in(std::slice::from_ref(of), week_of(span.from)));
         let again = again.collect();
         // A meeting asks something after each step.
-        let asked = Topic::ALL.map(|topic| chapter(&statements, topic).pop());
+        let asked = StepKind::ALL.map(|topic| chapter(&statements, topic).pop());
         statements.extend(asked.into_iter().flatten());
         Ok(Told { statements, again, name: read.case.name })
     }
 
     /// The messages that can be spoken for the case: one for each topic, and one for each spoken statement
     /// that belongs to none.
-    fn messages(&self, pack: &Pack) -> Result<Vec<Message>, WordingError> {
-        let by_topic = Topic::ALL.map(|topic| (Subject::Step(topic), for_topic(&self.statements, topic)));
+    fn messages(&self, pack: &Pack) -> Result<Vec<WantedMessage>, WordingError> {
+        let by_topic = StepKind::ALL.map(|topic| (Subject::Step(topic), for_step(&self.statements, topic)));
         let told: Vec<Subject> = by_topic.iter().flat_map(|(_, of)| of).map(|of| of.subject).collect();
         let others =
             self.statements.iter().filter(|of| of.subject.is_spoken() && !told.contains(&of.subject));
         let others = others.map(|statement| (statement.subject, vec![statement]));
-        let again = Topic::ALL.map(|topic| {
+        let again = StepKind::ALL.map(|topic| {
             let subject = Subject::Step(topic);
             (subject, self.again.iter().filter(|of| of.subject == subject).collect())
         });
@@ -163,14 +163,14 @@ impl Told {
         pack: &Pack,
         subject: Subject,
         statements: &[&Statement],
-    ) -> Result<Message, WordingError> {
+    ) -> Result<WantedMessage, WordingError> {
         let mut pieces = Vec::new();
         for statement in statements {
             pieces.extend(pack.say(statement)?);
         }
         let own = statements.iter().find(|statement| statement.subject == subject);
         let title = own.map(|own| title(pack, own)).transpose()?.unwrap_or_default();
-        Ok(Message { title, case: self.name.clone(), pieces })
+        Ok(WantedMessage { title, case: self.name.clone(), pieces })
     }
 }
 

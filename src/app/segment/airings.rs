@@ -6,7 +6,7 @@ use super::script::text_of;
 use super::{SegmentRequest, season_path, stem};
 use crate::app::output::Output;
 use crate::app::{Data, Error, Finding, Length, Made, ReadCase, remarks_on};
-use crate::guidance::{Statement, Subject, Timing, Topic, Values, for_week, week_of};
+use crate::guidance::{Statement, StepKind, Subject, Timing, Values, for_week, week_of};
 use crate::language::{Direction, Pack, WordingError};
 use crate::plan::DateSpan;
 use crate::sheet::{
@@ -79,7 +79,7 @@ fn airings(pack: &Pack, statements: &[Statement]) -> Result<Option<Airings>, Wor
 /// From the first day of the preparations to the last of the planting.
 fn season_of(statements: &[Statement]) -> Option<DateSpan> {
     let of_season = |statement: &&Statement| match statement.subject {
-        Subject::Step(topic) => topic != Topic::FirstHarvest,
+        Subject::Step(topic) => topic != StepKind::FirstHarvest,
         _ => false,
     };
     let spans = || statements.iter().filter(of_season).flat_map(|statement| &statement.when);

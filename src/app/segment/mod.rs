@@ -8,7 +8,7 @@ use std::path::{Path, PathBuf};
 
 use chrono::NaiveDate;
 
-use super::delivery::Desk;
+use super::delivery::Delivery;
 use super::output::Output;
 use super::{Data, Error, Finding, Length, Made, Overrides, Progress, ReadCase};
 use crate::guidance::{Item, Statement, Timing, in_order, told_in, week_of};
@@ -267,8 +267,8 @@ impl<'s> Job<'_, 's> {
                 .push(format!("{seconds:.1} s is the length nearest to the {:.1} s asked for", time.seconds));
         }
         let title = self.pack.label("segment-title", &[])?;
-        let desk = Desk { pack: self.pack, read: self.read, bank, out: self.out, output };
-        desk.segment(&stem(self.pack, self.week), &title, &mixed.spoken, music_lines)?;
+        let delivery = Delivery { pack: self.pack, read: self.read, bank, out: self.out, output };
+        delivery.segment(&stem(self.pack, self.week), &title, &mixed.spoken, music_lines)?;
         let mut made = vec![Made {
             path: self.path("wav"),
             what: format!(

@@ -101,7 +101,7 @@ pub(super) fn every_phrase(pool: &Pool<'_>) -> Vec<MissingPhrase> {
     let pieces = pool.statements.iter().flat_map(|(_, pieces)| pieces);
     let phrases = pieces.filter_map(|piece| match piece {
         Piece::Words(words) => {
-            Some(MissingPhrase { words: words.text.clone(), intonation: words.ending, why: Why::Missing })
+            Some(MissingPhrase { words: words.text.clone(), intonation: words.intonation, why: Why::Missing })
         }
         Piece::Pause(_) => None,
     });

@@ -1,6 +1,6 @@
 //! What `pack.toml` says.
 
-use crate::table::Table;
+use crate::toml_reader::TomlTable;
 
 /// How far a pack may be trusted.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -58,7 +58,7 @@ pub(super) struct Header {
 }
 
 impl Header {
-    pub(super) fn read(root: &Table<'_>, tag: &str) -> Option<Header> {
+    pub(super) fn read(root: &TomlTable<'_>, tag: &str) -> Option<Header> {
         let text = |key, hint: &str| {
             let text = root.text(key);
             if text.is_none() && !root.has(key) {
@@ -108,7 +108,7 @@ impl Header {
 }
 
 /// Pairs of letters such as "ŵ w"; letters that are no pair are reported.
-fn read_replace(sms: &Table<'_>) -> Vec<(char, char)> {
+fn read_replace(sms: &TomlTable<'_>) -> Vec<(char, char)> {
     let mut pairs = Vec::new();
     for text in sms.texts("replace").unwrap_or_default() {
         let letters: Vec<char> = text.chars().collect();

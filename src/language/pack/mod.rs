@@ -13,7 +13,7 @@ use super::numerals::{Language, Numerals};
 use super::wording::{Messages, Problem};
 use crate::data::Data;
 use crate::finding::Finding;
-use crate::table;
+use crate::toml_reader;
 use header::Header;
 use wanted::{missing, spoken_wanted, written_wanted};
 
@@ -95,7 +95,7 @@ impl Pack {
         let (written_file, written_text) = read("written.ftl");
         let (spoken_file, spoken_text) = read("spoken.ftl");
         let (numbers_file, numbers_text) = read("numbers.rbnf");
-        let (header, problems) = table::read(&pack_file, &pack_text, |_, root| Header::read(root, tag));
+        let (header, problems) = toml_reader::read(&pack_file, &pack_text, |_, root| Header::read(root, tag));
         findings.extend(problems);
         let (has_written, has_spoken) = (!written_text.is_empty(), !spoken_text.is_empty());
         let (written, problems) =

@@ -194,7 +194,6 @@ impl Pack {
         let days = Value::Number(days.unsigned_abs() as f64, 0);
         self.label(id, &[("event", Value::Text(event.to_owned())), ("days", days)])
     }
-
 }
 
 /// Wordings of a pack with the values they may use.

@@ -24,7 +24,7 @@ pub struct Phrase {
     /// The words, without the mark that ends them.
     pub words: String,
     /// How the voice ends.
-    pub ending: Intonation,
+    pub intonation: Intonation,
     /// What kind of words they are.
     pub role: Role,
 }
@@ -102,7 +102,7 @@ pub(in crate::language) fn collect(
     }
     let mut phrases: Vec<Phrase> = walk.phrases.into_iter().collect();
     let mut seen = BTreeSet::new();
-    phrases.retain(|phrase| seen.insert((phrase.words.clone(), phrase.ending)));
+    phrases.retain(|phrase| seen.insert((phrase.words.clone(), phrase.intonation)));
     let mut findings = walk.findings;
     findings.dedup();
     (phrases, findings)
@@ -191,8 +191,8 @@ impl<'a> Walk<'a> {
                     "write the number in words, or use SAY",
                 );
             }
-            for ending in follow.endings() {
-                self.phrases.insert(Phrase { id: id.clone(), words: (*words).to_owned(), ending, role });
+            for intonation in follow.endings() {
+                self.phrases.insert(Phrase { id: id.clone(), words: (*words).to_owned(), intonation, role });
             }
         }
     }
@@ -274,11 +274,11 @@ impl<'a> Walk<'a> {
         match self.numerals.words(form) {
             Ok(words) => {
                 // Any word of a number may be followed by another one.
-                for ending in follow.or(Follow::ON).endings() {
+                for intonation in follow.or(Follow::ON).endings() {
                     self.phrases.extend(words.iter().map(|word| Phrase {
                         id: format!("number/{form}"),
                         words: word.clone(),
-                        ending,
+                        intonation,
                         role: Role::Number,
                     }));
                 }

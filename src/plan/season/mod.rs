@@ -3,8 +3,8 @@
 mod analysis;
 mod course;
 mod onset;
+mod planting_delay;
 mod record;
-mod trade;
 
 pub use analysis::{
     Chances, EndRule, Outlook, Season, SeasonRule, longest_dry_spell, median_slope, weighted_percentile,
@@ -12,8 +12,8 @@ pub use analysis::{
 };
 pub use course::{WetSeason, wet_seasons};
 pub use onset::{Onset, OnsetRule, Window, YearOnset, percentile};
+pub use planting_delay::PlantingDelay;
 pub use record::RainRecord;
-pub use trade::TradeRow;
 
 use std::fmt;
 use std::str::FromStr;
@@ -117,7 +117,7 @@ pub struct ObservedRains {
     /// The rules and the search window.
     pub rule: SeasonRule,
     /// What waiting with the planting costs and saves.
-    pub trade: Vec<TradeRow>,
+    pub planting_delays: Vec<PlantingDelay>,
 }
 
 /// The expected rains of the season to come.
@@ -134,7 +134,7 @@ impl ObservedRains {
     pub fn find(record: &RainRecord, rule: SeasonRule, outlook: Option<Chances>) -> ObservedRains {
         let years = record.onsets(&rule.onset, &rule.window);
         let weights = outlook.map(|chances| rule.weights(record, &years, chances));
-        ObservedRains { years, weights, rule, trade: rule.trade(record) }
+        ObservedRains { years, weights, rule, planting_delays: rule.planting_delays(record) }
     }
 
     /// Days after the window's opening at which `percent` of the years that had an onset have had it.

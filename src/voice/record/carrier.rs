@@ -68,7 +68,7 @@ impl Carriers {
 
     /// The sentence of a phrase; `None` where no statement says it so.
     pub fn of(&self, phrase: &Phrase) -> Option<&Carrier> {
-        self.found.get(&(key(&phrase.words), phrase.ending))
+        self.found.get(&(key(&phrase.words), phrase.intonation))
     }
 }
 
@@ -84,7 +84,7 @@ type Told = (Statement, Vec<Piece>);
 
 impl<'a> Search<'a> {
     fn new(pack: &'a Pack, phrases: &[Phrase]) -> Search<'a> {
-        let wanted = phrases.iter().map(|phrase| (key(&phrase.words), phrase.ending)).collect();
+        let wanted = phrases.iter().map(|phrase| (key(&phrase.words), phrase.intonation)).collect();
         Search { pack, wanted, found: BTreeMap::new() }
     }
 
@@ -127,7 +127,7 @@ impl<'a> Search<'a> {
         for sentence in sentences(pieces) {
             let length = sentence.iter().map(|words| words.text.split_whitespace().count()).sum();
             for (index, words) in sentence.iter().enumerate() {
-                let place = (key(&words.text), words.ending);
+                let place = (key(&words.text), words.intonation);
                 let shorter = self.found.get(&place).is_none_or(|carrier| length < carrier.length);
                 if self.wanted.contains(&place) && shorter {
                     self.found.insert(place, carrier(&sentence, index, length));

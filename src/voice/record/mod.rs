@@ -16,4 +16,4 @@ pub mod words;
 
 pub use carrier::{Carrier, Carriers};
 pub use pace::Pace;
-pub use script::{Group, Line, Material, Message, Needed, Script, script};
+pub use script::{Group, Line, Material, Needed, Script, WantedMessage, script};

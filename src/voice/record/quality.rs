@@ -7,7 +7,7 @@
 
 use super::super::decode::stored;
 use super::super::hum::Hum;
-use super::super::wide;
+use super::super::simd;
 use crate::finding::Finding;
 
 /// Where a fault begins. None of these has a source that measured farmers'
@@ -145,7 +145,7 @@ pub fn measure(rate: u32, samples: &[f32]) -> Measures {
     if let Some(hum) = &hum {
         hum.take_out(rate, &mut clean);
     }
-    let powers: Vec<f64> = clean.chunks_exact(window).map(wide::power).collect();
+    let powers: Vec<f64> = clean.chunks_exact(window).map(simd::power).collect();
     let all = active_power(&powers, 0.0);
     let noise = noise(&powers, all);
     let level = active_power(&powers, noise.unwrap_or(0.0) * OVER_NOISE);
@@ -167,8 +167,8 @@ pub fn measure(rate: u32, samples: &[f32]) -> Measures {
         rumble_dbfs: to_db(rumble(rate, &clean)),
         dc,
         clipped,
-        start_dbfs: to_db(wide::power(start)),
-        end_dbfs: to_db(wide::power(end)),
+        start_dbfs: to_db(simd::power(start)),
+        end_dbfs: to_db(simd::power(end)),
         room_seconds: room(&powers, level, floor),
     }
 }
@@ -177,8 +177,8 @@ pub fn measure(rate: u32, samples: &[f32]) -> Measures {
 fn offset(samples: &[f32], window: usize) -> f64 {
     let (mut sum, mut weights) = (0.0, 0.0);
     for chunk in samples.chunks(window) {
-        let mean = wide::mean(chunk);
-        let weight = 1.0 / ((wide::power(chunk) - mean * mean).max(0.0) + 1e-9);
+        let mean = simd::mean(chunk);
+        let weight = 1.0 / ((simd::power(chunk) - mean * mean).max(0.0) + 1e-9);
         sum += weight * mean;
         weights += weight;
     }
@@ -210,7 +210,7 @@ fn noise(powers: &[f64], speech: f64) -> Option<f64> {
 /// Power below 40 Hz: means over 12 ms thrice, which leave nothing of a voice.
 fn rumble(rate: u32, samples: &[f32]) -> f64 {
     let width = (f64::from(rate) * 0.002) as usize;
-    let mut slow: Vec<f64> = samples.chunks_exact(width.max(1)).map(wide::mean).collect();
+    let mut slow: Vec<f64> = samples.chunks_exact(width.max(1)).map(simd::mean).collect();
     for _ in 0..3 {
         slow = slow.windows(6).map(mean).collect();
     }
@@ -228,7 +228,7 @@ const LOOKED_AT: usize = 256;
 
 /// The share of samples in runs held at the extreme of their sign, wherever a gain has put it since.
 fn clipped(rate: u32, samples: &[f32]) -> f64 {
-    let (lowest, highest) = wide::extremes(samples);
+    let (lowest, highest) = simd::extremes(samples);
     let (low, high) = (EXTREME * lowest.min(-0.02), EXTREME * highest.max(0.02));
     let shortest = ((f64::from(rate) * HELD) as usize).max(3);
     let (mut held, mut run, mut last) = (0, 0, 0f32);
@@ -245,7 +245,7 @@ fn clipped(rate: u32, samples: &[f32]) -> f64 {
         run
     };
     for stretch in samples.chunks(LOOKED_AT) {
-        let (lowest, highest) = wide::extremes(stretch);
+        let (lowest, highest) = simd::extremes(stretch);
         let extreme = highest >= high || lowest <= low;
         for sample in stretch {
             // Where none is extreme, nothing begins once a run that came before has ended.

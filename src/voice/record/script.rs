@@ -22,7 +22,7 @@ use crate::language::{Intonation, Phrase, Piece, Role};
 
 /// A message that the recordings are for.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Message {
+pub struct WantedMessage {
     /// Its title.
     pub title: String,
     /// The case it is told for.
@@ -48,7 +48,7 @@ pub struct Material<'a> {
     /// What the voice has of each; all count as missing where there are none.
     pub states: &'a [ClipState],
     /// The messages that decide what is useful.
-    pub messages: &'a [Message],
+    pub messages: &'a [WantedMessage],
     /// The sentences of the phrases.
     pub carriers: &'a Carriers,
     /// How numbers are counted.
@@ -180,31 +180,31 @@ type Heard = (String, Intonation);
 
 /// Makes the script.
 pub fn script(material: &Material<'_>, needed: Needed) -> Script {
-    let desk = Desk::new(material);
+    let builder = ScriptBuilder::new(material);
     let needs: Vec<BTreeSet<usize>> =
-        material.messages.iter().map(|message| desk.needs(message, needed)).collect();
-    let mut parts = desk.parts_of(&needs);
+        material.messages.iter().map(|message| builder.needs(message, needed)).collect();
+    let mut parts = builder.parts_of(&needs);
     let placed: BTreeSet<usize> = parts.iter().flatten().copied().collect();
     let rest: Vec<usize> =
-        desk.listed(needed).filter(|phrase| !needed.only_messages && !placed.contains(phrase)).collect();
+        builder.listed(needed).filter(|phrase| !needed.only_messages && !placed.contains(phrase)).collect();
     let rest = (!rest.is_empty()).then(|| parts.push(rest)).map(|()| parts.len());
     let mut lines = Vec::new();
     for (part, mut phrases) in (1..).zip(parts) {
-        phrases.sort_by_cached_key(|phrase| desk.place(*phrase));
-        for phrase in desk.apart(phrases) {
-            lines.extend(desk.line(phrase, part, lines.len() + 1, &needs));
+        phrases.sort_by_cached_key(|phrase| builder.place(*phrase));
+        for phrase in builder.apart(phrases) {
+            lines.extend(builder.line(phrase, part, lines.len() + 1, &needs));
         }
     }
-    complete(&mut lines, &needs, &desk);
+    complete(&mut lines, &needs, &builder);
     let lacks_nothing = |message: &usize| needs.get(*message).is_some_and(BTreeSet::is_empty);
     Script { complete: (0..needs.len()).filter(lacks_nothing).collect(), lines, rest }
 }
 
 /// Notes with each line which messages it completes.
-fn complete(lines: &mut [Line], needs: &[BTreeSet<usize>], desk: &Desk<'_>) {
+fn complete(lines: &mut [Line], needs: &[BTreeSet<usize>], builder: &ScriptBuilder<'_>) {
     let mut open = needs.to_vec();
     for line in lines {
-        let Some(phrase) = desk.by_sound.get(&(key(&line.words), line.intonation)) else { continue };
+        let Some(phrase) = builder.by_sound.get(&(key(&line.words), line.intonation)) else { continue };
         for (message, lacking) in open.iter_mut().enumerate() {
             if lacking.remove(phrase) && lacking.is_empty() {
                 line.completes.push(message);
@@ -214,7 +214,7 @@ fn complete(lines: &mut [Line], needs: &[BTreeSet<usize>], desk: &Desk<'_>) {
 }
 
 /// Everything at hand, by the place of a phrase.
-struct Desk<'a> {
+struct ScriptBuilder<'a> {
     material: &'a Material<'a>,
     /// The first phrase of each sound: others differ from it only in case or marks.
     by_sound: BTreeMap<Heard, usize>,
@@ -224,11 +224,11 @@ struct Desk<'a> {
     counted: BTreeMap<(usize, String), usize>,
 }
 
-impl<'a> Desk<'a> {
-    fn new(material: &'a Material<'a>) -> Desk<'a> {
+impl<'a> ScriptBuilder<'a> {
+    fn new(material: &'a Material<'a>) -> ScriptBuilder<'a> {
         let mut by_sound = BTreeMap::new();
         for (index, phrase) in material.phrases.iter().enumerate() {
-            by_sound.entry((key(&phrase.words), phrase.ending)).or_insert(index);
+            by_sound.entry((key(&phrase.words), phrase.intonation)).or_insert(index);
         }
         let used: BTreeSet<&str> =
             material.phrases.iter().filter_map(|phrase| phrase.id.strip_prefix("number/")).collect();
@@ -237,7 +237,7 @@ impl<'a> Desk<'a> {
         let counted = (0..).zip(&forms).flat_map(|(index, form)| {
             count(material.numerals, form).into_iter().map(move |(word, at)| ((index, word), at))
         });
-        Desk { material, by_sound, counted: counted.collect(), forms }
+        ScriptBuilder { material, by_sound, counted: counted.collect(), forms }
     }
 
     fn state(&self, phrase: usize) -> ClipState {
@@ -255,9 +255,9 @@ impl<'a> Desk<'a> {
     }
 
     /// The phrases of a message that are on the script.
-    fn needs(&self, message: &Message, needed: Needed) -> BTreeSet<usize> {
+    fn needs(&self, message: &WantedMessage, needed: Needed) -> BTreeSet<usize> {
         let sounds = message.pieces.iter().filter_map(|piece| match piece {
-            Piece::Words(words) => self.by_sound.get(&(key(&words.text), words.ending)).copied(),
+            Piece::Words(words) => self.by_sound.get(&(key(&words.text), words.intonation)).copied(),
             Piece::Pause(_) => None,
         });
         sounds.filter(|phrase| self.is_listed(*phrase, needed)).collect()
@@ -319,8 +319,8 @@ impl<'a> Desk<'a> {
         let counted = self.counted.get(&(self.form(of), of.words.clone())).copied();
         let position = counted.or_else(|| number.parse().ok()).unwrap_or(usize::MAX);
         let series = matches!(group, Group::Numbers(_) | Group::Months | Group::Units | Group::Dates);
-        let series = series.then_some(of.ending);
-        Some((group, series, message.to_owned(), position, of.ending))
+        let series = series.then_some(of.intonation);
+        Some((group, series, message.to_owned(), position, of.intonation))
     }
 
     /// The phrases with the two endings of the same words not side by side, as far as their group has
@@ -359,7 +359,7 @@ impl<'a> Desk<'a> {
             number,
             id: of.id.clone(),
             words: of.words.clone(),
-            intonation: of.ending,
+            intonation: of.intonation,
             kind: of.role,
             group: self.group(of),
             before: carrier.before,

@@ -8,8 +8,8 @@ use super::WriteError;
 use super::riff::{Wave, fits, format, in_memory};
 use crate::voice::SAMPLE_RATE;
 use crate::voice::noise::{STRETCH, dither};
+use crate::voice::simd::nearest;
 use crate::voice::sound::{PIECE, Sound, pieces};
-use crate::voice::wide::nearest;
 
 /// How a WAV file is written.
 #[derive(Debug, Clone, PartialEq, Eq)]

@@ -8,7 +8,7 @@ use crate::language::Intonation;
 
 /// Whether a cut becomes a clip.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Verdict {
+pub enum CutVerdict {
     /// It does.
     Sure,
     /// A person must say.
@@ -19,16 +19,16 @@ pub enum Verdict {
     Skip,
 }
 
-impl Verdict {
-    const ALL: [Verdict; 4] = [Verdict::Sure, Verdict::Confirm, Verdict::Keep, Verdict::Skip];
+impl CutVerdict {
+    const ALL: [CutVerdict; 4] = [CutVerdict::Sure, CutVerdict::Confirm, CutVerdict::Keep, CutVerdict::Skip];
 
     /// As the list has it.
     pub fn name(self) -> &'static str {
         match self {
-            Verdict::Sure => "sure",
-            Verdict::Confirm => "confirm",
-            Verdict::Keep => "keep",
-            Verdict::Skip => "skip",
+            CutVerdict::Sure => "sure",
+            CutVerdict::Confirm => "confirm",
+            CutVerdict::Keep => "keep",
+            CutVerdict::Skip => "skip",
         }
     }
 }
@@ -45,13 +45,13 @@ pub struct Cut {
     /// How the voice ends.
     pub intonation: Option<Intonation>,
     /// Whether it becomes a clip.
-    pub verdict: Verdict,
+    pub verdict: CutVerdict,
     /// Why, in plain words; empty where nothing is to be said.
     pub remark: String,
 }
 
 impl Cut {
-    pub(super) fn new(line: &Line, place: (String, f64, f64), verdict: Verdict, remark: String) -> Cut {
+    pub(super) fn new(line: &Line, place: (String, f64, f64), verdict: CutVerdict, remark: String) -> Cut {
         Cut {
             place: Some(place),
             line: Some(line.number),
@@ -64,17 +64,20 @@ impl Cut {
 
     pub(super) fn missing(line: &Line) -> Cut {
         let remark = "was not heard: write skip, or where it is and keep";
-        Cut { place: None, ..Cut::new(line, (String::new(), 0.0, 0.0), Verdict::Confirm, remark.to_owned()) }
+        Cut {
+            place: None,
+            ..Cut::new(line, (String::new(), 0.0, 0.0), CutVerdict::Confirm, remark.to_owned())
+        }
     }
 
-    pub(super) fn stray(place: (String, f64, f64), verdict: Verdict, remark: &str) -> Cut {
+    pub(super) fn stray(place: (String, f64, f64), verdict: CutVerdict, remark: &str) -> Cut {
         let (words, remark) = (String::new(), remark.to_owned());
         Cut { place: Some(place), line: None, words, intonation: None, verdict, remark }
     }
 
     /// Whether it becomes a clip.
     pub fn is_taken(&self) -> bool {
-        matches!(self.verdict, Verdict::Sure | Verdict::Keep)
+        matches!(self.verdict, CutVerdict::Sure | CutVerdict::Keep)
     }
 }
 
@@ -179,16 +182,17 @@ impl Rows<'_> {
 
     fn cut<'c>(&mut self, cell: &dyn Fn(&str) -> &'c str) -> Option<Cut> {
         let written = cell("verdict");
-        let verdict = Verdict::ALL.into_iter().find(|verdict| written.eq_ignore_ascii_case(verdict.name()));
+        let verdict =
+            CutVerdict::ALL.into_iter().find(|verdict| written.eq_ignore_ascii_case(verdict.name()));
         let Some(verdict) = verdict else {
             self.problem("verdict", format!("\"{written}\" is not known"), "write sure, keep or skip");
             return None;
         };
-        if verdict == Verdict::Skip {
+        if verdict == CutVerdict::Skip {
             let (words, remark) = (cell("words").to_owned(), cell("remark").to_owned());
             return Some(Cut { place: None, line: None, words, intonation: None, verdict, remark });
         }
-        if verdict == Verdict::Confirm {
+        if verdict == CutVerdict::Confirm {
             let remark = cell("remark");
             let line = cell("line");
             let of = if line.is_empty() { String::new() } else { format!("line {line} ") };

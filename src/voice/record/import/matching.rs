@@ -7,7 +7,7 @@
 //! the weight agrees. Three witnesses weigh each way: lengths, letters, and
 //! whether neighbours sound alike.
 
-use super::letters::{self, Alphabet, Example, FOLDS, Sound, Voice};
+use super::acoustic_model::{self, AcousticModel, Alphabet, Example, FOLDS, FeatureVector};
 use super::pace::{Measure, Pace, normal};
 use super::speech::Span;
 
@@ -27,7 +27,7 @@ pub(super) struct Heard<'a> {
     pub(super) spans: &'a [Span],
     /// The silence before each span in seconds; endless where another recording begins.
     pub(super) gaps: &'a [f64],
-    pub(super) sounds: &'a [Sound],
+    pub(super) features: &'a [FeatureVector],
 }
 
 /// One saying of a line: neighbouring stretches.
@@ -277,9 +277,9 @@ impl<'a> Weigher<'a> {
         span * FOLDS / self.heard.spans.len().max(1)
     }
 
-    fn sounds(&self, first: usize, count: usize) -> Vec<&'a [Sound]> {
+    fn features(&self, first: usize, count: usize) -> Vec<&'a [FeatureVector]> {
         let parts = self.parts(first, count).iter();
-        parts.map(|span| self.heard.sounds.get(span.from..span.to).unwrap_or_default()).collect()
+        parts.map(|span| self.heard.features.get(span.from..span.to).unwrap_or_default()).collect()
     }
 
     /// Learns the letters from a path, and asks them about all likely pairs.
@@ -289,12 +289,12 @@ impl<'a> Weigher<'a> {
             .iter()
             .filter_map(|(line, first, count)| {
                 let letters = self.lines.get(*line)?.letters.as_slice();
-                let sounds = self.sounds(*first, *count);
-                Some(Example { sounds, letters, fold: self.fold(*first) })
+                let features = self.features(*first, *count);
+                Some(Example { features, letters, fold: self.fold(*first) })
             })
             .filter(|example| !example.letters.is_empty())
             .collect();
-        let voice = Voice::learn(&examples, alphabet);
+        let model = AcousticModel::learn(&examples, alphabet);
         let places = likely_places(path, self.heard.spans.len());
         let mut fits = vec![f32::NAN; self.lines.len() * self.heard.spans.len() * MOST_PARTS];
         for (span, place) in places.iter().enumerate() {
@@ -304,7 +304,7 @@ impl<'a> Weigher<'a> {
                 {
                     break;
                 }
-                let table = voice.table(self.fold(span), &self.sounds(span, count));
+                let table = model.table(self.fold(span), &self.features(span, count));
                 let seconds = self.length(span, count);
                 for line in place.saturating_sub(BAND)..(place + BAND).min(self.lines.len()) {
                     let Some(of_line) = self.lines.get(line) else { continue };
@@ -312,7 +312,7 @@ impl<'a> Weigher<'a> {
                     if (seconds / expected).ln().abs() < 1.0 && !of_line.letters.is_empty() {
                         let place = self.place(line, span, count);
                         if let Some(fit) = fits.get_mut(place) {
-                            *fit = letters::fit(&table, &of_line.letters) as f32;
+                            *fit = acoustic_model::fit(&table, &of_line.letters) as f32;
                         }
                     }
                 }
@@ -484,11 +484,11 @@ fn joined(gaps: &[f64]) -> Vec<f64> {
 
 /// For each stretch, whether it sounds like the one before: against what stretches have in common anyway.
 fn likenesses(heard: &Heard<'_>) -> Vec<f64> {
-    let sounds = |span: &Span| heard.sounds.get(span.from..span.to).unwrap_or_default();
+    let features = |span: &Span| heard.features.get(span.from..span.to).unwrap_or_default();
     let apart = |a: usize, b: usize| {
         let (a, b) = heard.spans.get(a).zip(heard.spans.get(b))?;
         let near = (a.length() / b.length()).ln().abs() < 0.45;
-        near.then(|| letters::distance(sounds(a), sounds(b)).max(1e-6).ln())
+        near.then(|| acoustic_model::distance(features(a), features(b)).max(1e-6).ln())
     };
     let count = heard.spans.len();
     let mut strangers: Vec<f64> =

@@ -2,27 +2,27 @@
 //!
 //! ```text
 //! recordings
-//!   -> listen     each once, as a stream: voice, level and shape of every 16 ms
-//!   -> speech     where somebody speaks
-//!   -> matching   which stretch is which line of the script (`pace` and `letters` bear witness),
-//!                 or names, where each file holds one phrase
-//!   -> cuts       a list that a person can read, mend and give back
-//!   -> clips      the recordings once more, cut by the list
-//!   -> shelve     bank.toml with the new clips in it
+//!   -> listen      each once, as a stream: voice, level and shape of every 16 ms
+//!   -> speech      where somebody speaks
+//!   -> matching    which stretch is which line of the script (`pace` and `acoustic_model` bear witness),
+//!                  or names, where each file holds one phrase
+//!   -> cuts        a list that a person can read, mend and give back
+//!   -> clips       the recordings once more, cut by the list
+//!   -> update_bank bank.toml with the new clips in it
 //! ```
 //!
 //! Nothing is guessed: a line that is not sure is put up for confirmation.
 
+mod acoustic_model;
 mod clips;
 mod cuts;
-mod letters;
 mod listen;
 mod matching;
 mod names;
 mod pace;
 mod script;
-mod shelve;
 mod speech;
+mod update_bank;
 mod verdict;
 
 use std::fmt;
@@ -34,10 +34,10 @@ use listen::{Frame, Listener, STEP};
 use speech::Span;
 
 pub use clips::{CutClip, cut_out, file_name};
-pub use cuts::{Cut, Verdict, read as read_cuts, write as write_cuts};
+pub use cuts::{Cut, CutVerdict, read as read_cuts, write as write_cuts};
 pub use names::are_phrases;
 pub use script::{Line, read as read_script};
-pub use shelve::{Consent, NewClip, shelve};
+pub use update_bank::{Consent, NewClip, update_bank};
 pub use verdict::{match_files, match_session};
 
 /// The longest session, in seconds.

@@ -2,8 +2,8 @@
 
 use super::super::super::spelling::key;
 use super::HeardRecording;
-use super::cuts::{Cut, Verdict};
-use super::letters::{Alphabet, sounds};
+use super::acoustic_model::{Alphabet, features};
+use super::cuts::{Cut, CutVerdict};
 use super::listen::{Frame, STEP};
 use super::matching::{self, Heard, Matched, Take, lay};
 use super::names::{self, Named};
@@ -112,7 +112,7 @@ pub fn match_session(script: &[Line], recordings: &[HeardRecording]) -> Vec<Cut>
     let frames: Vec<Frame> =
         recordings.iter().flat_map(|recording| recording.frames.iter().copied()).collect();
     let heard =
-        Heard { spans: &session.spans, gaps: &session.gaps, sounds: &sounds(&frames, &session.spans) };
+        Heard { spans: &session.spans, gaps: &session.gaps, features: &features(&frames, &session.spans) };
     let matching = lay(&lines, &heard, &alphabet);
     let mut rows: Vec<(usize, Cut)> = Vec::new();
     let mut so_far = 0;
@@ -149,7 +149,7 @@ fn rows_of(
         let (recording, from, to) = session.place(take.first, take.count)?;
         let (verdict, remark) = match at == last {
             true => judge(matched, take, near_slip, (session, extra)),
-            false => (Verdict::Skip, format!("said again later (take {} of {})", at + 1, last + 1)),
+            false => (CutVerdict::Skip, format!("said again later (take {} of {})", at + 1, last + 1)),
         };
         Some((take.first, Cut::new(line, (recording, from, to), verdict, remark)))
     };
@@ -162,7 +162,7 @@ fn judge(
     take: &Take,
     near_slip: bool,
     (session, extra): (&Session<'_>, &[usize]),
-) -> (Verdict, String) {
+) -> (CutVerdict, String) {
     let mut doubts = Vec::new();
     if matched.takes.len() > 1 {
         doubts.push(format!("said {} times, the last is taken", matched.takes.len()));
@@ -205,8 +205,8 @@ fn strange_length(factor: f64) -> Option<String> {
         .then(|| format!("takes {factor:.1} times as long as its words should"))
 }
 
-fn decide(doubts: Vec<String>) -> (Verdict, String) {
-    let verdict = if doubts.is_empty() { Verdict::Sure } else { Verdict::Confirm };
+fn decide(doubts: Vec<String>) -> (CutVerdict, String) {
+    let verdict = if doubts.is_empty() { CutVerdict::Sure } else { CutVerdict::Confirm };
     (verdict, doubts.join("; "))
 }
 
@@ -214,8 +214,8 @@ fn stray(session: &Session<'_>, index: usize) -> Option<Cut> {
     let place = session.place(index, 1)?;
     let (span, _) = session.span(index)?;
     let (verdict, remark) = match span.voiced < 0.35 {
-        true => (Verdict::Skip, "a noise"),
-        false => (Verdict::Confirm, "belongs to no line: write skip, or the number of its line and keep"),
+        true => (CutVerdict::Skip, "a noise"),
+        false => (CutVerdict::Confirm, "belongs to no line: write skip, or the number of its line and keep"),
     };
     Some(Cut::stray(place, verdict, remark))
 }
@@ -264,7 +264,7 @@ pub fn match_files(script: &[Line], recordings: &[HeardRecording]) -> Result<Vec
         }
         let (verdict, remark) = match is_last {
             true => decide(doubts),
-            false => (Verdict::Skip, "another file says it again".to_owned()),
+            false => (CutVerdict::Skip, "another file says it again".to_owned()),
         };
         let session = Session::new(std::slice::from_ref(recording));
         if let Some(place) = session.place(0, session.spans.len()) {

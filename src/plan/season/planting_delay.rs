@@ -12,7 +12,7 @@ const STEP: u64 = 10;
 
 /// One choice: plant on the first wet window from this day on, whatever comes after it.
 #[derive(Debug, Clone, PartialEq, Serialize)]
-pub struct TradeRow {
+pub struct PlantingDelay {
     /// The first day on which one would plant.
     pub from: MonthDay,
     /// Years that could be judged.
@@ -28,7 +28,7 @@ pub struct TradeRow {
 
 impl SeasonRule {
     /// The choices from the opening of the window to its end, every ten days.
-    pub fn trade(&self, record: &RainRecord) -> Vec<TradeRow> {
+    pub fn planting_delays(&self, record: &RainRecord) -> Vec<PlantingDelay> {
         let years: Vec<(NaiveDate, NaiveDate)> = record
             .onsets(&self.onset, &self.window)
             .iter()
@@ -38,19 +38,19 @@ impl SeasonRule {
         (0..)
             .step_by(STEP as usize)
             .take_while(|wait| i64::try_from(*wait).is_ok_and(|wait| wait <= length))
-            .filter_map(|wait| self.trade_row(record, &years, wait))
+            .filter_map(|wait| self.planting_delay(record, &years, wait))
             .collect()
     }
 
-    fn trade_row(
+    fn planting_delay(
         &self,
         record: &RainRecord,
         years: &[(NaiveDate, NaiveDate)],
         wait: u64,
-    ) -> Option<TradeRow> {
+    ) -> Option<PlantingDelay> {
         let unchecked = self.onset.without_look_ahead();
         let first = years.first()?.0.checked_add_days(Days::new(wait))?;
-        let mut row = TradeRow {
+        let mut row = PlantingDelay {
             from: MonthDay::of(first),
             years: 0,
             planted_years: 0,

@@ -15,27 +15,27 @@ use super::speech::Span;
 /// The shape and how it changes.
 const SIZE: usize = 2 * SHAPE;
 /// One frame as the model sees it: mean 0 and spread 1 over the session.
-pub(super) type Sound = [f32; SIZE];
+pub(super) type FeatureVector = [f32; SIZE];
 
 /// The frames of all speech, evened over the session.
-pub(super) fn sounds(heard: &[Frame], spans: &[Span]) -> Vec<Sound> {
+pub(super) fn features(heard: &[Frame], spans: &[Span]) -> Vec<FeatureVector> {
     let at =
         |index: usize| heard.get(index.min(heard.len().saturating_sub(1))).map_or([0.0; SHAPE], |f| f.shape);
-    let sound = |index: usize| -> Sound {
+    let vector = |index: usize| -> FeatureVector {
         let (before, now, after) = (at(index.saturating_sub(2)), at(index), at(index + 2));
-        let mut sound = [0.0; SIZE];
+        let mut vector = [0.0; SIZE];
         let change = before.iter().zip(after).map(|(before, after)| after - before);
-        sound.iter_mut().zip(now.into_iter().chain(change)).for_each(|(to, from)| *to = from);
-        sound
+        vector.iter_mut().zip(now.into_iter().chain(change)).for_each(|(to, from)| *to = from);
+        vector
     };
-    let mut all: Vec<Sound> = (0..heard.len()).map(sound).collect();
+    let mut all: Vec<FeatureVector> = (0..heard.len()).map(vector).collect();
     let mut of_speech = Sums::default();
     for span in spans {
-        all.get(span.from..span.to).unwrap_or_default().iter().for_each(|sound| of_speech.add(sound));
+        all.get(span.from..span.to).unwrap_or_default().iter().for_each(|vector| of_speech.add(vector));
     }
     let (mean, variance) = of_speech.moments();
-    for sound in &mut all {
-        for ((value, mean), variance) in sound.iter_mut().zip(&mean).zip(&variance) {
+    for vector in &mut all {
+        for ((value, mean), variance) in vector.iter_mut().zip(&mean).zip(&variance) {
             *value = (*value - mean) / variance.max(1e-6).sqrt();
         }
     }
@@ -71,8 +71,8 @@ fn parts(letter: char) -> [Option<char>; 2] {
 #[derive(Debug, Clone)]
 struct Sums {
     count: f32,
-    sum: Sound,
-    squares: Sound,
+    sum: FeatureVector,
+    squares: FeatureVector,
 }
 
 impl Default for Sums {
@@ -82,9 +82,9 @@ impl Default for Sums {
 }
 
 impl Sums {
-    fn add(&mut self, sound: &Sound) {
+    fn add(&mut self, vector: &FeatureVector) {
         self.count += 1.0;
-        for ((sum, square), value) in self.sum.iter_mut().zip(&mut self.squares).zip(sound) {
+        for ((sum, square), value) in self.sum.iter_mut().zip(&mut self.squares).zip(vector) {
             *sum += value;
             *square += value * value;
         }
@@ -96,7 +96,7 @@ impl Sums {
         self.squares.iter_mut().zip(other.squares).for_each(|(to, from)| *to += from);
     }
 
-    fn moments(&self) -> (Sound, Sound) {
+    fn moments(&self) -> (FeatureVector, FeatureVector) {
         let count = self.count.max(1.0);
         let mean = self.sum.map(|sum| sum / count);
         let mut variance = self.squares.map(|square| square / count);
@@ -107,27 +107,27 @@ impl Sums {
 
 /// A letter as a normal distribution.
 #[derive(Debug, Clone)]
-struct Letter {
-    mean: Sound,
-    precision: Sound,
+struct LetterModel {
+    mean: FeatureVector,
+    precision: FeatureVector,
     constant: f32,
 }
 
-impl Letter {
+impl LetterModel {
     /// Few examples say little: they are drawn to what all letters have in common (mean 0, spread 1).
-    fn new(sums: &Sums) -> Letter {
+    fn new(sums: &Sums) -> LetterModel {
         let (mean, variance) = sums.moments();
         let trust = sums.count / (sums.count + 8.0);
         let variance = variance.map(|value| (trust * value.max(0.05) + 1.0 - trust).max(0.1));
-        Letter {
+        LetterModel {
             mean: mean.map(|value| trust * value),
             precision: variance.map(|value| 1.0 / value),
             constant: -0.5 * variance.iter().map(|value| value.ln()).sum::<f32>(),
         }
     }
 
-    fn score(&self, sound: &Sound) -> f32 {
-        let off = sound.iter().zip(&self.mean).zip(&self.precision);
+    fn score(&self, vector: &FeatureVector) -> f32 {
+        let off = vector.iter().zip(&self.mean).zip(&self.precision);
         self.constant
             - 0.5 * off.map(|((x, mean), precision)| (x - mean) * (x - mean) * precision).sum::<f32>()
     }
@@ -135,7 +135,7 @@ impl Letter {
 
 /// A take used for learning: which stretch, which letters, and in which fold.
 pub(super) struct Example<'a> {
-    pub(super) sounds: Vec<&'a [Sound]>,
+    pub(super) features: Vec<&'a [FeatureVector]>,
     pub(super) letters: &'a [usize],
     pub(super) fold: usize,
 }
@@ -150,50 +150,50 @@ const REACH: usize = 3;
 const SILENT: f32 = -3.0;
 
 /// For each fold, the letters learnt from the others.
-pub(super) struct Voice(Vec<Vec<Letter>>);
+pub(super) struct AcousticModel(Vec<Vec<LetterModel>>);
 
-impl Voice {
-    pub(super) fn learn(examples: &[Example<'_>], alphabet: &Alphabet) -> Voice {
+impl AcousticModel {
+    pub(super) fn learn(examples: &[Example<'_>], alphabet: &Alphabet) -> AcousticModel {
         let size = alphabet.0.len();
         let mut sums = vec![vec![Sums::default(); size]; FOLDS];
         for example in examples {
-            let frames = example.sounds.iter().map(|part| part.len()).sum::<usize>();
+            let frames = example.features.iter().map(|part| part.len()).sum::<usize>();
             let letters = example.letters.len();
             let evenly: Vec<usize> = (0..frames).map(|at| at * letters / frames.max(1)).collect();
             learn_from(&mut sums, example, &evenly);
         }
-        let mut voice = Voice::from(&sums);
+        let mut model = AcousticModel::from(&sums);
         for _ in 0..ROUNDS {
-            let all = voice.0.pop().unwrap_or_default();
+            let all = model.0.pop().unwrap_or_default();
             sums.iter_mut().for_each(|fold| fold.fill(Sums::default()));
             for example in examples {
-                let table = table(&all, &example.sounds);
+                let table = table(&all, &example.features);
                 let (_, places) = best_path(&table, example.letters, true);
                 learn_from(&mut sums, example, &places);
             }
-            voice = Voice::from(&sums);
+            model = AcousticModel::from(&sums);
         }
-        voice
+        model
     }
 
     /// One model for each fold, and last one that has heard all.
-    fn from(sums: &[Vec<Sums>]) -> Voice {
+    fn from(sums: &[Vec<Sums>]) -> AcousticModel {
         let size = sums.first().map_or(0, Vec::len);
         let without = |deaf: usize| {
             let letters = (0..size).map(|letter| {
                 let mut sum = Sums::default();
                 let folds = sums.iter().enumerate().filter(|(fold, _)| *fold != deaf);
                 folds.filter_map(|(_, fold)| fold.get(letter)).for_each(|fold| sum.add_all(fold));
-                Letter::new(&sum)
+                LetterModel::new(&sum)
             });
             letters.collect()
         };
-        Voice((0..=FOLDS).map(without).collect())
+        AcousticModel((0..=FOLDS).map(without).collect())
     }
 
     /// How each frame goes with each letter, and with any letter.
-    pub(super) fn table(&self, fold: usize, sounds: &[&[Sound]]) -> Vec<Vec<f32>> {
-        self.0.get(fold).map(|letters| table(letters, sounds)).unwrap_or_default()
+    pub(super) fn table(&self, fold: usize, features: &[&[FeatureVector]]) -> Vec<Vec<f32>> {
+        self.0.get(fold).map(|letters| table(letters, features)).unwrap_or_default()
     }
 }
 
@@ -205,18 +205,18 @@ pub(super) fn fit(table: &[Vec<f32>], letters: &[usize]) -> f64 {
 
 fn learn_from(sums: &mut [Vec<Sums>], example: &Example<'_>, places: &[usize]) {
     let Some(fold) = sums.get_mut(example.fold) else { return };
-    for (sound, place) in example.sounds.iter().copied().flatten().zip(places) {
+    for (vector, place) in example.features.iter().copied().flatten().zip(places) {
         let letter = example.letters.get(*place).and_then(|letter| fold.get_mut(*letter));
         if let Some(sum) = letter {
-            sum.add(sound);
+            sum.add(vector);
         }
     }
 }
 
 /// Each letter's score less that of the best letters on the average: what is left tells letters apart.
-fn table(letters: &[Letter], sounds: &[&[Sound]]) -> Vec<Vec<f32>> {
-    let row = |sound: &Sound| {
-        let mut row: Vec<f32> = letters.iter().map(|letter| letter.score(sound)).collect();
+fn table(letters: &[LetterModel], features: &[&[FeatureVector]]) -> Vec<Vec<f32>> {
+    let row = |vector: &FeatureVector| {
+        let mut row: Vec<f32> = letters.iter().map(|letter| letter.score(vector)).collect();
         let best = row.iter().copied().fold(f32::MIN, f32::max);
         let any =
             best + (row.iter().map(|score| (score - best).exp()).sum::<f32>() / row.len().max(1) as f32).ln();
@@ -224,7 +224,7 @@ fn table(letters: &[Letter], sounds: &[&[Sound]]) -> Vec<Vec<f32>> {
         row.iter_mut().for_each(|score| *score = (*score - any).max(-12.0));
         row
     };
-    sounds.iter().copied().flatten().map(row).collect()
+    features.iter().copied().flatten().map(row).collect()
 }
 
 /// The best way through the letters, in order, and the place of each frame in them if asked for.
@@ -274,8 +274,8 @@ fn best_path(table: &[Vec<f32>], letters: &[usize], trace: bool) -> (f32, Vec<us
 }
 
 /// How far two stretches are from each other, a frame, along the best way through both (time warping).
-pub(super) fn distance(one: &[Sound], other: &[Sound]) -> f64 {
-    let apart = |a: &Sound, b: &Sound| {
+pub(super) fn distance(one: &[FeatureVector], other: &[FeatureVector]) -> f64 {
+    let apart = |a: &FeatureVector, b: &FeatureVector| {
         a.iter().zip(b).take(SHAPE).map(|(a, b)| (a - b) * (a - b)).sum::<f32>().sqrt()
     };
     let mut before: Vec<f32> = vec![f32::INFINITY; other.len() + 1];

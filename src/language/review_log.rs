@@ -12,7 +12,7 @@ use super::check::{SOURCE, TEXT_FILES, text_of};
 use super::wording::{Unit, units};
 use crate::data::Data;
 use crate::finding::Finding;
-use crate::table;
+use crate::toml_reader;
 
 /// The file in the pack's folder.
 pub const FILE: &str = "review.toml";
@@ -40,19 +40,19 @@ fn texts(data: &dyn Data, tag: &str) -> Vec<Text> {
     texts
 }
 
-/// A short print of a text, by which it is known again.
-pub(super) fn print(text: &str) -> String {
+/// A short fingerprint of a text, by which it is known again.
+pub(super) fn fingerprint(text: &str) -> String {
     Uuid::new_v5(&Uuid::NAMESPACE_OID, text.as_bytes()).simple().to_string().chars().take(12).collect()
 }
 
 /// What is remembered of one text.
 #[derive(Debug, Clone, PartialEq, Eq)]
-pub(super) struct Kept {
+pub(super) struct ReviewEntry {
     file: String,
     id: String,
-    /// Print of the source it was made from.
+    /// Fingerprint of the source it was made from.
     pub(super) source: String,
-    /// Print of the text itself.
+    /// Fingerprint of the text itself.
     pub(super) text: String,
     /// The role of who has reviewed it.
     pub(super) by: Option<String>,
@@ -61,44 +61,44 @@ pub(super) struct Kept {
 
 /// All that a pack remembers.
 #[derive(Debug, Clone, Default)]
-pub struct Memory {
-    entries: Vec<Kept>,
+pub struct ReviewLog {
+    entries: Vec<ReviewEntry>,
     /// What is wrong with the file.
     pub findings: Vec<Finding>,
 }
 
-impl Memory {
-    /// Reads a pack's memory; none where there is no file.
-    pub fn load(data: &dyn Data, tag: &str) -> Memory {
+impl ReviewLog {
+    /// Reads a pack's log; none where there is no file.
+    pub fn load(data: &dyn Data, tag: &str) -> ReviewLog {
         let path = format!("locales/{tag}/{FILE}");
-        let Some(bytes) = data.read(&path) else { return Memory::default() };
+        let Some(bytes) = data.read(&path) else { return ReviewLog::default() };
         let text = String::from_utf8_lossy(&bytes).into_owned();
-        let (entries, findings) = table::read(&path, &text, |_, root| {
+        let (entries, findings) = toml_reader::read(&path, &text, |_, root| {
             let entries = root.tables("text").into_iter().filter_map(|table| {
-                let kept = (table.text("file"), table.text("id"), table.text("source"), table.text("text"));
+                let fields = (table.text("file"), table.text("id"), table.text("source"), table.text("text"));
                 let (by, on) = (table.text("by"), table.date("on"));
                 table.finish();
-                let (Some(file), Some(id), Some(source), Some(text)) = kept else { return None };
-                Some(Kept { file, id, source, text, by, on })
+                let (Some(file), Some(id), Some(source), Some(text)) = fields else { return None };
+                Some(ReviewEntry { file, id, source, text, by, on })
             });
             Some(entries.collect::<Vec<_>>())
         });
-        Memory { entries: entries.unwrap_or_default(), findings }
+        ReviewLog { entries: entries.unwrap_or_default(), findings }
     }
 
-    pub(super) fn entry(&self, file: &str, id: &str) -> Option<&Kept> {
-        self.entries.iter().find(|kept| kept.file == file && kept.id == id)
+    pub(super) fn entry(&self, file: &str, id: &str) -> Option<&ReviewEntry> {
+        self.entries.iter().find(|entry| entry.file == file && entry.id == id)
     }
 
     pub(super) fn is_reviewed(&self, file: &str, id: &str, text: &str) -> bool {
-        self.entry(file, id).is_some_and(|kept| kept.by.is_some() && kept.text == print(text))
+        self.entry(file, id).is_some_and(|entry| entry.by.is_some() && entry.text == fingerprint(text))
     }
 
     /// Who has reviewed, each with the last date.
     pub fn reviews(&self) -> BTreeMap<String, String> {
         let mut reviews: BTreeMap<String, String> = BTreeMap::new();
-        for kept in &self.entries {
-            if let (Some(by), Some(on)) = (&kept.by, kept.on) {
+        for entry in &self.entries {
+            if let (Some(by), Some(on)) = (&entry.by, entry.on) {
                 let last = reviews.entry(by.clone()).or_default();
                 *last = last.clone().max(on.to_string());
             }
@@ -156,7 +156,7 @@ impl Memory {
         let mut reviewed = 0;
         for Text { file, unit, source, untranslated } in texts(data, tag) {
             let Some(source) = source else { continue };
-            let now = print(&unit.text);
+            let now = fingerprint(&unit.text);
             let before = self.entry(file, &unit.id).cloned();
             if untranslated && before.is_none() {
                 continue;
@@ -167,10 +167,10 @@ impl Memory {
             reviewed += usize::from(asked.is_some());
             entries.push(match (before, asked) {
                 (Some(before), None) if same_text && review.is_some() => before,
-                (before, asked) => Kept {
+                (before, asked) => ReviewEntry {
                     file: file.to_owned(),
                     id: unit.id,
-                    source: print(&source.text),
+                    source: fingerprint(&source.text),
                     text: now,
                     by: asked
                         .map(|(role, _)| role.to_owned())
@@ -186,12 +186,12 @@ impl Memory {
     /// The file's text.
     pub fn to_toml(&self) -> String {
         let mut text = "# Kept by `kabla language keep` and `kabla language review`: what each text was made from, and who has reviewed it.\n".to_owned();
-        for kept in &self.entries {
+        for entry in &self.entries {
             text.push_str(&format!(
                 "\n[[text]]\nfile = \"{}\"\nid = \"{}\"\nsource = \"{}\"\ntext = \"{}\"\n",
-                kept.file, kept.id, kept.source, kept.text
+                entry.file, entry.id, entry.source, entry.text
             ));
-            if let (Some(by), Some(on)) = (&kept.by, kept.on) {
+            if let (Some(by), Some(on)) = (&entry.by, entry.on) {
                 text.push_str(&format!("by = \"{by}\"\non = {on}\n"));
             }
         }

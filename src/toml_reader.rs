@@ -22,11 +22,11 @@ pub(crate) struct Source<'t> {
 pub(crate) fn read<T>(
     name: &str,
     text: &str,
-    read: impl FnOnce(&Source<'_>, &Table<'_>) -> T,
+    read: impl FnOnce(&Source<'_>, &TomlTable<'_>) -> T,
 ) -> (T, Vec<Finding>) {
     let (document, problems) = DeTable::parse_recoverable(text);
     let source = Source { name, text, findings: RefCell::default() };
-    let root = Table::root(&source, document.get_ref());
+    let root = TomlTable::root(&source, document.get_ref());
     let made = read(&source, &root);
     root.finish();
     let mut findings = source.findings.into_inner();
@@ -85,7 +85,7 @@ impl Source<'_> {
 }
 
 /// One table of the text.
-pub(crate) struct Table<'t> {
+pub(crate) struct TomlTable<'t> {
     source: &'t Source<'t>,
     /// Dotted name with a trailing dot; empty for the root.
     prefix: String,
@@ -94,9 +94,9 @@ pub(crate) struct Table<'t> {
     asked: RefCell<BTreeSet<&'static str>>,
 }
 
-impl<'t> Table<'t> {
-    fn root(source: &'t Source<'t>, table: &'t DeTable<'t>) -> Table<'t> {
-        Table { source, prefix: String::new(), offset: 0, table: Some(table), asked: RefCell::default() }
+impl<'t> TomlTable<'t> {
+    fn root(source: &'t Source<'t>, table: &'t DeTable<'t>) -> TomlTable<'t> {
+        TomlTable { source, prefix: String::new(), offset: 0, table: Some(table), asked: RefCell::default() }
     }
 
     fn entry(&self, key: &'static str) -> Option<&'t Spanned<DeValue<'t>>> {
@@ -333,7 +333,7 @@ impl<'t> Table<'t> {
     }
 
     /// A table within this one; where it is absent, every field of it is.
-    pub(crate) fn table(&self, key: &'static str) -> Table<'t> {
+    pub(crate) fn table(&self, key: &'static str) -> TomlTable<'t> {
         let entry = self.entry(key);
         let table = entry.and_then(|value| match value.get_ref() {
             DeValue::Table(table) => Some(table),
@@ -342,7 +342,7 @@ impl<'t> Table<'t> {
                 None
             }
         });
-        Table {
+        TomlTable {
             source: self.source,
             prefix: format!("{}{key}.", self.prefix),
             offset: entry.map_or(self.offset, |value| value.span().start),
@@ -352,7 +352,7 @@ impl<'t> Table<'t> {
     }
 
     /// The tables of an array such as `[[container]]`.
-    pub(crate) fn tables(&self, key: &'static str) -> Vec<Table<'t>> {
+    pub(crate) fn tables(&self, key: &'static str) -> Vec<TomlTable<'t>> {
         let Some(entry) = self.entry(key) else { return Vec::new() };
         let DeValue::Array(values) = entry.get_ref() else {
             self.wrong_type(key, &format!("a list of tables [[{key}]]"), entry.get_ref());
@@ -361,7 +361,7 @@ impl<'t> Table<'t> {
         let mut tables = Vec::new();
         for (index, value) in values.iter().enumerate() {
             match value.get_ref() {
-                DeValue::Table(table) => tables.push(Table {
+                DeValue::Table(table) => tables.push(TomlTable {
                     source: self.source,
                     prefix: format!("{}{key}[{}].", self.prefix, index + 1),
                     offset: value.span().start,

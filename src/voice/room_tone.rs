@@ -4,21 +4,21 @@ use std::f64::consts::PI;
 use std::sync::{Arc, LazyLock};
 
 use super::SAMPLE_RATE;
+use super::clip_loudness::ClipLoudness;
 use super::noise::triangular;
-use super::steps::Steps;
-use super::tally::Tally;
+use super::pcm16::Pcm16;
 
 /// Frames of room tone before it repeats: 2.7 s, too long to be heard as a pattern.
 const TONE: u32 = 1 << 17;
 /// Frames over which a recorded room fades into itself: 50 ms.
-const SEAM: usize = SAMPLE_RATE as usize / 20;
+const CROSSFADE: usize = SAMPLE_RATE as usize / 20;
 /// What the low-pass of the room tone, near 1200 Hz, lets in of each new value.
 const PASS: f64 = 0.15;
 
 /// What is heard again and again; it repeats without a seam.
 #[derive(Debug, Clone)]
-pub(super) struct Room {
-    sound: Arc<Steps>,
+pub(super) struct RoomTone {
+    sound: Arc<Pcm16>,
     /// To be applied to them.
     pub(super) gain: f32,
     /// Their mean square after the weighting filters.
@@ -27,34 +27,34 @@ pub(super) struct Room {
     peak: f64,
 }
 
-impl Room {
+impl RoomTone {
     /// Noise as of a quiet room.
-    pub(super) fn quiet(dbfs: f64) -> Room {
-        ROOM.clone().raised(10f64.powf(dbfs / 20.0))
+    pub(super) fn quiet(dbfs: f64) -> RoomTone {
+        QUIET.clone().raised(10f64.powf(dbfs / 20.0))
     }
 
     /// A room as recorded: its end is faded into its beginning.
-    pub(super) fn recorded(recorded: &[f32]) -> Room {
-        let seam = (recorded.len() / 4).min(SEAM);
-        let (body, end) = recorded.split_at(recorded.len() - seam);
+    pub(super) fn recorded(recorded: &[f32]) -> RoomTone {
+        let crossfade = (recorded.len() / 4).min(CROSSFADE);
+        let (body, end) = recorded.split_at(recorded.len() - crossfade);
         let fading = end.iter().enumerate().map(|(index, sample)| {
             // Two stretches of noise are not alike: their powers are to sum to one, not their values.
-            let rising = PI / 2.0 * (index as f64 + 0.5) / seam as f64;
+            let rising = PI / 2.0 * (index as f64 + 0.5) / crossfade as f64;
             (rising.sin() as f32, rising.cos() as f32 * sample)
         });
         let start = body.iter().zip(fading).map(|(sample, (rising, ending))| rising * sample + ending);
-        Room::of(start.chain(body.iter().skip(seam).copied()).collect())
+        RoomTone::of(start.chain(body.iter().skip(crossfade).copied()).collect())
     }
 
-    fn of(samples: Vec<f32>) -> Room {
-        let Tally { sums, peak, .. } = Tally::of(&samples);
+    fn of(samples: Vec<f32>) -> RoomTone {
+        let ClipLoudness { sums, peak, .. } = ClipLoudness::of(&samples);
         let sum: f64 = sums.into_iter().map(f64::from).sum();
         let weighted = sum / samples.len().max(1) as f64;
-        Room { sound: Steps::of(&samples).into(), gain: 1.0, weighted, peak: peak.into() }
+        RoomTone { sound: Pcm16::of(&samples).into(), gain: 1.0, weighted, peak: peak.into() }
     }
 
     /// Louder or quieter.
-    pub(super) fn raised(mut self, gain: f64) -> Room {
+    pub(super) fn raised(mut self, gain: f64) -> RoomTone {
         self.gain *= gain as f32;
         self
     }
@@ -86,7 +86,7 @@ impl Room {
 }
 
 /// The quiet room at a level of 1.
-static ROOM: LazyLock<Room> = LazyLock::new(|| {
+static QUIET: LazyLock<RoomTone> = LazyLock::new(|| {
     let white = |place: u32| f64::from(triangular(0x5EED, place));
     let mut low = 0f64;
     let mut pass = |place: u32| {
@@ -99,5 +99,5 @@ static ROOM: LazyLock<Room> = LazyLock::new(|| {
     });
     let tone: Vec<f64> = (0..TONE).map(pass).collect();
     let power = tone.iter().map(|value| value * value).sum::<f64>() / f64::from(TONE);
-    Room::of(tone.into_iter().map(|value| (value / power.sqrt()) as f32).collect())
+    RoomTone::of(tone.into_iter().map(|value| (value / power.sqrt()) as f32).collect())
 });

@@ -38,7 +38,7 @@ const CODE: &str = "a code such as S01: letters, digits and - without spaces, an
 ///
 /// # Errors
 /// All that is missing for a first import, or stands in the way of a later one.
-pub fn shelve(
+pub fn update_bank(
     (language, voice): (&str, &str),
     before: Option<&str>,
     consent: &Consent,
@@ -63,11 +63,11 @@ pub fn shelve(
     if let Some(room_tone) = room_tone {
         bank.insert("room_tone", value(room_tone));
     }
-    let shelf = bank.entry("clip").or_insert(Item::ArrayOfTables(ArrayOfTables::new()));
-    let Some(shelf) = shelf.as_array_of_tables_mut() else {
+    let entries = bank.entry("clip").or_insert(Item::ArrayOfTables(ArrayOfTables::new()));
+    let Some(entries) = entries.as_array_of_tables_mut() else {
         return Err(vec![Finding::error("is not a list of tables [[clip]]").file(&path).field("clip")]);
     };
-    clips.iter().for_each(|clip| enter(shelf, clip));
+    clips.iter().for_each(|clip| enter(entries, clip));
     Ok(bank.to_string())
 }
 
@@ -112,7 +112,7 @@ fn is_code(text: &str) -> bool {
 }
 
 /// In the place of the entry with the same words and intonation, or at the end.
-fn enter(shelf: &mut ArrayOfTables, clip: &NewClip) {
+fn enter(entries: &mut ArrayOfTables, clip: &NewClip) {
     let is_same = |table: &Table| {
         let text = |field: &str| table.get(field).and_then(Item::as_str);
         text("words").is_some_and(|words| key(words) == key(&clip.words))
@@ -133,10 +133,10 @@ fn enter(shelf: &mut ArrayOfTables, clip: &NewClip) {
             }
         }
     };
-    if let Some(table) = shelf.iter_mut().find(|table| is_same(table)) {
+    if let Some(table) = entries.iter_mut().find(|table| is_same(table)) {
         return set(table);
     }
     let mut table = Table::new();
     set(&mut table);
-    shelf.push(table);
+    entries.push(table);
 }

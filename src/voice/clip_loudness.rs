@@ -14,7 +14,7 @@ pub(super) const GRAIN: usize = SAMPLE_RATE as usize / 200;
 
 /// What the sounding part of a clip amounts to.
 #[derive(Debug, Clone, Default, PartialEq)]
-pub(super) struct Tally {
+pub(super) struct ClipLoudness {
     /// The sum of squares after the weighting filters, of each grain; the last may be shorter.
     pub(super) sums: Vec<f32>,
     /// The highest peak at and between samples, as a factor of full scale.
@@ -23,15 +23,15 @@ pub(super) struct Tally {
     pub(super) peak_at: usize,
 }
 
-impl Tally {
+impl ClipLoudness {
     /// Of samples that are numbers.
-    pub(super) fn of(sounding: &[f32]) -> Tally {
+    pub(super) fn of(sounding: &[f32]) -> ClipLoudness {
         let mut whole = Cow::Borrowed(sounding);
         if !sounding.len().is_multiple_of(GRAIN) {
             whole.to_mut().resize(sounding.len().next_multiple_of(GRAIN), 0.0);
         }
         let weighted = Weighted::of::<GRAIN, { GRAIN / STRIDE }>(&&*whole);
-        weighted.map_or_else(Tally::default, |weighted| Tally {
+        weighted.map_or_else(ClipLoudness::default, |weighted| ClipLoudness {
             sums: weighted.sums.into_iter().map(|sum| sum as f32).collect(),
             peak: weighted.true_peak as f32,
             peak_at: weighted.peak_at,

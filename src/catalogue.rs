@@ -1,0 +1,116 @@
+//! Lists that the rest of the program is derived from: each entry is declared once, with all that is known of it.
+//!
+//! [`catalogue!`] declares an enum whose entries have a name and columns; [`coded!`] one whose
+//! entries have a code and values of their own. An entry without one of its columns does not
+//! compile, and no list of entries is written twice.
+
+/// Declares an enum and a struct of its columns: `ALL` in order, `name`, `from_name`, and one function for each
+/// column. It serialises as its name.
+///
+/// ```text
+/// catalogue! {
+///     /// A fruit.
+///     pub enum Fruit: FruitEntry {
+///         /// What a basket of it weighs.
+///         weight: Kilograms,
+///     }
+///     /// Picked ripe.
+///     Mango = "mango" { weight: Kilograms(12.0) }
+/// }
+/// ```
+macro_rules! catalogue {
+    (
+        $(#[$meta:meta])*
+        $vis:vis enum $Kind:ident: $Entry:ident { $($(#[$column_meta:meta])* $column:ident: $Column:ty),* $(,)? }
+        $($(#[$variant_meta:meta])* $Variant:ident = $name:expr $(, { $($given:ident: $value:expr),* $(,)? })?;)+
+    ) => {
+        $(#[$meta])*
+        #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+        $vis enum $Kind {
+            $($(#[$variant_meta])* $Variant,)+
+        }
+
+        #[derive(Debug, Clone, Copy)]
+        struct $Entry {
+            name: &'static str,
+            $($column: $Column,)*
+        }
+
+        impl $Kind {
+            /// All there are, in order.
+            pub const ALL: [$Kind; [$(stringify!($Variant)),+].len()] = [$($Kind::$Variant),+];
+
+            const fn entry(self) -> $Entry {
+                match self {
+                    $($Kind::$Variant => $Entry { name: $name, $($($given: $value),*)? },)+
+                }
+            }
+
+            /// Its name.
+            pub const fn name(self) -> &'static str {
+                self.entry().name
+            }
+
+            /// The one of this name.
+            pub fn from_name(name: &str) -> Option<Self> {
+                Self::ALL.into_iter().find(|one| one.name() == name)
+            }
+
+            $(
+                $(#[$column_meta])*
+                pub const fn $column(self) -> $Column {
+                    self.entry().$column
+                }
+            )*
+        }
+
+        impl serde::Serialize for $Kind {
+            fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+                serializer.serialize_str(self.name())
+            }
+        }
+    };
+}
+
+/// Declares an enum of things to be worded: `CODES` in order, the `code` of each, and its `values` by name.
+/// A code is the id of its message in language packs.
+macro_rules! coded {
+    (
+        $(#[$meta:meta])*
+        $vis:vis enum $Kind:ident {
+            $($(#[$variant_meta:meta])* $Variant:ident = $code:literal $({
+                $($(#[$field_meta:meta])* $field:ident: $Field:ty),* $(,)?
+            })?,)+
+        }
+    ) => {
+        $(#[$meta])*
+        #[derive(Debug, Clone, PartialEq)]
+        $vis enum $Kind {
+            $($(#[$variant_meta])* $Variant $({ $($(#[$field_meta])* $field: $Field),* })?,)+
+        }
+
+        impl $Kind {
+            /// The codes of all there are, each with the names of its values.
+            pub const CODES: &[(&'static str, &[&'static str])] =
+                &[$(($code, &[$($(stringify!($field)),*)?])),+];
+
+            /// Its code: stable, and the id of its message in language packs.
+            pub fn code(&self) -> &'static str {
+                match self {
+                    $($Kind::$Variant { .. } => $code,)+
+                }
+            }
+
+            /// Its values, by name.
+            pub fn values(&self) -> $crate::plan::Values {
+                match self {
+                    $($Kind::$Variant $({ $($field),* })? => {
+                        vec![$($((stringify!($field), $crate::plan::Value::from($field.clone()))),*)?]
+                    })+
+                }
+            }
+        }
+    };
+}
+
+pub(crate) use {catalogue, coded};
