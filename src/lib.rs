@@ -43,6 +43,7 @@
 
 pub mod app;
 pub mod case;
+mod catalogue;
 pub mod cli;
 pub mod data;
 pub mod error;
