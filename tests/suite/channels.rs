@@ -1,10 +1,7 @@
 //! What each channel asks of the sound, and its files.
 
 use std::f64::consts::TAU;
-use std::fs;
 use std::io::Cursor;
-use std::path::Path;
-use std::process::Command;
 
 use kabla::data::Embedded;
 use kabla::guidance::{StepKind, Subject, chapter, for_step, tell};
@@ -22,6 +19,7 @@ use kabla::voice::{Bank, Frames, SpeakOptions, Spoken, speak};
 use super::expected::rows;
 use super::voice_bank::sine;
 use crate::examples;
+use crate::project::{Project, Run, example};
 
 /// Messages of one language: the example's name with the topic, and the sound.
 pub(crate) fn messages(tag: &str, topics: &[StepKind]) -> Vec<(String, Spoken)> {
@@ -431,31 +429,14 @@ fn subrip_numbers_its_captions() {
     }
 }
 
-/// Runs the program; its exit code and what it says on standard error.
-pub(crate) fn speak_with(arguments: &[&str], out: &Path) -> (Option<i32>, String) {
-    let farm = Path::new(env!("CARGO_MANIFEST_DIR")).join("examples/farm.toml");
-    let output = Command::new(env!("CARGO_BIN_EXE_kabla"))
-        .arg("speak")
-        .arg(farm)
-        .args(arguments)
-        .arg("--out")
-        .arg(out)
-        .output()
-        .unwrap();
-    (output.status.code(), String::from_utf8_lossy(&output.stderr).into_owned())
-}
-
-fn names(folder: &Path) -> Vec<String> {
-    let Ok(entries) = fs::read_dir(folder) else { return Vec::new() };
-    let mut names: Vec<String> =
-        entries.map(|entry| entry.unwrap().file_name().into_string().unwrap()).collect();
-    names.sort();
-    names
+/// The example farm's messages into the folder `out` of a project.
+pub(crate) fn speak_with(project: &Project, arguments: &[&str]) -> Run {
+    project.kabla(&[&["speak", &example("farm.toml")], arguments, &["--out", "out"]].concat())
 }
 
 #[test]
 fn each_channel_writes_its_files_under_names_of_its_own() {
-    let folder = tempfile::tempdir().unwrap();
+    let project = Project::new();
     let topic = ["--language", "en", "--topic", "plant-bed"];
     for (channel, wanted) in [
         ("radio", "en-plant-bed: cue.txt srt vtt wav"),
@@ -463,38 +444,35 @@ fn each_channel_writes_its_files_under_names_of_its_own() {
         ("chat", "en-plant-bed-chat: cue.txt opus srt vtt"),
         ("meeting", "en-meeting: chapters.vtt cue.txt opus srt vtt wav"),
     ] {
-        let (code, said) = speak_with(&[&topic[..], &["--for", channel]].concat(), folder.path());
-        assert_eq!(code, Some(0), "{said}");
+        speak_with(&project, &[&topic[..], &["--for", channel]].concat()).done();
         let (stem, endings) = wanted.split_once(": ").unwrap();
         for ending in endings.split(' ') {
-            assert!(folder.path().join(format!("{stem}.{ending}")).is_file(), "{channel}: {ending}");
+            assert!(project.has(&format!("out/{stem}.{ending}")), "{channel}: {ending}");
         }
     }
-    assert_eq!(names(folder.path()).len(), 4 + 7 + 4 + 6 + 1, "{:?}", names(folder.path()));
+    let made = project.files_in("out");
+    assert_eq!(made.len(), 4 + 7 + 4 + 6 + 1, "{made:?}");
     // What the documents name is there.
-    let list = fs::read_to_string(folder.path().join("en-plant-bed-phone.m3u8")).unwrap();
+    let list = project.read("out/en-plant-bed-phone.m3u8");
     let files: Vec<&str> = list.lines().filter(|line| !line.starts_with('#')).collect();
-    assert!(files.len() > 10 && files.iter().all(|file| folder.path().join(file).is_file()), "{list}");
+    assert!(files.len() > 10 && files.iter().all(|file| project.has(&format!("out/{file}"))), "{list}");
 }
 
 #[test]
 fn options_of_other_channels_are_refused_together() {
-    let folder = tempfile::tempdir().unwrap();
-    let out = folder.path().join("out");
-    let (code, said) = speak_with(&["--for", "radio", "--law", "mu", "--kbit", "20", "--talk", "5"], &out);
-    assert_eq!(code, Some(2), "{said}");
+    let project = Project::new();
+    let refused = |arguments: &[&str]| speak_with(&project, arguments).ended(2).err;
+    let said = refused(&["--for", "radio", "--law", "mu", "--kbit", "20", "--talk", "5"]);
     for option in ["--law", "--kbit", "--talk"] {
         assert!(said.contains(option), "{said}");
     }
     for arguments in [&["--for", "chat", "--kbit", "64"][..], &["--for", "meeting", "--talk", "601"]] {
-        let (code, said) = speak_with(arguments, &out);
-        assert_eq!(code, Some(2), "{said}");
+        let said = refused(arguments);
         assert!(said.contains("hint:"), "{said}");
     }
     if cfg!(not(feature = "mp3")) {
-        let (code, said) = speak_with(&["--for", "radio", "--mp3"], &out);
-        assert_eq!(code, Some(2), "{said}");
+        let said = refused(&["--for", "radio", "--mp3"]);
         assert!(said.contains("--features mp3"), "{said}");
     }
-    assert!(!out.exists());
+    assert!(project.files().is_empty());
 }

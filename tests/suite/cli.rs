@@ -1,42 +1,16 @@
 //! The command as its users meet it.
 
 use std::fs;
-use std::path::{Path, PathBuf};
-use std::process::{Command, Output};
 
-use kabla::data::{Data, Embedded};
+use kabla::data::Embedded;
 
-fn kabla(folder: &Path, arguments: &[&str]) -> Output {
-    Command::new(env!("CARGO_BIN_EXE_kabla")).current_dir(folder).args(arguments).output().unwrap()
-}
-
-fn out(output: &Output) -> String {
-    String::from_utf8(output.stdout.clone()).unwrap()
-}
-
-fn err(output: &Output) -> String {
-    String::from_utf8(output.stderr.clone()).unwrap()
-}
-
-fn example(name: &str) -> String {
-    PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("examples").join(name).display().to_string()
-}
-
-fn files(folder: &Path) -> Vec<String> {
-    let mut names: Vec<String> = fs::read_dir(folder)
-        .unwrap()
-        .map(|entry| entry.unwrap().file_name().into_string().unwrap())
-        .collect();
-    names.sort();
-    names
-}
+use crate::project::{Project, Run, example, repository, text};
 
 #[test]
 fn the_demo_needs_only_the_program() {
-    let folder = tempfile::tempdir().unwrap();
-    let output = kabla(folder.path(), &["demo"]);
-    assert!(output.status.success(), "{}", err(&output));
-    let made = files(&folder.path().join("kabla-demo"));
+    let project = Project::new();
+    let output = project.kabla(&["demo"]).done();
+    let made = project.files_in("kabla-demo");
     for tag in ["en", "sw"] {
         for ending in ["plan.json", "sheet.pdf", "sheet.html", "sheet.txt"] {
             let name = if ending == "plan.json" { ending.to_owned() } else { format!("{tag}-{ending}") };
@@ -53,97 +27,74 @@ fn the_demo_needs_only_the_program() {
             );
         }
     }
-    let table = out(&output);
+    let table = output.out;
     // Cue sheets and captions share the line of their sound.
     for name in made.iter().filter(|name| ![".cue.txt", ".vtt", ".srt"].iter().any(|end| name.ends_with(end)))
     {
         assert!(table.contains(name.as_str()), "the table does not name {name}:\n{table}");
     }
     assert!(table.contains("stand-in voice"), "{table}");
-    assert!(!table.contains('\u{1b}') && !err(&output).contains('\u{1b}'), "no bar where nobody watches");
+    assert!(!table.contains('\u{1b}') && !output.err.contains('\u{1b}'), "no bar where nobody watches");
 }
 
 #[test]
 fn a_second_demo_makes_the_same_bytes() {
-    let folder = tempfile::tempdir().unwrap();
+    let project = Project::new();
     for name in ["a", "b"] {
-        assert!(kabla(folder.path(), &["demo", "--out", name]).status.success());
+        project.kabla(&["demo", "--out", name]).done();
     }
-    let (a, b) = (folder.path().join("a"), folder.path().join("b"));
-    assert_eq!(files(&a), files(&b));
-    for name in files(&a) {
-        assert!(fs::read(a.join(&name)).unwrap() == fs::read(b.join(&name)).unwrap(), "{name} differs");
+    let made = project.files_in("a");
+    assert!(!made.is_empty());
+    assert_eq!(made, project.files_in("b"));
+    for name in made {
+        let [a, b] = ["a", "b"].map(|folder| project.bytes(&format!("{folder}/{name}")));
+        assert!(a == b, "{name} differs");
     }
 }
 
 #[test]
 fn data_from_a_folder_gives_the_same_as_the_program() {
-    let folder = tempfile::tempdir().unwrap();
-    let data = env!("CARGO_MANIFEST_DIR");
+    let project = Project::new();
+    let data = text(repository());
     let case = example("farm.toml");
-    for arguments in [&["--out", "a.txt"][..], &["--out", "b.txt", "--data", data]] {
-        let output = kabla(
-            folder.path(),
-            &[&["sheet", &case, "--language", "en", "--as", "text"], arguments].concat(),
-        );
-        assert!(output.status.success(), "{}", err(&output));
+    for arguments in [&["--out", "a.txt"][..], &["--out", "b.txt", "--data", &data]] {
+        project.kabla(&[&["sheet", &case, "--language", "en", "--as", "text"], arguments].concat()).done();
     }
-    assert_eq!(
-        fs::read(folder.path().join("a.txt")).unwrap(),
-        fs::read(folder.path().join("b.txt")).unwrap()
-    );
+    assert_eq!(project.read("a.txt"), project.read("b.txt"));
 }
 
 /// A translator's folder holds only what they work on; a part that it has is
 /// read from there alone.
 #[test]
 fn a_data_folder_may_hold_a_part_only() {
-    let folder = tempfile::tempdir().unwrap();
-    copy("locales/en", folder.path());
-    fs::rename(folder.path().join("locales/en"), folder.path().join("locales/lg")).unwrap();
-    let pack = folder.path().join("locales/lg/pack.toml");
-    fs::write(&pack, fs::read_to_string(&pack).unwrap().replace("tag = \"en\"", "tag = \"lg\"")).unwrap();
+    let project = Project::new();
+    project.copy_to("locales/en", "locales/lg");
+    project.change("locales/lg/pack.toml", "tag = \"en\"", "tag = \"lg\"");
     let case = example("farm.toml");
-    let sheet =
-        |tag: &str| kabla(folder.path(), &["sheet", &case, "--language", tag, "--as", "pdf", "--data", "."]);
-    assert!(sheet("lg").status.success(), "{}", err(&sheet("lg")));
-    assert_eq!(sheet("sw").status.code(), Some(2), "the folder has locales, and no sw among them");
-    fs::remove_file(folder.path().join("locales/lg/spoken.ftl")).unwrap();
-    let report = err(&sheet("lg"));
+    let sheet = |tag: &str| project.kabla(&["sheet", &case, "--language", tag, "--as", "pdf", "--data", "."]);
+    sheet("lg").done();
+    assert_eq!(sheet("sw").code, 2, "the folder has locales, and no sw among them");
+    fs::remove_file(project.path("locales/lg/spoken.ftl")).unwrap();
+    let report = sheet("lg").ended(2).err;
     assert!(report.contains("locales/lg/spoken.ftl: is missing"), "{report}");
 }
 
 #[test]
 fn a_step_the_plan_does_not_have_is_said() {
-    let folder = tempfile::tempdir().unwrap();
-    let text = fs::read_to_string(example("farm.toml")).unwrap().replace("\"11-25\"", "2027-06-25");
-    fs::write(folder.path().join("short.toml"), text).unwrap();
-    let output = kabla(
-        folder.path(),
-        &[
-            "speak",
-            "short.toml",
-            "--language",
-            "en",
-            "--for",
-            "radio",
-            "--out",
-            "x",
-            "--topic",
-            "monthly-check",
-        ],
-    );
-    assert_eq!(output.status.code(), Some(2), "{}", err(&output));
-    assert!(err(&output).contains("no step monthly-check"), "{}", err(&output));
+    let project = Project::new();
+    project.copy_to("examples/farm.toml", "short.toml");
+    project.change("short.toml", "\"11-25\"", "2027-06-25");
+    let speak = ["speak", "short.toml", "--language", "en", "--for", "radio", "--out", "x"];
+    let output = project.kabla(&[&speak[..], &["--topic", "monthly-check"]].concat()).ended(2);
+    assert!(output.err.contains("no step monthly-check"), "{}", output.err);
 }
 
 #[test]
 fn rains_in_json_and_in_words() {
-    let folder = tempfile::tempdir().unwrap();
+    let project = Project::new();
     let record = example("rain-eastern-lowlands.csv");
     let window = ["rains", &record, "--from", "09-20", "--until", "12-31", "--end-from", "12-01"];
-    let json = kabla(folder.path(), &[&window[..], &["--json"]].concat());
-    let rains: serde_json::Value = serde_json::from_str(&out(&json)).unwrap();
+    let rains = project.kabla(&[&window[..], &["--json"]].concat()).json();
     assert_eq!(rains["schema"], "kabla-rains/1");
     assert_eq!(rains["years"].as_array().unwrap().len(), 19);
     for key in ["p20", "p50", "p80", "none_share", "judged_years"] {
@@ -152,13 +103,11 @@ fn rains_in_json_and_in_words() {
     for key in ["year", "onset", "end", "longest_dry_spell_days", "false_starts"] {
         assert!(rains["years"][0].as_object().unwrap().contains_key(key), "{key}");
     }
-    insta::assert_snapshot!("rains", out(&kabla(folder.path(), &window)));
+    insta::assert_snapshot!("rains", project.kabla(&window).out);
     // A later onset where more rain is asked for; the same as the case's own plan where it is not.
-    let plan = kabla(folder.path(), &["plan", &example("zone.toml"), "--json"]);
-    let plan: serde_json::Value = serde_json::from_str(&out(&plan)).unwrap();
+    let plan = project.kabla(&["plan", &example("zone.toml"), "--json"]).json();
     assert!(plan["rains"].as_str().unwrap().ends_with(rains["onset"]["p20"].as_str().unwrap()));
-    let wetter = kabla(folder.path(), &[&window[..], &["--json", "--total", "45"]].concat());
-    let wetter: serde_json::Value = serde_json::from_str(&out(&wetter)).unwrap();
+    let wetter = project.kabla(&[&window[..], &["--json", "--total", "45"]].concat()).json();
     assert!(wetter["onset"]["p50"].as_str().unwrap() > rains["onset"]["p50"].as_str().unwrap());
     for wrong in [
         &["--rule", "monsoon"][..],
@@ -166,20 +115,18 @@ fn rains_in_json_and_in_words() {
         &["--rule", "dekad", "--days", "4"],
         &["--end-from", "02-30"],
     ] {
-        let output = kabla(folder.path(), &[&window[..6], wrong].concat());
-        assert_eq!(output.status.code(), Some(2), "{wrong:?}: {}", err(&output));
+        let output = project.kabla(&[&window[..6], wrong].concat());
+        assert_eq!(output.code, 2, "{wrong:?}: {}", output.err);
     }
 }
 
 /// Without a window the seasons are found from the record, and said; the one with most rain counts, or the one asked for.
 #[test]
 fn rainy_seasons_are_found_and_said() {
-    let folder = tempfile::tempdir().unwrap();
+    let project = Project::new();
     let record = example("rain-eastern-lowlands.csv");
-    let json = |arguments: &[&str]| -> serde_json::Value {
-        let output = kabla(folder.path(), &[&["rains", &record, "--json"], arguments].concat());
-        serde_json::from_str(&out(&output)).unwrap()
-    };
+    let json =
+        |arguments: &[&str]| project.kabla(&[&["rains", &record, "--json"], arguments].concat()).json();
     let main = json(&[]);
     assert_eq!(main["seasons_found"].as_array().unwrap().len(), 2);
     assert_eq!(main["rule"]["from"], main["seasons_found"][1]["window"]["from"]);
@@ -195,21 +142,19 @@ fn rainy_seasons_are_found_and_said() {
         &["--outlook", "1/2/3"],
         &["--season", "1", "--from", "01-01", "--until", "02-01"],
     ] {
-        let output = kabla(folder.path(), &[&["rains", &record], wrong].concat());
-        assert_eq!(output.status.code(), Some(2), "{wrong:?}: {}", err(&output));
+        let output = project.kabla(&[&["rains", &record], wrong].concat());
+        assert_eq!(output.code, 2, "{wrong:?}: {}", output.err);
     }
 }
 
 /// The risk sets the dates; a step that is not done moves them; both are refused where they mean nothing.
 #[test]
 fn risks_and_steps_done_set_the_dates() {
-    let folder = tempfile::tempdir().unwrap();
+    let project = Project::new();
     let plan = |name: &str, arguments: &[&str]| {
-        kabla(folder.path(), &[&["plan", &example(name), "--json"], arguments].concat())
+        project.kabla(&[&["plan", &example(name), "--json"], arguments].concat())
     };
-    let json = |name: &str, arguments: &[&str]| -> serde_json::Value {
-        serde_json::from_str(&out(&plan(name, arguments))).unwrap()
-    };
+    let json = |name: &str, arguments: &[&str]| plan(name, arguments).json();
     let rains = |risk: &str| json("zone.toml", &["--risk", risk])["rains"].as_str().unwrap().to_owned();
     assert!(rains("early") < rains("middle") && rains("middle") < rains("late"));
     assert_eq!(rains("early"), rains("20"));
@@ -222,7 +167,7 @@ fn risks_and_steps_done_set_the_dates() {
         ("zone.toml", &["--risk", "100"]),
         ("farm.toml", &["--today", "2027-11-08", "--done", "rest"]),
     ] {
-        assert_eq!(plan(name, wrong).status.code(), Some(2), "{wrong:?}");
+        assert_eq!(plan(name, wrong).code, 2, "{wrong:?}");
     }
 }
 
@@ -231,7 +176,9 @@ fn risks_and_steps_done_set_the_dates() {
 fn a_closed_pipe_is_no_failure() {
     use std::io::Read as _;
     use std::process::Stdio;
-    let mut child = Command::new(env!("CARGO_BIN_EXE_kabla"))
+    let project = Project::new();
+    let mut child = project
+        .command()
         .args(["rains", &example("rain-eastern-lowlands.csv"), "--json"])
         .stdout(Stdio::piped())
         .stderr(Stdio::piped())
@@ -246,27 +193,24 @@ fn a_closed_pipe_is_no_failure() {
 
 #[test]
 fn plans_in_json_and_in_words() {
-    let folder = tempfile::tempdir().unwrap();
+    let project = Project::new();
     for name in ["farm.toml", "group.toml", "zone.toml", "village.toml"] {
-        let json = kabla(folder.path(), &["plan", &example(name), "--json"]);
-        let plan: serde_json::Value = serde_json::from_str(&out(&json)).unwrap();
+        let plan = project.kabla(&["plan", &example(name), "--json"]).json();
         assert_eq!(plan["schema"], "kabla-plan/1");
-        let words = kabla(folder.path(), &["plan", &example(name), "--today", "2027-06-01"]);
-        let text = out(&words).replace(env!("CARGO_MANIFEST_DIR"), "");
+        let words = project.kabla(&["plan", &example(name), "--today", "2027-06-01"]);
+        let words = words.out.replace(&text(repository()), "");
         for step in plan["steps"].as_array().unwrap() {
-            assert!(text.contains(step["from"].as_str().unwrap()), "{step}\n{text}");
+            assert!(words.contains(step["from"].as_str().unwrap()), "{step}\n{words}");
         }
-        insta::assert_snapshot!(format!("plan_{}", name.trim_end_matches(".toml")), text);
+        insta::assert_snapshot!(format!("plan_{}", name.trim_end_matches(".toml")), words);
     }
-    assert!(files(folder.path()).is_empty());
+    assert!(project.files().is_empty());
 }
 
 #[test]
 fn wrong_input_is_code_2_and_leaves_nothing_behind() {
-    let folder = tempfile::tempdir().unwrap();
-    let bad = folder.path().join("bad.toml");
-    fs::write(&bad, "name = 3\nharvest = 2027-04-31\n[field]\narea_m2 = nan\n").unwrap();
-    let bad = bad.display().to_string();
+    let project = Project::new();
+    let bad = project.write("bad.toml", "name = 3\nharvest = 2027-04-31\n[field]\narea_m2 = nan\n");
     for arguments in [
         &["plan", &bad][..],
         &["sheet", &bad, "--language", "en", "--out", "x.pdf"],
@@ -288,13 +232,13 @@ fn wrong_input_is_code_2_and_leaves_nothing_behind() {
         &["clips", "script", "--language", "../en"],
         &["sheet", &example("farm.toml"), "--data", "nowhere"],
     ] {
-        let output = kabla(folder.path(), arguments);
-        assert_eq!(output.status.code(), Some(2), "{arguments:?}: {}", err(&output));
-        assert!(err(&output).contains("hint:"), "{arguments:?}: {}", err(&output));
-        assert!(out(&output).is_empty());
-        assert_eq!(files(folder.path()), ["bad.toml"], "{arguments:?}");
+        let output = project.kabla(arguments);
+        assert_eq!(output.code, 2, "{arguments:?}: {}", output.err);
+        assert!(output.err.contains("hint:"), "{arguments:?}: {}", output.err);
+        assert!(output.out.is_empty());
+        assert_eq!(project.files(), ["bad.toml"], "{arguments:?}");
     }
-    let report = err(&kabla(folder.path(), &["plan", &bad]));
+    let report = project.kabla(&["plan", &bad]).err;
     for field in ["name", "harvest", "place.name", "season.rains_begin", "field.area_m2"] {
         assert!(report.contains(&format!(" {field}: ")), "{field}:\n{report}");
     }
@@ -302,115 +246,73 @@ fn wrong_input_is_code_2_and_leaves_nothing_behind() {
 
 #[test]
 fn folders_that_cannot_be_written_are_said() {
-    let folder = tempfile::tempdir().unwrap();
-    fs::write(folder.path().join("file"), "in the way").unwrap();
-    let output =
-        kabla(folder.path(), &["sheet", &example("farm.toml"), "--as", "text", "--out", "file/sheet.txt"]);
-    assert_eq!(output.status.code(), Some(1), "{}", err(&output));
-    assert!(err(&output).contains("cannot be written"), "{}", err(&output));
-    assert_eq!(fs::read_to_string(folder.path().join("file")).unwrap(), "in the way");
+    let project = Project::new();
+    project.write("file", "in the way");
+    let output = project.kabla(&["sheet", &example("farm.toml"), "--as", "text", "--out", "file/sheet.txt"]);
+    assert_eq!(output.code, 1, "{}", output.err);
+    assert!(output.err.contains("cannot be written"), "{}", output.err);
+    assert_eq!(project.read("file"), "in the way");
 }
 
-/// Copies the embedded files of a folder to disk.
-fn copy(from: &str, to: &Path) {
-    for name in Embedded.list(from) {
-        let path = format!("{from}/{name}");
-        match Embedded.read(&path) {
-            Some(bytes) => {
-                fs::create_dir_all(to.join(from)).unwrap();
-                fs::write(to.join(&path), bytes).unwrap();
-            }
-            None => copy(&path, to),
-        }
-    }
-}
-
-fn speak(folder: &Path, data: &Path, topic: &str) -> Output {
-    let (case, data) = (example("farm.toml"), data.display().to_string());
-    kabla(
-        folder,
-        &[
-            "speak",
-            &case,
-            "--language",
-            "en",
-            "--for",
-            "radio",
-            "--out",
-            "out",
-            "--topic",
-            topic,
-            "--data",
-            &data,
-        ],
-    )
+fn speak(project: &Project, topic: &str) -> Run {
+    let case = example("farm.toml");
+    let at = ["speak", &case, "--language", "en", "--for", "radio", "--out", "out", "--data", "data"];
+    project.kabla(&[&at[..], &["--topic", topic]].concat())
 }
 
 /// A missing or stale clip never becomes silence: refused with code 3, the
 /// phrases named, no audio written.
 #[test]
 fn missing_and_stale_clips_are_refused() {
-    let folder = tempfile::tempdir().unwrap();
-    let data = folder.path().join("data");
+    let project = Project::new();
     for part in ["locales/en", "audio/en/stand-in"] {
-        copy(part, &data);
+        project.copy_to(part, &format!("data/{part}"));
     }
-    let work = folder.path().join("work");
-    fs::create_dir(&work).unwrap();
 
     // The words change: what was recorded is stale.
-    let spoken = data.join("locales/en/spoken.ftl");
-    let text = fs::read_to_string(&spoken).unwrap();
-    fs::write(&spoken, text.replace("Put a stick beside each one.", "Put two sticks beside each one."))
-        .unwrap();
-    let stale = speak(&work, &data, "mark-plants");
-    assert_eq!(stale.status.code(), Some(3), "{}", err(&stale));
-    assert!(err(&stale).contains("Put two sticks beside each one"), "{}", err(&stale));
-    assert!(
-        err(&stale).contains("Put a stick beside each one"),
-        "the old words are named too: {}",
-        err(&stale)
-    );
-    assert!(files(&work).is_empty(), "{:?}", files(&work));
+    let (old, new) = ("Put a stick beside each one.", "Put two sticks beside each one.");
+    project.change("data/locales/en/spoken.ftl", old, new);
+    let stale = speak(&project, "mark-plants").ended(3);
+    assert!(stale.err.contains(new.trim_end_matches('.')), "{}", stale.err);
+    assert!(stale.err.contains(old.trim_end_matches('.')), "the old words are named too: {}", stale.err);
+    assert_eq!(project.files(), ["data"]);
 
     // Another topic is not touched by it.
-    assert!(speak(&work, &data, "harvest").status.success());
+    speak(&project, "harvest").done();
 
     // All of the words are missing: all of them are named at once.
-    let bank = data.join("audio/en/stand-in/bank.toml");
-    let header: String = fs::read_to_string(&bank).unwrap().split("[[clip]]").next().unwrap().to_owned();
-    fs::write(&bank, header).unwrap();
-    fs::remove_dir_all(work.join("out")).unwrap();
-    let missing = speak(&work, &data, "mark-plants");
-    assert_eq!(missing.status.code(), Some(3), "{}", err(&missing));
+    let bank = "data/audio/en/stand-in/bank.toml";
+    let header = project.read(bank).split("[[clip]]").next().unwrap().to_owned();
+    project.write(bank, header);
+    fs::remove_dir_all(project.path("out")).unwrap();
+    let missing = speak(&project, "mark-plants").ended(3);
     for phrase in ["Choose your mother plants", "twenty", "April", "strong plants"] {
-        assert!(err(&missing).contains(phrase), "{phrase}: {}", err(&missing));
+        assert!(missing.err.contains(phrase), "{phrase}: {}", missing.err);
     }
-    assert!(files(&work).is_empty());
+    assert_eq!(project.files(), ["data"]);
 }
 
 #[test]
 fn a_language_without_a_voice_is_not_spoken_by_another() {
-    let folder = tempfile::tempdir().unwrap();
+    let project = Project::new();
     for tag in ["ha", "ny"] {
         let speak = ["speak", &example("farm.toml"), "--language", tag, "--for", "radio", "--out", "made"];
-        let refused = kabla(folder.path(), &speak);
-        assert_eq!(refused.status.code(), Some(2));
+        let refused = project.kabla(&speak);
+        assert_eq!(refused.code, 2);
         for words in [format!("no voice speaks {tag} yet"), format!("kabla clips script --language {tag}")] {
-            assert!(err(&refused).contains(&words), "{}", err(&refused));
+            assert!(refused.err.contains(&words), "{}", refused.err);
         }
-        assert!(!folder.path().join("made").exists());
+        assert!(!project.has("made"));
     }
 }
 
 #[test]
 fn the_script_lists_every_phrase() {
-    let folder = tempfile::tempdir().unwrap();
+    let project = Project::new();
     for tag in ["en", "sw", "am", "ha", "pt-MZ", "fr", "ny"] {
-        let output = kabla(folder.path(), &["clips", "script", "--language", tag, "--all", "--json"]);
-        assert!(output.status.success(), "{}", err(&output));
+        let output = project.kabla(&["clips", "script", "--language", tag, "--all", "--json"]).done();
         let lines: Vec<serde_json::Value> =
-            out(&output).lines().map(|line| serde_json::from_str(line).unwrap()).collect();
+            output.out.lines().map(|line| serde_json::from_str(line).unwrap()).collect();
         let pack = kabla::language::Pack::load(&Embedded, tag).unwrap();
         // Words that differ in case alone are recorded once.
         let phrases = pack.phrases().unwrap();
@@ -422,36 +324,27 @@ fn the_script_lists_every_phrase() {
 
 #[test]
 fn help_names_every_command() {
-    let folder = tempfile::tempdir().unwrap();
-    let help = out(&kabla(folder.path(), &["--help"]));
+    let project = Project::new();
+    let help = project.kabla(&["--help"]).out;
     for command in ["demo", "plan", "sheet", "speak", "clips"] {
         assert!(help.contains(command), "{command}:\n{help}");
     }
-    assert_eq!(
-        kabla(folder.path(), &["speak", "x", "--for", "radio", "--out", "y", "--topic", "weeding"])
-            .status
-            .code(),
-        Some(2)
-    );
+    let unknown = project.kabla(&["speak", "x", "--for", "radio", "--out", "y", "--topic", "weeding"]);
+    assert_eq!(unknown.code, 2);
 }
 
 /// `kabla plan` has a sheet's words in the language asked for, and the season to scale.
 #[test]
 fn plans_in_the_terminal_speak_each_language() {
-    let folder = tempfile::tempdir().unwrap();
-    let json = out(&kabla(folder.path(), &["plan", &example("farm.toml"), "--json"]));
-    let plan: serde_json::Value = serde_json::from_str(&json).unwrap();
+    let project = Project::new();
+    let plan = project.kabla(&["plan", &example("farm.toml"), "--json"]).json();
     let data = kabla::data::Embedded;
     let (_, case) = crate::examples().remove(0);
     let statements = kabla::guidance::tell(&case, &kabla::plan::make(&case).unwrap());
     for tag in kabla::language::Pack::tags(&data) {
         let pack = kabla::language::Pack::load(&data, &tag).unwrap();
-        let output = Command::new(env!("CARGO_BIN_EXE_kabla"))
-            .args(["plan", &example("farm.toml"), "--language", &tag])
-            .env("COLUMNS", "240")
-            .output()
-            .unwrap();
-        let text = out(&output);
+        let arguments = ["plan", &example("farm.toml"), "--language", &tag];
+        let text = Run::of(project.command().args(arguments).env("COLUMNS", "240")).done().out;
         for statement in &statements {
             if matches!(statement.subject, kabla::guidance::Subject::Step(_)) {
                 let title = pack.write(statement).unwrap().title;
@@ -474,21 +367,19 @@ fn plans_in_the_terminal_speak_each_language() {
             assert!(text.contains(&pack.label(id, &[]).unwrap()), "{tag}: {id}");
         }
     }
-    let unknown = kabla(folder.path(), &["plan", &example("farm.toml"), "--language", "xx"]);
-    assert_eq!(unknown.status.code(), Some(2));
-    assert!(err(&unknown).contains("packs at hand"), "{}", err(&unknown));
+    let unknown = project.kabla(&["plan", &example("farm.toml"), "--language", "xx"]);
+    assert_eq!(unknown.code, 2);
+    assert!(unknown.err.contains("packs at hand"), "{}", unknown.err);
 }
 
 /// `kabla rains` draws each year's wet season in dekads: as many blocks as its dates span.
 #[test]
 fn rains_in_the_terminal_are_drawn_to_scale() {
-    let folder = tempfile::tempdir().unwrap();
+    let project = Project::new();
     let record = example("rain-eastern-lowlands.csv");
     let window = ["rains", &record, "--from", "09-20", "--until", "12-31", "--end-from", "12-01"];
-    let output = kabla(folder.path(), &window);
-    let text = out(&output);
-    let (head, rows) =
-        text.split_once("DEKADS FROM 09-20").unwrap_or_else(|| panic!("{text}{}", err(&output)));
+    let text = project.kabla(&window).done().out;
+    let (head, rows) = text.split_once("DEKADS FROM 09-20").unwrap_or_else(|| panic!("{text}"));
     assert!(head.contains("ONSET"));
     let mut years = 0;
     for line in rows.lines().filter(|line| line.contains('█')) {
@@ -509,31 +400,29 @@ fn rains_in_the_terminal_are_drawn_to_scale() {
 
 #[test]
 fn explain_tells_the_clips_that_are_heard_and_writes_nothing() {
-    let folder = tempfile::tempdir().unwrap();
+    let project = Project::new();
     let case = example("farm.toml");
     let asked = ["speak", &case, "--language", "en", "--for", "radio", "--topic", "water-bed"];
-    let spoken = kabla(folder.path(), &[&asked[..], &["--out", "made"]].concat());
-    assert!(spoken.status.success(), "{}", err(&spoken));
-    let sheet = fs::read_to_string(folder.path().join("made/en-water-bed.cue.txt")).unwrap();
+    project.kabla(&[&asked[..], &["--out", "made"]].concat()).done();
+    let sheet = project.read("made/en-water-bed.cue.txt");
     let heard: Vec<&str> = sheet
         .lines()
         .filter(|line| line.starts_with(|c: char| c.is_ascii_digit()))
         .map(|line| line.split_whitespace().next_back().unwrap())
         .collect();
-    fs::remove_dir_all(folder.path().join("made")).unwrap();
-    let told = kabla(folder.path(), &[&asked[..], &["--explain", "--json"]].concat());
-    let told: serde_json::Value = serde_json::from_str(&out(&told)).unwrap();
+    fs::remove_dir_all(project.path("made")).unwrap();
+    let told = project.kabla(&[&asked[..], &["--explain", "--json"]].concat()).json();
     let clips = told[0]["clips"].as_array().unwrap();
     assert_eq!(told[0]["message"], "water-bed");
     assert_eq!(clips.iter().map(|clip| clip["clip"].as_str().unwrap()).collect::<Vec<_>>(), heard);
     assert!(clips.iter().rev().skip(1).all(|clip| clip["meets"]["roughness"].is_number()));
     assert!(clips.last().unwrap()["meets"].is_null());
-    let table = out(&kabla(folder.path(), &[&asked[..], &["--explain"]].concat()));
+    let table = project.kabla(&[&asked[..], &["--explain"]].concat()).out;
     assert!(heard.iter().all(|clip| table.contains(clip)), "{table}");
-    assert!(files(folder.path()).is_empty(), "{:?}", files(folder.path()));
+    assert!(project.files().is_empty(), "{:?}", project.files());
     // What has no clips is refused as it is when it is to be spoken.
-    let refused = kabla(folder.path(), &["speak", &case, "--language", "ha", "--for", "radio", "--explain"]);
-    assert_eq!(refused.status.code(), Some(2));
-    let stray = kabla(folder.path(), &[&asked[..], &["--json"]].concat());
-    assert_eq!(stray.status.code(), Some(2));
+    let refused = project.kabla(&["speak", &case, "--language", "ha", "--for", "radio", "--explain"]);
+    assert_eq!(refused.code, 2);
+    let stray = project.kabla(&[&asked[..], &["--json"]].concat());
+    assert_eq!(stray.code, 2);
 }

@@ -3,19 +3,11 @@
 //! Words that are expected here stand in `tests/expected/cldr-spellout` and `tests/expected/swahili-concord`, or are those
 //! that everybody counts with.
 
-use std::fs;
-use std::path::Path;
-use std::process::{Command, Output};
-
-fn kabla(folder: &Path, arguments: &[&str]) -> Output {
-    Command::new(env!("CARGO_BIN_EXE_kabla")).current_dir(folder).args(arguments).output().unwrap()
-}
+use crate::project::Project;
 
 fn say(arguments: &[&str]) -> (i32, String, String) {
-    let folder = tempfile::tempdir().unwrap();
-    let output = kabla(folder.path(), &[&["language", "say"], arguments].concat());
-    let text = |bytes: &[u8]| String::from_utf8(bytes.to_vec()).unwrap();
-    (output.status.code().unwrap(), text(&output.stdout), text(&output.stderr))
+    let said = Project::new().kabla(&[&["language", "say"], arguments].concat());
+    (said.code, said.out, said.err)
 }
 
 #[test]
@@ -114,27 +106,22 @@ fn no_other_language_takes_the_place_of_a_missing_one() {
 /// A pack whose rules choose by plural category and say thousands with a comma, in CLDR's own text.
 #[test]
 fn a_pack_may_have_the_rules_of_cldr() {
-    let folder = tempfile::tempdir().unwrap();
-    let pack = folder.path().join("locales/pt");
-    fs::create_dir_all(&pack).unwrap();
-    let root = Path::new(env!("CARGO_MANIFEST_DIR"));
-    for file in ["written.ftl", "spoken.ftl"] {
-        fs::copy(root.join("locales/en").join(file), pack.join(file)).unwrap();
+    let project = Project::new();
+    for file in ["pack.toml", "written.ftl", "spoken.ftl"] {
+        project.copy_to(&format!("locales/en/{file}"), &format!("locales/pt/{file}"));
     }
-    fs::copy(root.join("tests/expected/cldr-spellout/pt.rbnf"), pack.join("numbers.rbnf")).unwrap();
-    let header = fs::read_to_string(root.join("locales/en/pack.toml")).unwrap();
-    let changes = [
+    project.copy_to("tests/expected/cldr-spellout/pt.rbnf", "locales/pt/numbers.rbnf");
+    for (from, to) in [
         ("tag = \"en\"", "tag = \"pt\""),
         ("group = \",\"", "group = \".\""),
         ("decimal = \".\"", "decimal = \",\""),
-    ];
-    let header = changes.iter().fold(header, |header, (from, to)| header.replace(from, to));
-    assert!(header.contains("decimal = \",\""), "{header}");
-    fs::write(pack.join("pack.toml"), header).unwrap();
+    ] {
+        project.change("locales/pt/pack.toml", from, to);
+    }
     let form = ["--language", "pt", "--form", "spellout-cardinal-feminine", "--data", "."];
     let said = |number: &str| {
-        let output = kabla(folder.path(), &[&["language", "say", number], form.as_slice()].concat());
-        (output.status.code().unwrap(), String::from_utf8(output.stdout).unwrap())
+        let run = project.kabla(&[&["language", "say", number], form.as_slice()].concat());
+        (run.code, run.out)
     };
     assert_eq!(said("2000001"), (0, "dois milhões e uma\n".to_owned()));
     assert_eq!(said("1,5"), (0, "uma vírgula cinco\n".to_owned()));

@@ -23,6 +23,7 @@ mod plan;
 mod plan_enough;
 mod plan_late;
 mod plan_many;
+mod project;
 mod pseudo;
 mod rain_record;
 mod record_script;

@@ -4,7 +4,6 @@
 
 use std::fs;
 use std::io::Write as _;
-use std::path::{Path, PathBuf};
 use std::process::Command;
 use std::sync::LazyLock;
 
@@ -16,6 +15,7 @@ use kabla::sheet::{Facts, Paper, Printer, html};
 
 use crate::examples;
 use crate::paper::{PAPERS, drawn, farm};
+use crate::project::{Project, Run, example, repository, text};
 
 /// The program, or `None` after saying why the test is skipped.
 pub(crate) fn program(name: &str) -> Option<&str> {
@@ -27,6 +27,12 @@ pub(crate) fn program(name: &str) -> Option<&str> {
         skip(name);
     }
     found.then_some(name)
+}
+
+/// What a program that must succeed says.
+#[track_caller]
+pub(crate) fn ask(program: &str, arguments: &[&str]) -> Run {
+    Run::of(Command::new(program).args(arguments)).done()
 }
 
 /// A file that a package of Debian's brings, or `None` after saying why the test is skipped.
@@ -61,24 +67,15 @@ pub(crate) fn python_with(module: &str) -> Option<&'static str> {
 }
 
 /// One demo for all tests of this module.
-static DEMO: LazyLock<tempfile::TempDir> = LazyLock::new(|| {
-    let folder = tempfile::tempdir().unwrap();
-    let output = Command::new(env!("CARGO_BIN_EXE_kabla"))
-        .args(["demo", "--out"])
-        .arg(folder.path())
-        .output()
-        .unwrap();
-    assert!(output.status.success(), "{}", String::from_utf8_lossy(&output.stderr));
-    folder
+static DEMO: LazyLock<Project> = LazyLock::new(|| {
+    let project = Project::new();
+    project.kabla(&["demo", "--out", "."]).done();
+    project
 });
 
-fn demo_files(ending: &str) -> Vec<PathBuf> {
-    let mut files: Vec<PathBuf> = fs::read_dir(DEMO.path())
-        .unwrap()
-        .map(|entry| entry.unwrap().path())
-        .filter(|path| path.to_string_lossy().ends_with(ending))
-        .collect();
-    files.sort();
+fn demo_files(ending: &str) -> Vec<String> {
+    let files = DEMO.files().into_iter().filter(|name| name.ends_with(ending));
+    let files: Vec<String> = files.map(|name| text(&DEMO.path(&name))).collect();
     assert!(files.len() >= 2, "{files:?}");
     files
 }
@@ -88,21 +85,21 @@ pub(crate) fn number_after(text: &str, label: &str) -> f64 {
     text[at + label.len()..].split_whitespace().next().unwrap().parse().unwrap()
 }
 
+/// What ffmpeg's ebur128 filter says of a file.
+pub(crate) fn loudness_by(ffmpeg: &str, path: &str) -> String {
+    let filter = ["-af", "ebur128=peak=true", "-f", "null", "-"];
+    ask(ffmpeg, &[&["-nostats", "-hide_banner", "-i", path], &filter[..]].concat()).err
+}
+
 /// EBU R 128 as ffmpeg's ebur128 filter measures it, on every radio file.
 #[test]
 fn ffmpeg_measures_our_loudness() {
     let Some(ffmpeg) = program("ffmpeg") else { return };
     for wave in demo_files(".wav") {
-        let output = Command::new(ffmpeg)
-            .args(["-nostats", "-hide_banner", "-i"])
-            .arg(&wave)
-            .args(["-af", "ebur128=peak=true", "-f", "null", "-"])
-            .output()
-            .unwrap();
-        let said = String::from_utf8_lossy(&output.stderr).into_owned();
+        let said = loudness_by(ffmpeg, &wave);
         let (loudness, peak) = (number_after(&said, "I:"), number_after(&said, "Peak:"));
-        assert!((loudness + 23.0).abs() <= 0.3, "{}: {loudness} LUFS", wave.display());
-        assert!(peak <= -0.9, "{}: {peak} dBTP", wave.display());
+        assert!((loudness + 23.0).abs() <= 0.3, "{wave}: {loudness} LUFS");
+        assert!(peak <= -0.9, "{wave}: {peak} dBTP");
         assert!(said.contains("48000 Hz, mono") || said.contains("48000 Hz, 1 channels"), "{said}");
         assert!(said.contains("pcm_s16le"), "{said}");
     }
@@ -113,30 +110,18 @@ fn ffmpeg_measures_our_loudness() {
 fn ffmpeg_reads_our_captions() {
     let Some(ffmpeg) = program("ffmpeg") else { return };
     for captions in demo_files(".vtt") {
-        let output = Command::new(ffmpeg)
-            .args(["-v", "error", "-i"])
-            .arg(&captions)
-            .args(["-f", "srt", "-"])
-            .output()
-            .unwrap();
-        assert!(
-            output.status.success() && output.stderr.is_empty(),
-            "{}: {}",
-            captions.display(),
-            String::from_utf8_lossy(&output.stderr)
-        );
-        let cues = String::from_utf8(output.stdout).unwrap().matches(" --> ").count();
+        let read = ask(ffmpeg, &["-v", "error", "-i", &captions, "-f", "srt", "-"]);
+        assert_eq!(read.err, "", "{captions}");
+        let cues = read.out.matches(" --> ").count();
         let ours = fs::read_to_string(&captions).unwrap().matches(" --> ").count();
-        assert!(cues > 3 && cues == ours, "{}: {cues} of {ours} cues", captions.display());
+        assert!(cues > 3 && cues == ours, "{captions}: {cues} of {ours} cues");
     }
 }
 
-fn text_of_pdf(pdftotext: &str, path: &Path) -> String {
-    // In the order in which it is written: what lies side by side is not put in between.
-    let output = Command::new(pdftotext).arg("-raw").arg(path).arg("-").output().unwrap();
-    assert!(output.status.success());
-    // A date may be broken over two lines.
-    plain_spaces(&String::from_utf8(output.stdout).unwrap())
+/// A PDF's text in the order in which it is written: what lies side by side is not put in between, and a date may be
+/// broken over two lines.
+pub(crate) fn text_of_pdf(pdftotext: &str, path: &str) -> String {
+    plain_spaces(&ask(pdftotext, &["-raw", path, "-"]).out)
 }
 
 pub(crate) fn plain_spaces(text: &str) -> String {
@@ -149,15 +134,14 @@ pub(crate) fn plain_spaces(text: &str) -> String {
 fn pdftotext_finds_dates_and_amounts() {
     let Some(pdftotext) = program("pdftotext") else { return };
     let printer = Printer::new(&Embedded).unwrap();
-    let folder = tempfile::tempdir().unwrap();
-    let path = folder.path().join("sheet.pdf");
+    let project = Project::new();
     for tag in Pack::tags(&Embedded) {
         let pack = Pack::load(&Embedded, &tag).unwrap();
         for (name, case) in examples() {
             let plan = make(&case).unwrap();
             let facts = drawn(&tag, &case);
             for paper in [Paper::Farm, Paper::Guide] {
-                fs::write(&path, printer.print(paper, &facts).unwrap().bytes).unwrap();
+                let path = project.write("sheet.pdf", printer.print(paper, &facts).unwrap().bytes);
                 let text = text_of_pdf(pdftotext, &path);
                 let what = format!("{tag} {name} {paper:?}");
                 for step in &plan.steps {
@@ -208,7 +192,7 @@ const DRAWN: [&str; 2] = ["roots_per_layer", "roots_in_top_layer"];
 fn pdftotext_finds_hostile_names_as_they_are() {
     let Some(pdftotext) = program("pdftotext") else { return };
     let printer = Printer::new(&Embedded).unwrap();
-    let folder = tempfile::tempdir().unwrap();
+    let project = Project::new();
     let (_, case) = examples().remove(0);
     for tag in ["en", "sw"] {
         let pack = Pack::load(&Embedded, tag).unwrap();
@@ -221,8 +205,7 @@ fn pdftotext_finds_hostile_names_as_they_are() {
         ] {
             let case = kabla::plan::Case { name: name.to_owned(), ..case.clone() };
             let facts = Facts::of(&pack, &tell(&case, &make(&case).unwrap())).unwrap();
-            let path = folder.path().join("sheet.pdf");
-            fs::write(&path, printer.print(Paper::Guide, &facts).unwrap().bytes).unwrap();
+            let path = project.write("sheet.pdf", printer.print(Paper::Guide, &facts).unwrap().bytes);
             assert!(text_of_pdf(pdftotext, &path).contains(name), "{tag}: {name}");
         }
     }
@@ -236,8 +219,7 @@ const UNPRINTED: [&str; 5] =
 fn pdfinfo_says_tagged_with_title_and_language() {
     let Some(pdfinfo) = program("pdfinfo") else { return };
     for sheet in demo_files(".pdf") {
-        let output = Command::new(pdfinfo).arg(&sheet).output().unwrap();
-        let said = String::from_utf8_lossy(&output.stdout).into_owned();
+        let said = ask(pdfinfo, &[&sheet]).out;
         let value = |label: &str| {
             let line = said
                 .lines()
@@ -246,12 +228,13 @@ fn pdfinfo_says_tagged_with_title_and_language() {
             line[label.len()..].trim().to_owned()
         };
         assert_eq!(value("Tagged:"), "yes");
-        let of_zone = sheet.to_string_lossy().contains("-segment-");
+        let of_zone = sheet.contains("-segment-");
         let name = if of_zone { "Eastern lowlands" } else { "Neema" };
         assert!(value("Title:").contains(name), "{said}");
         assert!(value("Page size:").contains("A4"), "{said}");
-        let fonts = Command::new("pdffonts").arg(&sheet).output().unwrap();
-        for line in String::from_utf8_lossy(&fonts.stdout).lines().skip(2) {
+        let fonts = ask("pdffonts", &[&sheet]).out;
+        assert!(fonts.lines().count() > 2, "{fonts}");
+        for line in fonts.lines().skip(2) {
             assert!(
                 (line.contains("KablaSans") || line.contains("KablaPictures")) && line.contains(" yes yes "),
                 "a font that is not embedded: {line}"
@@ -260,9 +243,10 @@ fn pdfinfo_says_tagged_with_title_and_language() {
     }
 }
 
-fn chromium(arguments: &[&str]) -> std::process::Output {
-    let profile = tempfile::tempdir().unwrap();
-    let profile = format!("--user-data-dir={}", profile.path().display());
+/// What the browser says of a page.
+fn chromium(page: &str, arguments: &[&str]) -> String {
+    let profile = Project::new();
+    let profile = format!("--user-data-dir={}", profile.folder().display());
     let quiet = [
         "--headless",
         "--no-sandbox",
@@ -271,8 +255,17 @@ fn chromium(arguments: &[&str]) -> std::process::Output {
         "--disable-background-networking",
         "--disable-component-update",
         "--disable-sync",
+        &profile,
     ];
-    Command::new("chromium").args(quiet).arg(profile).args(arguments).output().unwrap()
+    ask("chromium", &[&quiet[..], arguments, &[&format!("file://{page}")]].concat()).out
+}
+
+/// A page as a browser prints it: the path of the PDF.
+fn printed_by_chromium(project: &Project, page: impl AsRef<[u8]>) -> String {
+    let printed = text(&project.path("sheet.pdf"));
+    let page = project.write("sheet.html", page);
+    chromium(&page, &["--no-pdf-header-footer", &format!("--print-to-pdf={printed}")]);
+    printed
 }
 
 /// On a phone 320 px wide nothing reaches beyond the screen.
@@ -296,12 +289,8 @@ fn chromium_shows_the_page_on_a_small_phone() {
             "<iframe width=320 height=800 style=\"border:0\" srcdoc=\"{inside}\" onload=\"const e=this.contentDocument.documentElement,p=document.createElement('p');p.textContent='{name} beyond '+(e.scrollWidth-e.clientWidth)+' height '+e.scrollHeight;document.body.append(p)\"></iframe>"
         );
     }
-    let folder = tempfile::tempdir().unwrap();
-    let path = folder.path().join("pages.html");
-    fs::write(&path, frames).unwrap();
-    let output =
-        chromium(&["--dump-dom", "--virtual-time-budget=20000", &format!("file://{}", path.display())]);
-    let dom = String::from_utf8_lossy(&output.stdout).into_owned();
+    let project = Project::new();
+    let dom = chromium(&project.write("pages.html", frames), &["--dump-dom", "--virtual-time-budget=20000"]);
     for (name, _) in &pages {
         let said = dom.split_once(&format!("<p>{name} ")).unwrap_or_else(|| panic!("{name} was not shown")).1;
         assert!(said.starts_with("beyond 0 height "), "{name}: {}", &said[..said.len().min(40)]);
@@ -322,17 +311,9 @@ fn chromium_shows_letters_with_the_font_in_the_page() {
         assert!(page.len() < 400_000, "{tag}: {}", page.len());
     }
     let (Some(pdffonts), Some(_)) = (program("pdffonts"), program("chromium")) else { return };
-    let folder = tempfile::tempdir().unwrap();
-    let (source, printed) = (folder.path().join("sheet.html"), folder.path().join("sheet.pdf"));
+    let project = Project::new();
     let (page, _) = pages.iter().find(|(_, tag)| tag == "am").unwrap();
-    fs::write(&source, page).unwrap();
-    chromium(&[
-        "--no-pdf-header-footer",
-        &format!("--print-to-pdf={}", printed.display()),
-        &format!("file://{}", source.display()),
-    ]);
-    let listed = Command::new(pdffonts).arg(&printed).output().unwrap();
-    let listed = String::from_utf8_lossy(&listed.stdout).into_owned();
+    let listed = ask(pdffonts, &[&printed_by_chromium(&project, page)]).out;
     assert!(listed.contains("NotoSansEthiopic"), "{listed}");
 }
 
@@ -343,15 +324,9 @@ fn chromium_prints_the_page() {
         return;
     }
     let Some(pdftotext) = program("pdftotext") else { return };
-    let folder = tempfile::tempdir().unwrap();
-    let (source, printed) = (folder.path().join("sheet.html"), folder.path().join("sheet.pdf"));
+    let project = Project::new();
     let facts = drawn("sw", &farm());
-    fs::write(&source, html(&facts, &Embedded).unwrap()).unwrap();
-    chromium(&[
-        "--no-pdf-header-footer",
-        &format!("--print-to-pdf={}", printed.display()),
-        &format!("file://{}", source.display()),
-    ]);
+    let printed = printed_by_chromium(&project, html(&facts, &Embedded).unwrap());
     let text = text_of_pdf(pdftotext, &printed);
     for entry in facts.steps.iter().chain(&facts.cautions) {
         assert!(text.contains(&plain_spaces(&entry.title)), "{}", entry.title);
@@ -381,17 +356,14 @@ for event in icalendar.Calendar.from_ical(open(sys.argv[1], "rb").read()).walk("
     print(event["DTSTART"].dt, event["DTEND"].dt, len(alarms), alarms[0]["TRIGGER"].dt.total_seconds(), event["SUMMARY"], sep="|")
 "#;
     let Some(python) = python_with("icalendar") else { return };
-    let folder = tempfile::tempdir().unwrap();
+    let project = Project::new();
     for tag in Pack::tags(&Embedded) {
         let pack = Pack::load(&Embedded, &tag).unwrap();
         for (name, case) in examples() {
             let plan = make(&case).unwrap();
             let statements = tell(&case, &plan);
-            let path = folder.path().join(format!("{tag}-{name}.ics"));
-            fs::write(&path, kabla::sheet::ics(&pack, &statements).unwrap()).unwrap();
-            let output = Command::new(python).args(["-c", READER]).arg(&path).output().unwrap();
-            assert!(output.status.success(), "{}", String::from_utf8_lossy(&output.stderr));
-            let read = String::from_utf8(output.stdout).unwrap();
+            let path = project.write("season.ics", kabla::sheet::ics(&pack, &statements).unwrap());
+            let read = ask(python, &["-c", READER, &path]).out;
             let mut events: Vec<&str> = read.lines().collect();
             events.sort_unstable();
             let title = |step: &kabla::plan::Step| {
@@ -414,17 +386,10 @@ for event in icalendar.Calendar.from_ical(open(sys.argv[1], "rb").read()).walk("
 #[test]
 fn pdftotext_finds_lines_from_right_to_left() {
     let Some(pdftotext) = program("pdftotext") else { return };
-    let folder = tempfile::tempdir().unwrap();
+    let project = Project::new();
     let edges = |name: &str, bytes: &[u8]| {
-        let path = folder.path().join(name);
-        fs::write(&path, bytes).unwrap();
-        let output = Command::new(pdftotext)
-            .args(["-bbox-layout", "-f", "1", "-l", "1"])
-            .arg(&path)
-            .arg("-")
-            .output()
-            .unwrap();
-        let text = String::from_utf8(output.stdout).unwrap();
+        let path = project.write(name, bytes);
+        let text = ask(pdftotext, &["-bbox-layout", "-f", "1", "-l", "1", &path, "-"]).out;
         let of = |line: &str, name: &str| -> f64 {
             line.split_once(&format!("{name}=\"")).unwrap().1.split('"').next().unwrap().parse().unwrap()
         };
@@ -448,9 +413,7 @@ fn pdftotext_finds_lines_from_right_to_left() {
 #[test]
 fn pictures_are_as_they_are_drawn() {
     let Some(python) = program("python3") else { return };
-    let draw = Path::new(env!("CARGO_MANIFEST_DIR")).join("templates/pictures/draw.py");
-    let output = Command::new(python).arg(draw).arg("--check").output().unwrap();
-    assert!(output.status.success(), "{}", String::from_utf8_lossy(&output.stderr));
+    ask(python, &[&text(&repository().join("templates/pictures/draw.py")), "--check"]);
 }
 
 /// The season's plan of segments as an independent reader takes it: a week from Monday on for each event, in every language,
@@ -465,19 +428,13 @@ for event in icalendar.Calendar.from_ical(open(sys.argv[1], "rb").read()).walk("
     print(begin, event["SUMMARY"], sep="|")
 "#;
     let Some(python) = python_with("icalendar") else { return };
-    let folder = tempfile::tempdir().unwrap();
+    let project = Project::new();
+    let zone = example("zone.toml");
     for tag in Pack::tags(&Embedded) {
-        let made = Command::new(env!("CARGO_BIN_EXE_kabla"))
-            .args(["segment", "examples/zone.toml", "--season", "--language", &tag, "--out"])
-            .arg(folder.path())
-            .current_dir(env!("CARGO_MANIFEST_DIR"))
-            .output()
-            .unwrap();
-        assert!(made.status.success(), "{}", String::from_utf8_lossy(&made.stderr));
-        let path = |ending: &str| folder.path().join(format!("{tag}-segments.{ending}"));
-        let output = Command::new(python).args(["-c", READER]).arg(path("ics")).output().unwrap();
-        assert!(output.status.success(), "{}", String::from_utf8_lossy(&output.stderr));
-        let read = String::from_utf8(output.stdout).unwrap();
+        let season = ["segment", &zone, "--season", "--language", &tag, "--out", "."];
+        project.kabla(&season).done();
+        let path = |ending: &str| text(&project.path(&format!("{tag}-segments.{ending}")));
+        let read = ask(python, &["-c", READER, &path("ics")]).out;
         let table = fs::read_to_string(path("csv")).unwrap();
         let mut weeks: Vec<&str> = table.lines().skip(1).map(|line| &line[..10]).collect();
         weeks.dedup();
@@ -505,13 +462,8 @@ struct Placed {
 }
 
 /// The texts of a PDF with place and size in points, and its bookmarks.
-fn placed(path: &Path) -> (Vec<Placed>, Vec<String>) {
-    let output = Command::new("pdftohtml")
-        .args(["-xml", "-i", "-stdout", "-zoom", "1", "-fontfullname"])
-        .arg(path)
-        .output()
-        .unwrap();
-    let xml = String::from_utf8(output.stdout).unwrap();
+fn placed(path: &str) -> (Vec<Placed>, Vec<String>) {
+    let xml = ask("pdftohtml", &["-xml", "-i", "-stdout", "-zoom", "1", "-fontfullname", path]).out;
     let of = |tag: &str, name: &str| -> f64 {
         tag.split_once(&format!("{name}=\"")).unwrap().1.split('"').next().unwrap().parse().unwrap()
     };
@@ -561,13 +513,12 @@ fn letters_are_large_and_headings_keep_with_their_text() {
         return;
     }
     let printer = Printer::new(&Embedded).unwrap();
-    let folder = tempfile::tempdir().unwrap();
-    let path = folder.path().join("sheet.pdf");
+    let project = Project::new();
     for tag in Pack::tags(&Embedded) {
         for (name, case) in examples() {
             let facts = drawn(&tag, &case);
             for paper in [Paper::Farm, Paper::Guide] {
-                fs::write(&path, printer.print(paper, &facts).unwrap().bytes).unwrap();
+                let path = project.write("sheet.pdf", printer.print(paper, &facts).unwrap().bytes);
                 let (texts, marks) = placed(&path);
                 let what = format!("{tag} {name} {paper:?}");
                 let titles = facts.steps.iter().map(|step| format!("{}. {}", step.number, step.title));
@@ -610,15 +561,13 @@ fn letters_are_large_and_headings_keep_with_their_text() {
 fn every_format_is_tagged_and_holds_its_fonts() {
     let (Some(pdfinfo), Some(pdftotext)) = (program("pdfinfo"), program("pdftotext")) else { return };
     let printer = Printer::new(&Embedded).unwrap();
-    let folder = tempfile::tempdir().unwrap();
-    let path = folder.path().join("sheet.pdf");
+    let project = Project::new();
     for (tag, language) in [("sw", "sw"), ("pt-MZ", "pt-MZ"), ("en-XA", "en-XA")] {
         let facts = drawn(tag, &farm());
         for paper in PAPERS {
             let bytes = printer.print(paper, &facts).unwrap().bytes;
-            fs::write(&path, &bytes).unwrap();
-            let said = Command::new(pdfinfo).arg(&path).output().unwrap();
-            let said = String::from_utf8_lossy(&said.stdout).into_owned();
+            let path = project.write("sheet.pdf", &bytes);
+            let said = ask(pdfinfo, &[&path]).out;
             let value = |label: &str| -> String {
                 let line = said.lines().find(|line| line.starts_with(label)).unwrap_or_default();
                 line.trim_start_matches(label).trim().to_owned()
@@ -630,8 +579,7 @@ fn every_format_is_tagged_and_holds_its_fonts() {
                 bytes.windows(lang.len()).any(|window| window == lang.as_bytes()),
                 "{tag} {paper:?}: {lang}"
             );
-            let fonts = Command::new("pdffonts").arg(&path).output().unwrap();
-            let fonts = String::from_utf8_lossy(&fonts.stdout).into_owned();
+            let fonts = ask("pdffonts", &[&path]).out;
             assert!(fonts.lines().count() > 2);
             for line in fonts.lines().skip(2) {
                 assert!(line.contains(" yes yes "), "a font that is not embedded: {line}");
@@ -653,18 +601,17 @@ fn every_format_is_tagged_and_holds_its_fonts() {
 #[test]
 fn an_own_header_is_printed() {
     let Some(pdftotext) = program("pdftotext") else { return };
-    let folder = tempfile::tempdir().unwrap();
-    let path = folder.path().join("sheet.pdf");
-    fs::write(folder.path().join("header.typ"), "#let header(s) = block[Growers of Kisima]").unwrap();
-    let data = kabla::data::Templates::over(&Embedded, folder.path()).unwrap();
+    let project = Project::new();
+    project.write("header.typ", "#let header(s) = block[Growers of Kisima]");
+    let data = kabla::data::Templates::over(&Embedded, project.folder()).unwrap();
     let facts = drawn("en", &farm());
     let printer = Printer::new(&data).unwrap();
     for paper in PAPERS {
-        fs::write(&path, printer.print(paper, &facts).unwrap().bytes).unwrap();
+        let path = project.write("sheet.pdf", printer.print(paper, &facts).unwrap().bytes);
         let found = text_of_pdf(pdftotext, &path).contains("Growers of Kisima");
         assert_eq!(found, paper != Paper::Card, "{paper:?}");
     }
-    fs::write(&path, printer.booklet(vec![facts.clone(), facts]).unwrap().bytes).unwrap();
+    let path = project.write("sheet.pdf", printer.booklet(vec![facts.clone(), facts]).unwrap().bytes);
     assert_eq!(text_of_pdf(pdftotext, &path).matches("Growers of Kisima").count(), 2);
 }
 
@@ -672,22 +619,15 @@ fn an_own_header_is_printed() {
 #[test]
 fn a_booklet_leads_to_its_farms() {
     let Some(pdftotext) = program("pdftotext") else { return };
-    let folder = tempfile::tempdir().unwrap();
-    let path = folder.path().join("booklet.pdf");
+    let project = Project::new();
     let names = ["Zuri", "amani", "Mwangaza", "Baraka"];
     let farms = names.map(|name| drawn("sw", &kabla::plan::Case { name: name.to_owned(), ..farm() }));
     let made = Printer::new(&Embedded).unwrap().booklet(farms.to_vec()).unwrap();
     assert_eq!(made.overflows, Vec::<String>::new());
-    fs::write(&path, made.bytes).unwrap();
+    let path = project.write("booklet.pdf", made.bytes);
     let page = |number: usize| {
         let number = number.to_string();
-        let output = Command::new(pdftotext)
-            .args(["-layout", "-f", &number, "-l", &number])
-            .arg(&path)
-            .arg("-")
-            .output()
-            .unwrap();
-        String::from_utf8(output.stdout).unwrap()
+        ask(pdftotext, &["-layout", "-f", &number, "-l", &number, &path, "-"]).out
     };
     let index = page(1);
     let found: Vec<(String, usize)> = index
@@ -721,22 +661,19 @@ fn axe_finds_nothing_serious() {
         return;
     };
     let axe = fs::read_to_string(axe).unwrap().replace("</script", "<\\/script");
-    let folder = tempfile::tempdir().unwrap();
+    let project = Project::new();
     for (name, case) in examples() {
         for (tag, dark) in [("en", false), ("sw", true), ("am", true)] {
             let run = "axe.run().then(r=>document.title='axe '+JSON.stringify({passes:r.passes.length,dark:matchMedia('(prefers-color-scheme: dark)').matches,bad:r.violations.map(v=>[v.impact,v.id,v.nodes.map(n=>n.html.slice(0,120))])}))";
             let page = drawn_page(tag, &case)
                 .replace("</body>", &format!("<script>{axe}</script><script>{run}</script></body>"));
-            let path = folder.path().join("page.html");
-            fs::write(&path, page).unwrap();
+            let path = project.write("page.html", page);
             let scheme = if dark {
                 "--blink-settings=preferredColorScheme=0"
             } else {
                 "--blink-settings=preferredColorScheme=1"
             };
-            let address = format!("file://{}", path.display());
-            let output = chromium(&[scheme, "--dump-dom", "--virtual-time-budget=10000", &address]);
-            let dom = String::from_utf8_lossy(&output.stdout).into_owned();
+            let dom = chromium(&path, &[scheme, "--dump-dom", "--virtual-time-budget=10000"]);
             let title = dom.split_once("<title>").unwrap().1.split("</title>").next().unwrap().to_owned();
             let said = title.strip_prefix("axe ").unwrap_or_else(|| panic!("axe did not end: {title}"));
             let said: serde_json::Value =

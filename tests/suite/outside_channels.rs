@@ -2,7 +2,6 @@
 
 use std::fs;
 use std::io::Write as _;
-use std::path::{Path, PathBuf};
 use std::process::Command;
 use std::sync::LazyLock;
 
@@ -14,7 +13,8 @@ use kabla::voice::{Frames, Loudness, Spoken};
 
 use super::channels::{beginnings, chunks, messages, speak_with};
 use super::expected::rows;
-use super::outside::{file, number_after, program, python_with};
+use super::outside::{ask, file, loudness_by, number_after, program, python_with};
+use super::project::{Project, Run, text};
 
 /// 25 messages in a language: every other step from one on, of four kinds of case, whole and their first sentences.
 fn twenty_five(tag: &str, skip: usize) -> Vec<(String, Spoken)> {
@@ -30,14 +30,8 @@ fn run(program: &str, arguments: &[&str]) -> Vec<u8> {
     output.stdout
 }
 
-fn ffmpeg_says(ffmpeg: &str, path: &Path) -> Loudness {
-    let output = Command::new(ffmpeg)
-        .args(["-nostats", "-hide_banner", "-i"])
-        .arg(path)
-        .args(["-af", "ebur128=peak=true", "-f", "null", "-"])
-        .output()
-        .unwrap();
-    let said = String::from_utf8_lossy(&output.stderr).into_owned();
+fn ffmpeg_says(ffmpeg: &str, path: &str) -> Loudness {
+    let said = loudness_by(ffmpeg, path);
     Loudness {
         integrated_lufs: number_after(&said, "I:"),
         true_peak_dbtp: number_after(&said, "Peak:"),
@@ -58,11 +52,9 @@ fn ffmpeg_agrees_on_swahili_messages_in_every_channel() {
 /// ffmpeg's ebur128 on messages in every channel, fifty in all: within 0.2 LU and 0.3 dB of what we say.
 fn ffmpeg_agrees(messages: &[(String, Spoken)]) {
     let (Some(ffmpeg), Some(opusdec)) = (program("ffmpeg"), program("opusdec")) else { return };
-    let folder = tempfile::tempdir().unwrap();
+    let project = Project::new();
     let agree = |what: &str, ending: &str, bytes: &[u8], ours: Loudness| {
-        let path = folder.path().join(format!("sound.{ending}"));
-        fs::write(&path, bytes).unwrap();
-        let theirs = ffmpeg_says(ffmpeg, &path);
+        let theirs = ffmpeg_says(ffmpeg, &project.write(&format!("sound.{ending}"), bytes));
         let off = (ours.integrated_lufs - theirs.integrated_lufs).abs();
         assert!(off <= 0.2, "{what}: {ours:?}, ffmpeg {theirs:?}");
         assert!(
@@ -87,10 +79,9 @@ fn ffmpeg_agrees(messages: &[(String, Spoken)]) {
         let options = OpusOptions { kbit: 20, tags: vec![], chapters: vec![] };
         let note = opus(&loud.samples, &options).unwrap();
         // Decoded by the reference decoder: ffmpeg's own resamples in another way, which moves peaks by half a decibel.
-        let (coded, plain) = (folder.path().join("note.opus"), folder.path().join("note.wav"));
-        fs::write(&coded, &note.bytes).unwrap();
-        run(opusdec, &["--quiet", "--float", coded.to_str().unwrap(), plain.to_str().unwrap()]);
-        let theirs = agree(&format!("{what} chat"), "wav", &fs::read(&plain).unwrap(), note.loudness);
+        let (coded, plain) = (project.write("note.opus", &note.bytes), text(&project.path("note.wav")));
+        run(opusdec, &["--quiet", "--float", &coded, &plain]);
+        let theirs = agree(&format!("{what} chat"), "wav", &project.bytes("note.wav"), note.loudness);
         assert!(theirs.true_peak_dbtp <= -0.9, "{what}: {theirs:?}");
 
         let talk = Frames::from_millis(1000);
@@ -111,17 +102,17 @@ fn ffmpeg_agrees(messages: &[(String, Spoken)]) {
 fn ffmpeg_plays_our_mp3_as_loud_and_as_long_as_the_wav() {
     const FRAME: usize = 1152;
     let Some(ffmpeg) = program("ffmpeg") else { return };
-    let folder = tempfile::tempdir().unwrap();
+    let project = Project::new();
     let topics = ["--topic", "harvest", "--topic", "fill-container"];
-    let (code, said) = speak_with(&[&["--for", "radio", "--mp3"], &topics[..]].concat(), folder.path());
-    assert_eq!(code, Some(0), "{said}");
+    speak_with(&project, &[&["--language", "sw", "--for", "radio", "--mp3"], &topics[..]].concat()).done();
     for topic in ["harvest", "fill-container"] {
-        let [wave, coded] = ["wav", "mp3"].map(|ending| folder.path().join(format!("sw-{topic}.{ending}")));
+        let [wave, coded] =
+            ["wav", "mp3"].map(|ending| text(&project.path(&format!("out/sw-{topic}.{ending}"))));
         let [ours, theirs] = [&wave, &coded].map(|path| ffmpeg_says(ffmpeg, path));
         assert!((ours.integrated_lufs - theirs.integrated_lufs).abs() <= 0.2, "{ours:?} {theirs:?}");
         assert!(theirs.true_peak_dbtp <= -1.0, "{theirs:?}");
         let [long, longer] = [&wave, &coded].map(|path| {
-            let raw = ["-v", "error", "-i", path.to_str().unwrap(), "-f", "s16le", "-"];
+            let raw = ["-v", "error", "-i", path, "-f", "s16le", "-"];
             run(ffmpeg, &raw).len() / 2
         });
         assert!((long..=long + 3 * FRAME).contains(&longer), "{topic}: {long} {longer}");
@@ -132,15 +123,13 @@ fn ffmpeg_plays_our_mp3_as_loud_and_as_long_as_the_wav() {
 #[test]
 fn sox_decodes_our_telephone_files() {
     let Some(sox) = program("sox") else { return };
-    let folder = tempfile::tempdir().unwrap();
+    let project = Project::new();
     let table = rows("g711", "decode.csv");
-    let path = folder.path().join("phone.wav");
     for (what, spoken) in messages("sw", &[StepKind::FillContainer]) {
         let sound = phone(&spoken).unwrap();
         for (law, column) in [(Law::A, "a"), (Law::Mu, "mu")] {
             let file = telephone_wav(&sound.samples, law).unwrap();
-            fs::write(&path, &file).unwrap();
-            let raw = run(sox, &[path.to_str().unwrap(), "-t", "s16", "-"]);
+            let raw = run(sox, &[&project.write("phone.wav", &file), "-t", "s16", "-"]);
             let decoded: Vec<i16> = raw.chunks(2).map(|two| i16::from_le_bytes([two[0], two[1]])).collect();
             let data = chunks(&file).remove(2).1;
             assert_eq!(decoded.len(), data.len(), "{what}");
@@ -187,7 +176,7 @@ fn spectral_distance(one: &[f32], other: &[f32]) -> f64 {
     sum / f64::from(count)
 }
 
-fn read_wav(path: &Path) -> Vec<f32> {
+fn read_wav(path: &str) -> Vec<f32> {
     let reader = hound::WavReader::open(path).unwrap();
     assert_eq!((reader.spec().channels, reader.spec().sample_rate), (1, 48_000));
     reader.into_samples::<i16>().map(|sample| f32::from(sample.unwrap()) / 32_768.0).collect()
@@ -197,27 +186,25 @@ fn read_wav(path: &Path) -> Vec<f32> {
 #[test]
 fn opusdec_decodes_our_voice_notes() {
     let (Some(opusdec), Some(opusenc)) = (program("opusdec"), program("opusenc")) else { return };
-    let folder = tempfile::tempdir().unwrap();
-    let path = |name: &str| folder.path().join(name);
-    let as_text = |path: &PathBuf| path.to_str().unwrap().to_owned();
+    let project = Project::new();
+    let path = |name: &str| text(&project.path(name));
     let all = [messages("en", &[StepKind::MarkPlants]), messages("sw", &[StepKind::LastCheck])].concat();
     for (what, spoken) in all.into_iter().step_by(2) {
         let loud = channel::chat(&spoken).unwrap();
-        fs::write(path("in.wav"), wav(&loud.samples, &WavOptions::default()).unwrap()).unwrap();
+        let input = project.write("in.wav", wav(&loud.samples, &WavOptions::default()).unwrap());
         for kbit in [16u32, 20, 24] {
             let options = OpusOptions { kbit, tags: vec![("TITLE", what.clone())], chapters: vec![] };
             let file = opus(&loud.samples, &options).unwrap();
-            fs::write(path("ours.opus"), &file.bytes).unwrap();
-            run(opusdec, &["--quiet", &as_text(&path("ours.opus")), &as_text(&path("ours.wav"))]);
+            run(opusdec, &["--quiet", &project.write("ours.opus", &file.bytes), &path("ours.wav")]);
             let ours = read_wav(&path("ours.wav"));
             assert_eq!(ours.len(), loud.samples.len(), "{what} at {kbit}");
             let rate = kbit.to_string();
-            let (input, theirs) = (as_text(&path("in.wav")), as_text(&path("theirs.opus")));
+            let theirs = path("theirs.opus");
             run(opusenc, &["--quiet", "--speech", "--vbr", "--bitrate", &rate, &input, &theirs]);
-            run(opusdec, &["--quiet", &theirs, &as_text(&path("theirs.wav"))]);
+            run(opusdec, &["--quiet", &theirs, &path("theirs.wav")]);
             let reference = spectral_distance(&loud.samples, &read_wav(&path("theirs.wav")));
             let distance = spectral_distance(&loud.samples, &ours);
-            let sizes = (file.bytes.len(), fs::metadata(path("theirs.opus")).unwrap().len());
+            let sizes = (file.bytes.len(), project.bytes("theirs.opus").len());
             // Figures for whoever runs it with --nocapture.
             let said = format!(
                 "{what} at {kbit}: {distance:.2} dB, the reference {reference:.2} dB; {sizes:?} bytes"
@@ -233,19 +220,17 @@ fn opusdec_decodes_our_voice_notes() {
 }
 
 /// One set of files of each channel, made by the program.
-static MADE: LazyLock<tempfile::TempDir> = LazyLock::new(|| {
-    let folder = tempfile::tempdir().unwrap();
+static MADE: LazyLock<Project> = LazyLock::new(|| {
+    let project = Project::new();
+    let message = ["--language", "sw", "--topic", "plant-field", "--today", "2027-04-20", "--for"];
     for channel in ["radio", "phone", "chat", "meeting"] {
-        let arguments =
-            ["--language", "sw", "--topic", "plant-field", "--today", "2027-04-20", "--for", channel];
-        let (code, said) = speak_with(&arguments, folder.path());
-        assert_eq!(code, Some(0), "{said}");
+        speak_with(&project, &[&message[..], &[channel]].concat()).done();
     }
-    folder
+    project
 });
 
 fn made(name: &str) -> String {
-    MADE.path().join(name).to_str().unwrap().to_owned()
+    text(&MADE.path(&format!("out/{name}")))
 }
 
 #[test]
@@ -258,12 +243,12 @@ fn mediainfo_reads_our_files() {
         ("sw-plant-field-chat.opus", &["Opus", "sw"]),
         ("sw-meeting.opus", &["Opus", "00:00:00.000"]),
     ] {
-        let said = String::from_utf8(run(mediainfo, &["--Full", &made(name)])).unwrap();
+        let said = ask(mediainfo, &["--Full", &made(name)]).out;
         for wanted in wanted {
             assert!(said.contains(wanted), "{name}: no {wanted} in {said}");
         }
     }
-    let said = String::from_utf8(run(mediainfo, &["--Full", &made("sw-plant-field.wav")])).unwrap();
+    let said = ask(mediainfo, &["--Full", &made("sw-plant-field.wav")]).out;
     // mediainfo shows what bext says: who made it and when.
     assert!(said.contains("Kabla") && said.contains("2027-04-20"), "{said}");
 }
@@ -273,19 +258,12 @@ fn mediainfo_reads_our_files() {
 fn ffprobe_finds_the_chapters_of_a_meeting() {
     let Some(ffprobe) = program("ffprobe") else { return };
     let path = made("sw-meeting.opus");
-    let said = run(ffprobe, &["-v", "error", "-show_chapters", "-of", "csv", &path]);
-    let said = String::from_utf8(said).unwrap();
+    let said = ask(ffprobe, &["-v", "error", "-show_chapters", "-of", "csv", &path]).out;
     assert_eq!(said.lines().count(), 2, "{said}");
     let vtt = fs::read_to_string(made("sw-meeting.chapters.vtt")).unwrap();
     assert_eq!(vtt.matches(" --> ").count(), 2);
-    let length: f64 = String::from_utf8(run(
-        ffprobe,
-        &["-v", "error", "-show_entries", "format=duration", "-of", "csv=p=0", &path],
-    ))
-    .unwrap()
-    .trim()
-    .parse()
-    .unwrap();
+    let duration = ["-v", "error", "-show_entries", "format=duration", "-of", "csv=p=0", &path];
+    let length: f64 = ask(ffprobe, &duration).out.trim().parse().unwrap();
     let last = vtt.rsplit("--> ").next().unwrap().lines().next().unwrap();
     let (minutes, seconds) = last[3..].split_once(':').unwrap();
     let end = minutes.parse::<f64>().unwrap() * 60.0 + seconds.parse::<f64>().unwrap();
@@ -302,23 +280,23 @@ fn our_voicexml_is_valid_against_its_document_type() {
     let valid = ["--noout", "--nonet", "--dtdvalid", dtd];
     let path = made("sw-plant-field-phone.vxml");
     run(xmllint, &[&valid[..], &[&path]].concat());
-    let words =
-        String::from_utf8(run(xmllint, &["--xpath", "string(//*[local-name()='prompt'])", &path])).unwrap();
+    let words = ask(xmllint, &["--xpath", "string(//*[local-name()='prompt'])", &path]).out;
     let cue = fs::read_to_string(made("sw-plant-field-phone.cue.txt")).unwrap();
     assert!(words.split_whitespace().count() > 30);
     for word in words.split_whitespace().filter(|word| word.chars().all(char::is_alphanumeric)) {
         assert!(cue.contains(word), "{word}");
     }
     // It is no rubber stamp: what is misspelt, misplaced or missing is seen.
-    let text = fs::read_to_string(&path).unwrap();
+    let document = fs::read_to_string(&path).unwrap();
     for (right, wrong) in
         [("<exit/>", "<leave/>"), (" time=", " length="), ("<block>", ""), (" src=", " file=")]
     {
-        let broken = MADE.path().join("broken.xml");
-        let text = text.replace(right, wrong);
-        fs::write(&broken, if wrong.is_empty() { text.replace("</block>", "") } else { text }).unwrap();
-        let output = Command::new(xmllint).args(valid).arg(&broken).output().unwrap();
-        assert!(!output.status.success(), "{right} became {wrong}");
+        assert!(document.contains(right));
+        let text = document.replace(right, wrong);
+        let broken =
+            MADE.write("broken.xml", if wrong.is_empty() { text.replace("</block>", "") } else { text });
+        let checked = Run::of(Command::new(xmllint).args(valid).arg(&broken));
+        assert_ne!(checked.code, 0, "{right} became {wrong}");
     }
 }
 
@@ -344,7 +322,7 @@ print(len(captions))
     };
     let files = ["sw-plant-field.wav", "sw-plant-field.vtt", "sw-plant-field.srt"].map(made);
     let arguments: Vec<&str> = ["-c", READER].into_iter().chain(files.iter().map(String::as_str)).collect();
-    let said = String::from_utf8(run(python[0], &arguments)).unwrap();
+    let said = ask(python[0], &arguments).out;
     let fields: Vec<&str> = said.lines().next().unwrap().split('|').collect();
     assert_eq!(fields[..3], ["Kabla", "2027-04-20", "2"], "{said}");
     assert!((fields[3].parse::<f64>().unwrap() + 23.0).abs() <= 0.2, "{said}");

@@ -7,6 +7,7 @@ use std::process::Command;
 use kabla::voice::record::quality::{Fault, Measures, Norms, Verdict, judge, letters, measure, read};
 
 use crate::outside::program;
+use crate::project::{Project, Run};
 
 const PHRASES: [&str; 6] = [
     "Choose your mother plants and mark them",
@@ -18,10 +19,7 @@ const PHRASES: [&str; 6] = [
 ];
 
 fn run(program: &str, arguments: &[&str], folder: &Path) -> String {
-    let output = Command::new(program).args(arguments).current_dir(folder).output().unwrap();
-    let said = String::from_utf8_lossy(&output.stderr).into_owned();
-    assert!(output.status.success(), "{program} {arguments:?}: {said}");
-    said
+    Run::of(Command::new(program).args(arguments).current_dir(folder)).done().err
 }
 
 /// A phrase at a pace, between silences: its file.
@@ -48,8 +46,8 @@ fn faults(measures: &Measures) -> Vec<(Fault, Verdict)> {
 #[test]
 fn sox_knows_the_noise_and_its_distance_to_speech() {
     let (Some(_), Some(_)) = (program("espeak-ng"), program("sox")) else { return };
-    let folder = tempfile::tempdir().unwrap();
-    let folder = folder.path();
+    let project = Project::new();
+    let folder = project.folder();
     let clean = measured(&say(PHRASES[0], 145, "dry.wav", folder));
     for gain in ["-25", "-35", "-45"] {
         let make =
@@ -70,8 +68,8 @@ fn sox_knows_the_noise_and_its_distance_to_speech() {
 #[test]
 fn sox_cuts_shifts_clips_and_fills_the_room() {
     let (Some(_), Some(_)) = (program("espeak-ng"), program("sox")) else { return };
-    let folder = tempfile::tempdir().unwrap();
-    let folder = folder.path();
+    let project = Project::new();
+    let folder = project.folder();
     for (index, words) in PHRASES.iter().enumerate() {
         let dry = measured(&say(words, 145, "dry.wav", folder));
         assert_eq!(faults(&dry), [], "{index}");
@@ -97,10 +95,10 @@ fn sox_cuts_shifts_clips_and_fills_the_room() {
 #[test]
 fn twice_the_pace_is_told() {
     let (Some(_), Some(_)) = (program("espeak-ng"), program("sox")) else { return };
-    let folder = tempfile::tempdir().unwrap();
+    let project = Project::new();
     let usual: Vec<(Measures, usize)> = PHRASES
         .iter()
-        .map(|words| (measured(&say(words, 130, "a.wav", folder.path())), letters(words)))
+        .map(|words| (measured(&say(words, 130, "a.wav", project.folder())), letters(words)))
         .collect();
     let norms = Norms::of(usual.iter().map(|(measures, letters)| (measures, *letters)));
     for (words, (measures, letters)) in PHRASES.iter().zip(&usual) {
@@ -112,7 +110,7 @@ fn twice_the_pace_is_told() {
                 .collect::<Vec<_>>()
         };
         assert_eq!(of_pace(measures), [], "{words}");
-        let fast = measured(&say(words, 260, "fast.wav", folder.path()));
+        let fast = measured(&say(words, 260, "fast.wav", project.folder()));
         assert_eq!(of_pace(&fast), [Fault::Fast], "{words}");
     }
 }

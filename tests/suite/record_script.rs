@@ -2,9 +2,7 @@
 //! the messages; spelling is compared by a rule of this file's own.
 
 use std::collections::{BTreeMap, BTreeSet};
-use std::fs;
-use std::path::{Path, PathBuf};
-use std::process::Command;
+use std::path::PathBuf;
 use std::sync::LazyLock;
 
 use kabla::app::{Data, Embedded, RecordingScript, ScriptRequest, script};
@@ -15,7 +13,8 @@ use kabla::voice::ClipState;
 use kabla::voice::record::{Group, Line, Pace};
 
 use crate::examples;
-use crate::outside::{plain_spaces, program};
+use crate::outside::{plain_spaces, program, text_of_pdf};
+use crate::project::{Project, example};
 use crate::voice_bank::{bank_of, sine, wav_of};
 
 type Heard = (String, Intonation);
@@ -59,10 +58,6 @@ fn messages(pack: &Pack, case: &kabla::plan::Case) -> Vec<BTreeSet<Heard>> {
     pieces.map(|pieces| heard_in(&pieces)).collect()
 }
 
-fn example(name: &str) -> PathBuf {
-    Path::new(env!("CARGO_MANIFEST_DIR")).join(format!("examples/{name}.toml"))
-}
-
 fn request<'a>(language: &'a str, cases: &'a [PathBuf]) -> ScriptRequest<'a> {
     ScriptRequest { language, voice: Some("nobody"), cases, all: false }
 }
@@ -82,7 +77,8 @@ fn a_case_has_what_its_messages_need_and_nothing_else() {
     for tag in Pack::tags(&Embedded) {
         let pack = Pack::load(&Embedded, &tag).unwrap();
         for (name, case) in examples() {
-            let made = script(&Embedded, &request(&tag, &[example(&name)])).unwrap().script;
+            let file = PathBuf::from(example(&format!("{name}.toml")));
+            let made = script(&Embedded, &request(&tag, &[file])).unwrap().script;
             let listed: BTreeSet<Heard> = made.lines.iter().map(heard).collect();
             let needed: BTreeSet<Heard> = messages(&pack, &case).into_iter().flatten().collect();
             assert_eq!(listed, needed, "{tag} {name}");
@@ -407,14 +403,11 @@ fn the_script_is_a_tagged_pdf_that_fits_its_paper_in_every_language() {
 #[test]
 fn pdftotext_finds_every_line_in_order() {
     let Some(pdftotext) = program("pdftotext") else { return };
-    let folder = tempfile::tempdir().unwrap();
+    let project = Project::new();
     for tag in Pack::tags(&Embedded) {
         let made = script_of(&tag);
-        let path = folder.path().join("script.pdf");
-        fs::write(&path, made.pdf(&Embedded).unwrap().0).unwrap();
         // In the order of the file, as it is read aloud; the melody stands beside the words.
-        let output = Command::new(pdftotext).arg("-raw").arg(&path).arg("-").output().unwrap();
-        let text = plain_spaces(&String::from_utf8(output.stdout).unwrap());
+        let text = text_of_pdf(pdftotext, &project.write("script.pdf", made.pdf(&Embedded).unwrap().0));
         let mut at = 0;
         for line in &made.script.lines {
             let space = if line.before.is_empty() { "" } else { " " };
@@ -430,18 +423,13 @@ fn pdftotext_finds_every_line_in_order() {
 
 #[test]
 fn files_of_one_call_agree_and_wrong_ones_leave_nothing() {
-    let folder = tempfile::tempdir().unwrap();
-    let kabla = |arguments: &[&str]| {
-        let mut command = Command::new(env!("CARGO_BIN_EXE_kabla"));
-        command.current_dir(folder.path()).args(["clips", "script", "--language", "sw"]).args(arguments);
-        command.output().unwrap()
-    };
-    let case = example("village").display().to_string();
-    let said =
-        kabla(&["--voice", "asha", "--case", &case, "--out", "a.txt", "--out", "a.jsonl", "--out", "a.pdf"]);
-    assert!(said.status.success(), "{}", String::from_utf8_lossy(&said.stderr));
-    let json = fs::read_to_string(folder.path().join("a.jsonl")).unwrap();
-    let text = fs::read_to_string(folder.path().join("a.txt")).unwrap();
+    let project = Project::new();
+    let script =
+        |arguments: &[&str]| project.kabla(&[&["clips", "script", "--language", "sw"], arguments].concat());
+    let case = example("village.toml");
+    let whole = ["--voice", "asha", "--case", &case];
+    script(&[&whole[..], &["--out", "a.txt", "--out", "a.jsonl", "--out", "a.pdf"]].concat()).done();
+    let (json, text) = (project.read("a.jsonl"), project.read("a.txt"));
     let mut rest = text.as_str();
     for line in json.lines() {
         let line: serde_json::Value = serde_json::from_str(line).unwrap();
@@ -455,20 +443,15 @@ fn files_of_one_call_agree_and_wrong_ones_leave_nothing() {
         assert!(after.lines().next().unwrap().contains(&shown), "{line}");
         rest = after;
     }
-    assert!(fs::read(folder.path().join("a.pdf")).unwrap().starts_with(b"%PDF"));
-    let printed = kabla(&["--voice", "asha", "--case", &case, "--json"]);
-    assert_eq!(String::from_utf8(printed.stdout).unwrap(), json);
+    assert!(project.bytes("a.pdf").starts_with(b"%PDF"));
+    assert_eq!(script(&[&whole[..], &["--json"]].concat()).out, json);
 
-    let files = || fs::read_dir(folder.path()).unwrap().count();
-    let before = files();
-    for wrong in [
-        &["--out", "b.jsonl", "--out", "b.doc"][..],
-        &["--case", "no.toml", "--case", "none.toml", "--out", "b.pdf"],
+    for (wrong, named) in [
+        (&["--out", "b.jsonl", "--out", "b.doc"][..], &["b.doc"][..]),
+        (&["--case", "no.toml", "--case", "none.toml", "--out", "b.pdf"], &["no.toml", "none.toml"]),
     ] {
-        let refused = kabla(wrong);
-        assert_eq!(refused.status.code(), Some(2), "{wrong:?}");
-        let said = String::from_utf8(refused.stderr).unwrap();
-        assert!(said.contains("b.doc") || (said.contains("no.toml") && said.contains("none.toml")), "{said}");
+        let refused = script(wrong).ended(2);
+        assert!(named.iter().all(|file| refused.err.contains(file)), "{}", refused.err);
     }
-    assert_eq!(files(), before);
+    assert_eq!(project.files(), ["a.jsonl", "a.pdf", "a.txt"]);
 }

@@ -2,8 +2,7 @@
 
 use std::collections::BTreeMap;
 use std::fs;
-use std::path::{Path, PathBuf};
-use std::process::{Command, Output};
+use std::path::Path;
 
 use chrono::NaiveDate;
 use kabla::app::{self, Error, MusicFiles, Overrides, SegmentRequest, SegmentTime};
@@ -21,13 +20,10 @@ use kabla::voice::{Bank, Frames, JoinOptions, Loudness, SAMPLE_RATE, Spoken, Tim
 use proptest::prelude::*;
 
 use crate::examples;
+use crate::project::{Project, Run, example, repository, text};
 
 fn day(text: &str) -> NaiveDate {
     text.parse().unwrap()
-}
-
-fn example(name: &str) -> PathBuf {
-    Path::new(env!("CARGO_MANIFEST_DIR")).join("examples").join(name)
 }
 
 // Choosing
@@ -227,7 +223,7 @@ fn a_week_far_from_all_work_has_nothing_that_matters() {
             .all(|item| item.timing == Timing::Ahead && item.statement.priority == Priority::Essential)
     );
     assert_eq!(week_of(day("2027-05-16")), DateSpan::new(day("2027-05-10"), day("2027-05-16")));
-    let text = refused(&["examples/zone.toml", "--week", "2028-08-01", "--fit", "60"]);
+    let text = refused(&[&example("zone.toml"), "--week", "2028-08-01", "--fit", "60"]);
     assert!(
         text.contains("--week: there is nothing to say in the week from 2028-07-31 to 2028-08-06"),
         "{text}"
@@ -246,7 +242,7 @@ fn segment(
 ) -> Result<f64, String> {
     let case = example(case);
     let request = SegmentRequest {
-        case: &case,
+        case: Path::new(&case),
         overrides: Overrides::default(),
         language: Some(tag),
         voice: None,
@@ -283,19 +279,19 @@ fn segments_have_the_length_asked_for_or_name_lengths_that_can_be_had() {
         ("en", "village.toml", "2027-06-10"),
     ] {
         for seconds in [40.0, 65.0, 90.0, 150.0, 240.0] {
-            let folder = tempfile::tempdir().unwrap();
-            match segment(tag, case, week, seconds, SILENT, folder.path()) {
+            let folder = Project::new();
+            match segment(tag, case, week, seconds, SILENT, folder.folder()) {
                 Ok(length) => {
                     assert!((length - seconds).abs() <= 0.5, "{tag} {case} {seconds}: {length}");
                     made += 1;
                 }
                 Err(refusal) => {
-                    assert_eq!(fs::read_dir(folder.path()).unwrap().count(), 0, "something was written");
+                    assert_eq!(fs::read_dir(folder.folder()).unwrap().count(), 0, "something was written");
                     let lengths = named(&refusal);
                     assert!(!lengths.is_empty(), "{refusal}");
                     for length in lengths {
                         assert!((length - seconds).abs() > 0.5, "{refusal}");
-                        let reached = segment(tag, case, week, length, SILENT, folder.path());
+                        let reached = segment(tag, case, week, length, SILENT, folder.folder());
                         let reached = reached.unwrap_or_else(|other| panic!("{refusal}\nbut: {other}"));
                         assert!((reached - length).abs() <= 0.11, "{refusal}: {reached}");
                     }
@@ -329,17 +325,17 @@ fn cues(folder: &Path) -> Vec<(f64, f64, String, String)> {
 #[test]
 fn pauses_stretch_and_speech_does_not() {
     let say = |seconds| {
-        let folder = tempfile::tempdir().unwrap();
+        let folder = Project::new();
         assert!(
-            segment("en", "zone.toml", "2027-05-12", seconds, SILENT, folder.path()).is_ok(),
+            segment("en", "zone.toml", "2027-05-12", seconds, SILENT, folder.folder()).is_ok(),
             "{seconds}"
         );
-        cues(folder.path())
+        cues(folder.folder())
     };
-    let folder = tempfile::tempdir().unwrap();
+    let folder = Project::new();
     // The shortest segment of the week, and one a little longer of the same items.
     let shortest =
-        named(&segment("en", "zone.toml", "2027-05-12", 20.0, SILENT, folder.path()).unwrap_err())[0];
+        named(&segment("en", "zone.toml", "2027-05-12", 20.0, SILENT, folder.folder()).unwrap_err())[0];
     let (tight, loose) = (say(shortest), say(shortest + 3.0));
     let words =
         |cues: &[(f64, f64, String, String)]| cues.iter().map(|cue| cue.3.clone()).collect::<Vec<_>>();
@@ -439,22 +435,22 @@ fn the_bed_lies_as_far_below_the_voice_as_is_said() {
 
 #[test]
 fn signatures_stand_before_and_after_and_count_in_the_length() {
-    let folder = tempfile::tempdir().unwrap();
-    let signature = |name: &str| Path::new(env!("CARGO_MANIFEST_DIR")).join("audio/signature").join(name);
+    let folder = Project::new();
+    let signature = |name: &str| repository().join("audio/signature").join(name);
     let (opening, closing, bed) =
         (signature("opening.flac"), signature("closing.flac"), signature("bed.flac"));
     let music =
         MusicFiles { opening: Some(&opening), closing: Some(&closing), bed: Some(&bed), bed_below: 20.0 };
-    let length = segment("sw", "zone.toml", "2027-05-12", 120.0, music, folder.path()).unwrap();
+    let length = segment("sw", "zone.toml", "2027-05-12", 120.0, music, folder.folder()).unwrap();
     assert_eq!(length, 120.0);
-    let cues = cues(folder.path());
+    let cues = cues(folder.folder());
     assert_eq!((cues[0].0, cues[0].1), (0.0, 4.0), "{:?}", cues[0]);
     let last = cues.last().unwrap();
     assert_eq!((last.0, last.1), (117.0, 120.0), "{last:?}");
     let bed = cues.iter().find(|cue| cue.2.starts_with("Muziki")).unwrap();
     assert_eq!((bed.0, bed.1), (4.0, 117.0), "{bed:?}");
     // Measured in the file as written.
-    let wave = fs::read_dir(folder.path()).unwrap().map(|entry| entry.unwrap().path());
+    let wave = fs::read_dir(folder.folder()).unwrap().map(|entry| entry.unwrap().path());
     let wave = wave.into_iter().find(|path| path.extension().is_some_and(|of| of == "wav")).unwrap();
     let samples = hound::WavReader::open(wave).unwrap().into_samples::<i16>();
     let samples: Vec<f32> = samples.map(|sample| f32::from(sample.unwrap()) / 32_768.0).collect();
@@ -467,25 +463,17 @@ fn signatures_stand_before_and_after_and_count_in_the_length() {
 
 // Wrong files, missing phrases
 
-fn kabla(arguments: &[&str], out: &Path) -> Output {
-    Command::new(env!("CARGO_BIN_EXE_kabla"))
-        .current_dir(env!("CARGO_MANIFEST_DIR"))
-        .arg("segment")
-        .args(arguments)
-        .arg("--out")
-        .arg(out)
-        .output()
-        .unwrap()
+/// A segment into the folder `out` of a project.
+fn kabla(project: &Project, arguments: &[&str]) -> Run {
+    project.kabla(&[&["segment"], arguments, &["--out", "out"]].concat())
 }
 
 /// What standard error says of arguments that are refused with exit code 2; nothing is written then.
 fn refused(arguments: &[&str]) -> String {
-    let folder = tempfile::tempdir().unwrap();
-    let output = kabla(arguments, &folder.path().join("out"));
-    let text = String::from_utf8(output.stderr).unwrap();
-    assert_eq!(output.status.code(), Some(2), "{text}");
-    assert!(!folder.path().join("out").exists(), "{text}");
-    text
+    let project = Project::new();
+    let refused = kabla(&project, arguments).ended(2);
+    assert!(project.files().is_empty(), "{}", refused.err);
+    refused.err
 }
 
 fn wave(channels: u16, samples: impl Iterator<Item = f32>) -> Vec<u8> {
@@ -504,16 +492,12 @@ fn wave(channels: u16, samples: impl Iterator<Item = f32>) -> Vec<u8> {
 
 #[test]
 fn hostile_sounds_are_all_reported_at_once() {
-    let folder = tempfile::tempdir().unwrap();
-    let file = |name: &str, bytes: Vec<u8>| {
-        let path = folder.path().join(name);
-        fs::write(&path, bytes).unwrap();
-        path.to_string_lossy().into_owned()
-    };
+    let sounds = Project::new();
+    let file = |name: &str, bytes: Vec<u8>| sounds.write(name, bytes);
     let tone = || sine(440.0, 0.2, 3.0).into_iter();
     let whole = wave(1, tone());
     let empty = file("empty.wav", Vec::new());
-    let text = file("words.mp3", b"this is no sound".repeat(100));
+    let words = file("words.mp3", b"this is no sound".repeat(100));
     let cut = file("cut.wav", whole[..whole.len() / 2].to_vec());
     let silent = file("silent.wav", wave(1, std::iter::repeat_n(0.0, 96_000)));
     let nan = file("nan.wav", wave(1, tone().map(|sample| if sample > 0.19 { f32::NAN } else { sample })));
@@ -521,87 +505,69 @@ fn hostile_sounds_are_all_reported_at_once() {
     let short = file("short.wav", wave(1, tone().take(9_000)));
     let brief = file("brief.wav", wave(1, tone().take(60_000)));
     let long = file("long.wav", wave(1, sine(440.0, 0.2, 61.0).into_iter()));
-    let absent = folder.path().join("absent.wav").to_string_lossy().into_owned();
-    let at = ["examples/zone.toml", "--language", "en", "--week", "2027-05-12", "--fit", "2m"];
+    let absent = text(&sounds.path("absent.wav"));
+    let zone = example("zone.toml");
+    let at = [&zone, "--language", "en", "--week", "2027-05-12", "--fit", "2m"];
     for (trio, problems) in [
-        ([&empty, &text, &cut], ["is empty", "cannot be decoded", "its end is missing"]),
+        ([&empty, &words, &cut], ["is empty", "cannot be decoded", "its end is missing"]),
         ([&silent, &nan, &six], ["is silent", "no numbers", "6 channels"]),
         ([&short, &long, &brief], ["is 0.19 s long", "longer than 60 seconds", "at least 2 s"]),
         ([&absent, &short, &empty], ["cannot be read", "at least 0.4 s", "is empty"]),
     ] {
         let [opening, closing, bed] = trio.map(String::as_str);
         let arguments = [&at[..], &["--opening", opening, "--closing", closing, "--bed", bed]].concat();
-        let text = refused(&arguments);
-        assert_eq!(text.matches("error: ").count(), 3, "{text}");
+        let report = refused(&arguments);
+        assert_eq!(report.matches("error: ").count(), 3, "{report}");
         for (path, problem) in trio.iter().zip(problems) {
-            assert!(text.contains(problem) && text.contains(path.as_str()), "{problem}: {text}");
+            assert!(report.contains(problem) && report.contains(path.as_str()), "{problem}: {report}");
         }
-        assert!(["--opening", "--closing", "--bed"].iter().all(|option| text.contains(option)), "{text}");
+        assert!(["--opening", "--closing", "--bed"].iter().all(|option| report.contains(option)), "{report}");
     }
     // A broken case and a broken sound come together.
     let case = file("case.toml", b"kind = \"zone\"\n".to_vec());
-    let text = refused(&[&case, "--week", "2027-05-12", "--fit", "2m", "--opening", &empty]);
-    assert!(text.contains("case.toml") && text.contains("empty.wav"), "{text}");
+    let report = refused(&[&case, "--week", "2027-05-12", "--fit", "2m", "--opening", &empty]);
+    assert!(report.contains("case.toml") && report.contains("empty.wav"), "{report}");
 }
 
 #[test]
 fn without_a_voice_there_is_a_script_to_read_and_no_sound() {
-    let at = ["examples/zone.toml", "--week", "2027-05-12", "--fit", "3m", "--language"];
+    let zone = example("zone.toml");
+    let at = [&zone, "--week", "2027-05-12", "--fit", "3m", "--language"];
     for tag in ["ha", "ny"] {
-        let folder = tempfile::tempdir().unwrap();
-        let output = kabla(&[&at[..], &[tag]].concat(), folder.path());
-        let (out, error) =
-            (String::from_utf8(output.stdout).unwrap(), String::from_utf8(output.stderr).unwrap());
-        assert_eq!(output.status.code(), Some(3), "{error}");
-        assert!(
-            error.contains("no sound was written") && error.matches("\" (final)").count() > 10,
-            "{error}"
-        );
-        assert!(out.contains("no sound was made; read aloud it takes about"), "{out}");
-        let mut endings: Vec<String> = fs::read_dir(folder.path())
-            .unwrap()
-            .map(|entry| entry.unwrap().path().extension().unwrap().to_string_lossy().into_owned())
-            .collect();
-        endings.sort();
-        assert_eq!(endings, ["pdf", "txt"]);
-        let script = fs::read_to_string(folder.path().join(format!("{tag}-segment-2027-05-10.txt"))).unwrap();
+        let project = Project::new();
+        let run = kabla(&project, &[&at[..], &[tag]].concat()).ended(3);
+        assert!(run.err.contains("no sound was written"), "{}", run.err);
+        assert!(run.err.matches("\" (final)").count() > 10, "{}", run.err);
+        assert!(run.out.contains("no sound was made; read aloud it takes about"), "{}", run.out);
+        let made = ["pdf", "txt"].map(|ending| format!("{tag}-segment-2027-05-10.{ending}"));
+        assert_eq!(project.files_in("out"), made);
+        let script = || project.read(&format!("out/{tag}-segment-2027-05-10.txt"));
         let pack = Pack::load(&Embedded, tag).unwrap();
-        assert!(script.contains(&pack.label("segment-no-voice", &[]).unwrap()), "{script}");
+        let no_voice = pack.label("segment-no-voice", &[]).unwrap();
+        assert!(script().contains(&no_voice), "{}", script());
         // Said for live reading on purpose, it is no failure.
-        let output = kabla(&[&at[..], &[tag, "--live"]].concat(), folder.path());
-        assert_eq!(output.status.code(), Some(0), "{}", String::from_utf8_lossy(&output.stderr));
-        let script = fs::read_to_string(folder.path().join(format!("{tag}-segment-2027-05-10.txt"))).unwrap();
-        assert!(!script.contains(&pack.label("segment-no-voice", &[]).unwrap()) && script.contains(" // "));
+        kabla(&project, &[&at[..], &[tag, "--live"]].concat()).done();
+        assert!(!script().contains(&no_voice) && script().contains(" // "), "{}", script());
     }
 }
 
 /// A bank that lacks one phrase of the week: the phrase is named on screen and in the script, and there is no sound.
 #[test]
 fn a_missing_phrase_is_named_and_never_becomes_silence() {
-    let folder = tempfile::tempdir().unwrap();
-    let from = Path::new(env!("CARGO_MANIFEST_DIR")).join("audio/en/stand-in");
-    let to = folder.path().join("data/audio/en/stand-in");
-    fs::create_dir_all(&to).unwrap();
-    for entry in fs::read_dir(&from).unwrap() {
-        let path = entry.unwrap().path();
-        fs::copy(&path, to.join(path.file_name().unwrap())).unwrap();
-    }
-    let bank = fs::read_to_string(to.join("bank.toml")).unwrap();
+    let project = Project::new();
+    project.copy_to("audio/en/stand-in", "data/audio/en/stand-in");
+    let bank = project.read("data/audio/en/stand-in/bank.toml");
     let (head, clips) = bank.split_once("[[clip]]").unwrap();
     let kept = clips.split("[[clip]]").filter(|clip| !clip.contains("\"Put a stick beside each one\""));
-    fs::write(to.join("bank.toml"), format!("{head}[[clip]]{}", kept.collect::<Vec<_>>().join("[[clip]]")))
-        .unwrap();
-    let out = folder.path().join("out");
-    let data = folder.path().join("data");
-    let arguments =
-        ["examples/zone.toml", "--language", "en", "--week", "2027-05-12", "--fit", "2m", "--data"];
-    let output = kabla(&[&arguments[..], &[data.to_str().unwrap()]].concat(), &out);
-    let error = String::from_utf8(output.stderr).unwrap();
-    assert_eq!(output.status.code(), Some(3), "{error}");
+    let kept = kept.collect::<Vec<_>>().join("[[clip]]");
+    project.write("data/audio/en/stand-in/bank.toml", format!("{head}[[clip]]{kept}"));
+    let zone = example("zone.toml");
+    let at = [&zone, "--language", "en", "--week", "2027-05-12", "--fit", "2m", "--data", "data"];
+    let error = kabla(&project, &at).ended(3).err;
     assert!(error.contains("\"Put a stick beside each one.\""), "{error}");
     assert_eq!(error.matches("(final)").count() + error.matches("(medial)").count(), 1, "{error}");
-    assert!(!out.join("en-segment-2027-05-10.wav").exists());
-    let script = fs::read_to_string(out.join("en-segment-2027-05-10.txt")).unwrap();
+    assert!(!project.has("out/en-segment-2027-05-10.wav"));
+    let script = project.read("out/en-segment-2027-05-10.txt");
     assert!(script.contains("PHRASES WITHOUT A RECORDING\n\n- Put a stick beside each one.\n"), "{script}");
 }
 
@@ -632,12 +598,12 @@ fn reading_time_follows_syllables_and_pauses() {
 
 #[test]
 fn the_season_has_every_week_from_the_first_preparation_to_the_planting() {
-    let folder = tempfile::tempdir().unwrap();
-    let plan = app::plan(&example("zone.toml"), Overrides::default()).unwrap();
+    let project = Project::new();
+    let zone = example("zone.toml");
+    let plan = app::plan(Path::new(&zone), Overrides::default()).unwrap();
     for tag in Pack::tags(&Embedded) {
-        let output = kabla(&["examples/zone.toml", "--season", "--language", &tag], folder.path());
-        assert!(output.status.success(), "{}", String::from_utf8_lossy(&output.stderr));
-        let mut table = csv::Reader::from_path(folder.path().join(format!("{tag}-segments.csv"))).unwrap();
+        kabla(&project, &[&zone, "--season", "--language", &tag]).done();
+        let mut table = csv::Reader::from_path(project.path(&format!("out/{tag}-segments.csv"))).unwrap();
         assert_eq!(table.headers().unwrap(), vec!["from", "to", "segment", "when", "topic", "title"]);
         let mut weeks: BTreeMap<NaiveDate, Vec<(String, String)>> = BTreeMap::new();
         for row in table.records() {
@@ -670,11 +636,11 @@ fn the_season_has_every_week_from_the_first_preparation_to_the_planting() {
 
 #[test]
 fn scripts_and_plans_have_no_english_of_their_own() {
-    let folder = tempfile::tempdir().unwrap();
-    let at = ["examples/zone.toml", "--language", "en-XA"];
-    let live = kabla(&[&at[..], &["--live", "--week", "2027-06-10", "--fit", "2m"]].concat(), folder.path());
-    assert!(live.status.success(), "{}", String::from_utf8_lossy(&live.stderr));
-    assert!(kabla(&[&at[..], &["--season"]].concat(), folder.path()).status.success());
+    let project = Project::new();
+    let zone = example("zone.toml");
+    let at = [&zone, "--language", "en-XA"];
+    kabla(&project, &[&at[..], &["--live", "--week", "2027-06-10", "--fit", "2m"]].concat()).done();
+    kabla(&project, &[&at[..], &["--season"]].concat()).done();
     let plain = |text: &str| {
         let text = text.replace("Eastern lowlands", "");
         let words = text.split(|c: char| !c.is_alphabetic()).filter(|word| word.len() > 1);
@@ -683,17 +649,17 @@ fn scripts_and_plans_have_no_english_of_their_own() {
             .map(str::to_owned)
             .collect::<Vec<_>>()
     };
-    let script = fs::read_to_string(folder.path().join("en-XA-segment-2027-06-07.txt")).unwrap();
+    let script = project.read("out/en-XA-segment-2027-06-07.txt");
     // What is said stands indented; spoken text is not accented.
     let labels: String =
         script.lines().filter(|line| !line.starts_with("   ")).map(|line| format!("{line}\n")).collect();
     assert!(labels.lines().count() > 20);
     assert_eq!(plain(&labels), [""; 0], "{labels}");
-    let mut table = csv::Reader::from_path(folder.path().join("en-XA-segments.csv")).unwrap();
+    let mut table = csv::Reader::from_path(project.path("out/en-XA-segments.csv")).unwrap();
     for row in table.records() {
         assert_eq!(plain(&row.unwrap()[5]), [""; 0]);
     }
-    let calendar = fs::read_to_string(folder.path().join("en-XA-segments.ics")).unwrap().replace("\r\n ", "");
+    let calendar = project.read("out/en-XA-segments.ics").replace("\r\n ", "");
     for line in
         calendar.lines().filter(|line| line.starts_with("SUMMARY") || line.starts_with("DESCRIPTION;"))
     {

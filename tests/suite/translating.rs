@@ -1,60 +1,35 @@
 //! A translator's way from an empty folder to a pack that has been read.
 
-use std::fs;
-use std::path::Path;
-use std::process::{Command, Output};
+use crate::project::Project;
 
-fn kabla(folder: &Path, arguments: &[&str]) -> Output {
-    Command::new(env!("CARGO_BIN_EXE_kabla")).current_dir(folder).args(arguments).output().unwrap()
-}
-
-fn out(output: &Output) -> String {
-    assert!(output.status.success(), "{}", String::from_utf8_lossy(&output.stderr));
-    String::from_utf8(output.stdout.clone()).unwrap()
-}
-
-fn err(output: &Output) -> String {
-    String::from_utf8(output.stderr.clone()).unwrap()
-}
-
-/// A folder with a copy of the Swahili pack, to be changed.
-fn swahili() -> tempfile::TempDir {
-    let folder = tempfile::tempdir().unwrap();
-    let pack = folder.path().join("locales/sw");
-    fs::create_dir_all(&pack).unwrap();
-    let source = Path::new(env!("CARGO_MANIFEST_DIR")).join("locales/sw");
-    for entry in fs::read_dir(source).unwrap() {
-        let entry = entry.unwrap();
-        fs::copy(entry.path(), pack.join(entry.file_name())).unwrap();
-    }
-    folder
+/// A project with a copy of the Swahili pack, to be changed.
+fn swahili() -> Project {
+    let project = Project::new();
+    project.copy("locales/sw");
+    project
 }
 
 /// How many written texts a pack wants, as a check of the program's own pack says.
 fn texts() -> usize {
-    let checked = out(&kabla(Path::new("."), &["language", "check", "sw"]));
+    let checked = Project::new().kabla(&["language", "check", "sw"]).done().out;
     let line = checked.lines().find(|line| line.contains("written.ftl ")).unwrap();
     let (before, _) = line.split_once(" translated").unwrap();
     before.rsplit(' ').next().unwrap().parse().unwrap()
 }
 
-fn change(folder: &Path, file: &str, from: &str, to: &str) {
-    let path = folder.join("locales/sw").join(file);
-    let text = fs::read_to_string(&path).unwrap();
-    assert!(text.contains(from), "{from}");
-    fs::write(path, text.replacen(from, to, 1)).unwrap();
+fn change(project: &Project, file: &str, from: &str, to: &str) {
+    project.change(&format!("locales/sw/{file}"), from, to);
 }
 
-fn check(folder: &Path) -> String {
-    out(&kabla(folder, &["language", "check", "sw", "--data", "."]))
+fn check(project: &Project) -> String {
+    project.kabla(&["language", "check", "sw", "--data", "."]).done().out
 }
 
 #[test]
 fn a_new_pack_has_every_text_with_its_help_and_is_not_begun_twice() {
-    let folder = tempfile::tempdir().unwrap();
-    out(&kabla(folder.path(), &["language", "new", "om", "--data", "mine"]));
-    let pack = folder.path().join("mine/locales/om");
-    let written = fs::read_to_string(pack.join("written.ftl")).unwrap();
+    let project = Project::new();
+    project.kabla(&["language", "new", "om", "--data", "mine"]).done();
+    let written = project.read("mine/locales/om/written.ftl");
     for wanted in [
         "# en: ",
         "# sw: ",
@@ -65,7 +40,7 @@ fn a_new_pack_has_every_text_with_its_help_and_is_not_begun_twice() {
     ] {
         assert!(written.contains(wanted), "{wanted}");
     }
-    let checked = out(&kabla(folder.path(), &["language", "check", "om", "--data", "mine"]));
+    let checked = project.kabla(&["language", "check", "om", "--data", "mine"]).done().out;
     assert!(checked.contains("is still the English text"), "{checked}");
     assert!(
         !checked.contains("error:"),
@@ -74,26 +49,25 @@ fn a_new_pack_has_every_text_with_its_help_and_is_not_begun_twice() {
     assert!(checked.contains("the form cardinal has no words for 0"), "{checked}");
     // How to write a doubt is told at the head of each file; that is none.
     assert!(written.contains("# doubt:") && !checked.contains("for a reviewer"), "{checked}");
-    fs::write(pack.join("written.ftl"), format!("{written}\n# doubt: which word\n")).unwrap();
-    let checked = out(&kabla(folder.path(), &["language", "check", "om", "--data", "mine"]));
+    project.write("mine/locales/om/written.ftl", format!("{written}\n# doubt: which word\n"));
+    let checked = project.kabla(&["language", "check", "om", "--data", "mine"]).done().out;
     let line = written.lines().count() + 2;
     assert!(checked.contains(&format!("written.ftl:{line}: which word")), "{checked}");
-    let again = kabla(folder.path(), &["language", "new", "om", "--data", "mine"]);
-    assert_eq!(again.status.code(), Some(2));
-    assert!(err(&again).contains("is there already"), "{}", err(&again));
-    let wrong = kabla(folder.path(), &["language", "new", "pt_mz", "--data", "mine"]);
-    assert!(err(&wrong).contains("pt-MZ"), "{}", err(&wrong));
+    let again = project.kabla(&["language", "new", "om", "--data", "mine"]);
+    assert_eq!(again.code, 2);
+    assert!(again.err.contains("is there already"), "{}", again.err);
+    let wrong = project.kabla(&["language", "new", "pt_mz", "--data", "mine"]);
+    assert!(wrong.err.contains("pt-MZ"), "{}", wrong.err);
 }
 
 /// Months and weekdays of a new pack are there already where CLDR has them, in both calendars; elsewhere they are to be
 /// translated like any other text. Either way there is no name of another language.
 #[test]
 fn a_new_pack_has_the_names_of_cldr() {
-    let folder = tempfile::tempdir().unwrap();
+    let project = Project::new();
     let made = |tag: &str| {
-        out(&kabla(folder.path(), &["language", "new", tag, "--data", "mine"]));
-        let pack = folder.path().join("mine/locales").join(tag);
-        let text = |file: &str| fs::read_to_string(pack.join(file)).unwrap();
+        project.kabla(&["language", "new", tag, "--data", "mine"]).done();
+        let text = |file: &str| project.read(&format!("mine/locales/{tag}/{file}"));
         (text("written.ftl"), text("spoken.ftl"))
     };
     let mut names = 0;
@@ -118,55 +92,54 @@ fn a_new_pack_has_the_names_of_cldr() {
     }
     assert_eq!((packs.len(), names), (20, 20 * 19 + 3 * 13));
     let day = ["language", "date", "2027-08-24", "--data", "mine", "--language", "zu"];
-    let refused = kabla(folder.path(), &day);
-    assert!(!refused.status.success(), "a pack without number words says no day");
+    let refused = project.kabla(&day);
+    assert_eq!(refused.code, 2, "a pack without number words says no day");
     assert!(
-        err(&refused).contains("zu: DAY: the rules of the form `day` have no words for 24"),
+        refused.err.contains("zu: DAY: the rules of the form `day` have no words for 24"),
         "{}",
-        err(&refused)
+        refused.err
     );
     let (written, spoken) = made("tum");
     for text in [written, spoken] {
         assert!(text.contains("\nmonth = { $month ->\n") && text.contains("    [1] January\n"), "{text}");
     }
-    let report = out(&kabla(folder.path(), &["language", "check", "tum", "--data", "mine"]));
+    let report = project.kabla(&["language", "check", "tum", "--data", "mine"]).done().out;
     assert!(report.contains("month: is still the English text"), "{report}");
 }
 
 /// Names of a pack's own are told beside those of CLDR.
 #[test]
 fn names_of_a_packs_own_are_remarked() {
-    let folder = swahili();
+    let project = swahili();
     change(
-        folder.path(),
+        &project,
         "written.ftl",
         "date-short =",
         "weekday = { $weekday ->\n    [1] Juma tatu\n    [2] Jumanne\n    [3] Jumatano\n    [4] Alhamisi\n    [5] Ijumaa\n    [6] Jumamosi\n   *[7] Jumapili\n }\ndate-short =",
     );
-    let report = check(folder.path());
+    let report = check(&project);
     assert!(report.contains("weekday: the pack's own names: Juma tatu (CLDR: Jumatatu)\n"), "{report}");
-    assert!(!check(swahili().path()).contains("own names"));
+    assert!(!check(&swahili()).contains("own names"));
 }
 
 /// One mistake of each kind, and all are told at once, each with its line.
 #[test]
 fn a_check_tells_all_that_is_wrong_at_once() {
-    let folder = swahili();
-    let path = folder.path();
-    change(path, "written.ftl", "sheet-place = Mahali", "sheet-place = Place");
-    change(path, "written.ftl", "sheet-harvest = Kuvuna", "sheet-harvest = { $rotes } Kuvuna");
-    change(path, "written.ftl", "[zone] Mpango", "[village] Mpango");
-    change(path, "written.ftl", "sheet-when = Lini", "sheet-when = Lini 汉");
-    change(path, "written.ftl", "sheet-amounts = ", "sheet-unused = Bure\nsheet-amounts = ");
-    change(path, "spoken.ftl", "caution-virus = ", "caution-virus = Tumia kg kadhaa. ");
+    let project = swahili();
+    change(&project, "written.ftl", "sheet-place = Mahali", "sheet-place = Place");
+    change(&project, "written.ftl", "sheet-harvest = Kuvuna", "sheet-harvest = { $rotes } Kuvuna");
+    change(&project, "written.ftl", "[zone] Mpango", "[village] Mpango");
+    change(&project, "written.ftl", "sheet-when = Lini", "sheet-when = Lini 汉");
+    change(&project, "written.ftl", "sheet-amounts = ", "sheet-unused = Bure\nsheet-amounts = ");
+    change(&project, "spoken.ftl", "caution-virus = ", "caution-virus = Tumia kg kadhaa. ");
     change(
-        path,
+        &project,
         "spoken.ftl",
         "caution-store-dry = ",
         &format!("caution-store-dry = {}. ", "neno ".repeat(40).trim()),
     );
-    change(path, "numbers.rbnf", "40: arobaini[ na >>];", "40: =#,##0=;");
-    let report = check(path);
+    change(&project, "numbers.rbnf", "40: arobaini[ na >>];", "40: =#,##0=;");
+    let report = check(&project);
     for wanted in [
         "sheet-place: is still the English text",
         "$rotes is not a value",
@@ -180,32 +153,30 @@ fn a_check_tells_all_that_is_wrong_at_once() {
         assert!(report.contains(wanted), "{wanted}\n{report}");
     }
     assert!(report.contains(&format!("{} of {} translated", texts() - 1, texts())), "{report}");
-    let unharmed = out(&kabla(path, &["language", "check", "sw"]));
+    let unharmed = project.kabla(&["language", "check", "sw"]).done().out;
     assert!(!unharmed.contains("warning:") && !unharmed.contains("error:"), "{unharmed}");
 }
 
 /// A review holds for the words that were read, and for no others; a text is old once its source has changed.
 #[test]
 fn reviews_and_sources_are_remembered() {
-    let folder = swahili();
-    let path = folder.path();
-    out(&kabla(path, &["language", "keep", "sw", "--data", "."]));
-    assert!(check(path).contains("0 reviewed"));
+    let project = swahili();
+    project.kabla(&["language", "keep", "sw", "--data", "."]).done();
+    assert!(check(&project).contains("0 reviewed"));
     let review = ["language", "review", "sw", "--data", ".", "--role", "agronomist", "--on", "2026-11-25"];
-    out(&kabla(path, &review));
-    let report = check(path);
+    project.kabla(&review).done();
+    let report = check(&project);
     assert!(report.contains(&format!("{0} of {0} translated, {0} reviewed", texts())), "{report}");
     assert!(report.contains("read by agronomist, last on 2026-11-25"), "{report}");
-    change(path, "written.ftl", "sheet-place = Mahali", "sheet-place = Sehemu");
-    let report = check(path);
+    change(&project, "written.ftl", "sheet-place = Mahali", "sheet-place = Sehemu");
+    let report = check(&project);
     assert!(report.contains("sheet-place: the text has changed since it was reviewed"), "{report}");
     assert!(
         report.contains(&format!("{0} of {0} translated, {1} reviewed", texts(), texts() - 1)),
         "{report}"
     );
-    out(&kabla(
-        path,
-        &[
+    project
+        .kabla(&[
             "language",
             "review",
             "sw",
@@ -217,68 +188,58 @@ fn reviews_and_sources_are_remembered() {
             "2026-11-26",
             "--text",
             "sheet-place",
-        ],
-    ));
-    let list = out(&kabla(path, &["language", "list", "--data", "."]));
+        ])
+        .done();
+    let list = project.kabla(&["language", "list", "--data", "."]).done().out;
     assert!(list.contains("agronomist 2026-11-25, teacher 2026-11-26"), "{list}");
     // Another English text: the folder's own goes before the program's.
-    let english = path.join("locales/en");
-    fs::create_dir_all(&english).unwrap();
-    for entry in fs::read_dir(Path::new(env!("CARGO_MANIFEST_DIR")).join("locales/en")).unwrap() {
-        let entry = entry.unwrap();
-        let text = fs::read_to_string(entry.path()).unwrap();
-        fs::write(
-            english.join(entry.file_name()),
-            text.replace("sheet-place = Place", "sheet-place = Village"),
-        )
-        .unwrap();
-    }
-    let report = check(path);
+    project.copy("locales/en");
+    project.change("locales/en/written.ftl", "sheet-place = Place", "sheet-place = Village");
+    let report = check(&project);
     assert!(
         report.contains("sheet-place: the English text has changed since this was translated"),
         "{report}"
     );
     assert!(report.contains(&format!("{} of {} translated", texts() - 1, texts())), "{report}");
-    out(&kabla(path, &["language", "keep", "sw", "--data", "."]));
-    assert!(!check(path).contains("has changed since this was translated"));
+    project.kabla(&["language", "keep", "sw", "--data", "."]).done();
+    assert!(!check(&project).contains("has changed since this was translated"));
 }
 
 /// Nobody can have read a translation that is not there.
 #[test]
 fn a_review_leaves_out_what_is_not_translated() {
-    let folder = swahili();
-    let path = folder.path();
-    change(path, "written.ftl", "sheet-place = Mahali", "sheet-place = Place");
+    let project = swahili();
+    change(&project, "written.ftl", "sheet-place = Mahali", "sheet-place = Place");
     let review = ["language", "review", "sw", "--data", ".", "--role", "teacher", "--on", "2026-11-25"];
-    out(&kabla(path, &review));
-    let report = check(path);
+    project.kabla(&review).done();
+    let report = check(&project);
     assert!(
         report.contains(&format!("{1} of {0} translated, {1} reviewed", texts(), texts() - 1)),
         "{report}"
     );
-    let memory = fs::read_to_string(path.join("locales/sw/review.toml")).unwrap();
-    let named = kabla(path, &[&review[..], &["--text", "sheet-place", "--text", "sheet-for"]].concat());
-    assert_eq!(named.status.code(), Some(2), "{}", err(&named));
-    assert!(err(&named).contains("sheet-place is still the English text"), "{}", err(&named));
-    assert_eq!(fs::read_to_string(path.join("locales/sw/review.toml")).unwrap(), memory);
+    let memory = project.read("locales/sw/review.toml");
+    let named = project.kabla(&[&review[..], &["--text", "sheet-place", "--text", "sheet-for"]].concat());
+    assert_eq!(named.code, 2, "{}", named.err);
+    assert!(named.err.contains("sheet-place is still the English text"), "{}", named.err);
+    assert_eq!(project.read("locales/sw/review.toml"), memory);
 }
 
 /// What a pack cannot say yet is its translator's to mend, and is told as such.
 #[test]
 fn a_pack_without_number_words_says_what_to_do() {
-    let folder = tempfile::tempdir().unwrap();
-    out(&kabla(folder.path(), &["language", "new", "om", "--data", "."]));
+    let project = Project::new();
+    project.kabla(&["language", "new", "om", "--data", "."]).done();
     let day = ["language", "date", "2027-05-24", "--language", "om", "--data", "."];
-    let output = kabla(folder.path(), &day);
-    assert_eq!(output.status.code(), Some(2), "{}", err(&output));
+    let output = project.kabla(&day);
+    assert_eq!(output.code, 2, "{}", output.err);
     for wanted in ["`day` have no words for 24", "hint: kabla language check om"] {
-        assert!(err(&output).contains(wanted), "{}", err(&output));
+        assert!(output.err.contains(wanted), "{}", output.err);
     }
 }
 
 #[test]
 fn what_cannot_be_done_is_said() {
-    let folder = swahili();
+    let project = swahili();
     for (arguments, code, wanted) in [
         (&["language", "check", "xx"][..], 2, "there is no pack xx"),
         (&["language", "keep", "en", "--data", "."], 2, "is not there"),
@@ -291,16 +252,16 @@ fn what_cannot_be_done_is_said() {
         (&["language", "date", "2027-02-30", "--language", "sw"], 2, "2027-02-30"),
         (&["language", "date", "2027-02-28", "--language", "xx"], 2, "xx"),
     ] {
-        let output = kabla(folder.path(), arguments);
-        assert_eq!(output.status.code(), Some(code), "{arguments:?}: {}", err(&output));
-        assert!(err(&output).contains(wanted), "{arguments:?}: {}", err(&output));
+        let output = project.kabla(arguments);
+        assert_eq!(output.code, code, "{arguments:?}: {}", output.err);
+        assert!(output.err.contains(wanted), "{arguments:?}: {}", output.err);
     }
 }
 
 /// Every pack that comes with the program is complete and has no finding; none claims a reader it has not had.
 #[test]
 fn the_programs_packs_are_whole_drafts() {
-    let list = out(&kabla(Path::new("."), &["language", "list"]));
+    let list = Project::new().kabla(&["language", "list"]).done().out;
     let (rows, silent): (Vec<&str>, Vec<&str>) =
         list.lines().skip(1).partition(|line| !line.contains("no voice speaks it yet"));
     assert_eq!(rows.len(), 7, "{list}");
@@ -317,14 +278,15 @@ fn the_programs_packs_are_whole_drafts() {
     for row in rows {
         assert!(row.contains("draft") && row.matches("100 %").count() == 2 && row.ends_with('–'), "{row}");
     }
-    let checked = out(&kabla(Path::new("."), &["language", "check"]));
+    let checked = Project::new().kabla(&["language", "check"]).done().out;
     assert!(!checked.contains("error:") && !checked.contains("warning:"), "{checked}");
 }
 
 /// Days of packs with their own calendars and orders, as their files say them.
 #[test]
 fn days_in_words() {
-    let day = |tag: &str| out(&kabla(Path::new("."), &["language", "date", "2027-05-24", "--language", tag]));
+    let day =
+        |tag: &str| Project::new().kabla(&["language", "date", "2027-05-24", "--language", tag]).done().out;
     assert!(day("am").contains("ግንቦት 16 ቀን 2019"), "{}", day("am"));
     assert!(
         day("sw").contains("tarehe ishirini na nne Mei") && day("sw").contains("wiki ya nne"),

@@ -13,6 +13,7 @@ use kabla::voice::repair::{Needs, repair};
 use kabla::voice::{Bank, Clip};
 
 use crate::expected::rows;
+use crate::project::{Project, Run};
 
 const RATE: u32 = 48_000;
 
@@ -395,11 +396,9 @@ fn the_stand_in_voices_raise_no_alarm() {
 }
 
 /// A data folder with a bank of the stand-in voice's first clips, some of them spoilt.
-fn spoilt_bank() -> tempfile::TempDir {
-    let folder = tempfile::tempdir().unwrap();
+fn spoilt_bank() -> Project {
+    let project = Project::new();
     let bank = Bank::load(&Embedded, "en", "stand-in").unwrap();
-    let to = folder.path().join("audio/en/tried");
-    std::fs::create_dir_all(&to).unwrap();
     let mut text = "language = \"en\"\nvoice = \"tried\"\nstatus = \"draft\"\nspeaker = \"<script>alert(1)</script>\"\nrights = \"none\"\nmade_by = \"a test\"\n".to_owned();
     for (index, clip) in bank.clips().iter().take(12).enumerate() {
         let bytes = Embedded.read(&format!("audio/en/stand-in/{}", clip.file)).unwrap();
@@ -409,52 +408,41 @@ fn spoilt_bank() -> tempfile::TempDir {
             1 => crate::voice_bank::wav_of(rate, 1, samples.into_iter().skip(4_000)),
             _ => crate::voice_bank::wav_of(rate, 1, samples.into_iter()),
         };
-        std::fs::write(to.join(format!("{index}.wav")), bytes).unwrap();
+        project.write(&format!("audio/en/tried/{index}.wav"), bytes);
         let intonation = if clip.intonation == Intonation::Final { "final" } else { "medial" };
         let words = if index == 2 { "Nobody says this" } else { &clip.words };
         text += &format!(
             "[[clip]]\nfile = \"{index}.wav\"\nwords = \"{words}\"\nintonation = \"{intonation}\"\n"
         );
     }
-    std::fs::write(to.join("bank.toml"), text).unwrap();
-    folder
+    project.write("audio/en/tried/bank.toml", text);
+    project
 }
 
-fn check(folder: &std::path::Path, arguments: &[&str]) -> (Option<i32>, String, String) {
-    let output = std::process::Command::new(env!("CARGO_BIN_EXE_kabla"))
-        .args(["clips", "check", "--language", "en", "--voice", "tried", "--data"])
-        .arg(folder)
-        .args(arguments)
-        .output()
-        .unwrap();
-    let text = |bytes: Vec<u8>| String::from_utf8(bytes).unwrap();
-    (output.status.code(), text(output.stdout), text(output.stderr))
+fn check(project: &Project, arguments: &[&str]) -> Run {
+    let check = ["clips", "check", "--language", "en", "--voice", "tried", "--data", "."];
+    project.kabla(&[&check[..], arguments].concat())
 }
 
 #[test]
 fn the_command_names_what_is_to_be_recorded_again() {
-    let folder = spoilt_bank();
-    let page = folder.path().join("page.html");
-    let (code, told, _) = check(folder.path(), &["--out", page.to_str().unwrap()]);
-    assert_eq!(code, Some(0), "{told}");
+    let project = spoilt_bank();
+    let told = check(&project, &["--out", "page.html"]).done().out;
     for wanted in
         ["the file cannot be read", "0.wav", "the beginning is cut off", "1.wav", "No longer needed"]
     {
         assert!(told.contains(wanted), "no {wanted} in {told}");
     }
-    let html = std::fs::read_to_string(&page).unwrap();
+    let html = project.read("page.html");
     assert!(!html.contains("<script"), "a speaker's name is text");
     assert!(html.contains("&lt;script&gt;"));
     assert!(html.contains("data:image/png;base64,iVBOR") && html.contains("data:audio/wav;base64,UklGR"));
     assert!(html.find("1.wav") < html.find("5.wav"), "the worst come first");
     assert!(html.contains("The first sound is cut off.") && html.contains("href=\"#again\""));
-    let (code, _, told) = check(folder.path(), &["--strict"]);
-    assert_eq!(code, Some(2), "{told}");
+    let told = check(&project, &["--strict"]).ended(2).err;
     assert!(told.contains("audio/en/tried/0.wav") && told.contains("audio/en/tried/1.wav"), "{told}");
     assert!(told.contains("phrases have no clip") && !told.contains("5.wav"), "{told}");
-    let (code, json, _) = check(folder.path(), &["--json"]);
-    assert_eq!(code, Some(0));
-    let json: serde_json::Value = serde_json::from_str(&json).unwrap();
+    let json = check(&project, &["--json"]).json();
     let verdict = |file: &str| {
         let clips = json["clips"].as_array().unwrap();
         let clip = clips.iter().find(|clip| clip["file"].as_str().unwrap().ends_with(file)).unwrap();
