@@ -125,6 +125,14 @@ fn percent(text: &str) -> Result<f64, String> {
         .ok_or_else(|| "write a percentage from 1 to 99".to_owned())
 }
 
+/// Reads a command without running it; its first word is the program's name.
+///
+/// # Errors
+/// What clap has to say of it.
+pub fn parse(command: &[String]) -> Result<(), clap::Error> {
+    Arguments::try_parse_from(command).map(drop)
+}
+
 /// Runs the command line of this process.
 pub fn run() -> ExitCode {
     let arguments = Arguments::parse();

@@ -5,6 +5,7 @@
 mod case;
 mod channels;
 mod cli;
+mod documents;
 mod expected;
 mod guidance;
 mod hostile_packs;
