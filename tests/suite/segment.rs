@@ -11,7 +11,7 @@ use kabla::data::Embedded;
 use kabla::guidance::{
     DateSpan, Priority, StepKind, Subject, Timing, Value, for_week, in_order, tell, told_in, week_of,
 };
-use kabla::language::{Pack, Pause, Piece};
+use kabla::language::{Label, Pack, Pause, Piece};
 use kabla::plan::make;
 use kabla::voice::level::measure;
 use kabla::voice::segment::{
@@ -566,12 +566,14 @@ fn without_a_voice_there_is_a_script_to_read_and_no_sound() {
         assert_eq!(endings, ["pdf", "txt"]);
         let script = fs::read_to_string(folder.path().join(format!("{tag}-segment-2027-05-10.txt"))).unwrap();
         let pack = Pack::load(&Embedded, tag).unwrap();
-        assert!(script.contains(&pack.label("segment-no-voice", &[]).unwrap()), "{script}");
+        assert!(script.contains(&pack.label(Label::SegmentNoVoice, &[]).unwrap()), "{script}");
         // Said for live reading on purpose, it is no failure.
         let output = kabla(&[&at[..], &[tag, "--live"]].concat(), folder.path());
         assert_eq!(output.status.code(), Some(0), "{}", String::from_utf8_lossy(&output.stderr));
         let script = fs::read_to_string(folder.path().join(format!("{tag}-segment-2027-05-10.txt"))).unwrap();
-        assert!(!script.contains(&pack.label("segment-no-voice", &[]).unwrap()) && script.contains(" // "));
+        assert!(
+            !script.contains(&pack.label(Label::SegmentNoVoice, &[]).unwrap()) && script.contains(" // ")
+        );
     }
 }
 
