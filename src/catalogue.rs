@@ -15,14 +15,14 @@
 ///         weight: Kilograms,
 ///     }
 ///     /// Picked ripe.
-///     Mango = "mango" { weight: Kilograms(12.0) }
+///     Mango = "mango" { weight: Kilograms(12.0) };
 /// }
 /// ```
 macro_rules! catalogue {
     (
         $(#[$meta:meta])*
         $vis:vis enum $Kind:ident: $Entry:ident { $($(#[$column_meta:meta])* $column:ident: $Column:ty),* $(,)? }
-        $($(#[$variant_meta:meta])* $Variant:ident = $name:expr $(, { $($given:ident: $value:expr),* $(,)? })?;)+
+        $($(#[$variant_meta:meta])* $Variant:ident = $name:literal $({ $($given:ident: $value:expr),* $(,)? })?;)+
     ) => {
         $(#[$meta])*
         #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -38,7 +38,7 @@ macro_rules! catalogue {
 
         impl $Kind {
             /// All there are, in order.
-            pub const ALL: [$Kind; [$(stringify!($Variant)),+].len()] = [$($Kind::$Variant),+];
+            $vis const ALL: [$Kind; [$(stringify!($Variant)),+].len()] = [$($Kind::$Variant),+];
 
             const fn entry(self) -> $Entry {
                 match self {
@@ -47,18 +47,18 @@ macro_rules! catalogue {
             }
 
             /// Its name.
-            pub const fn name(self) -> &'static str {
+            $vis const fn name(self) -> &'static str {
                 self.entry().name
             }
 
             /// The one of this name.
-            pub fn from_name(name: &str) -> Option<Self> {
+            $vis fn from_name(name: &str) -> Option<Self> {
                 Self::ALL.into_iter().find(|one| one.name() == name)
             }
 
             $(
                 $(#[$column_meta])*
-                pub const fn $column(self) -> $Column {
+                $vis const fn $column(self) -> $Column {
                     self.entry().$column
                 }
             )*

@@ -8,6 +8,7 @@ use chrono::NaiveDate;
 use super::{Data, Error, Overrides, Plan, ReadCase, StepKind};
 use crate::guidance::shapes::{SeasonBand, Shapes};
 use crate::guidance::{Subject, tell};
+use crate::language::Label;
 use crate::plan::DateSpan;
 use crate::sheet::SheetError;
 
@@ -50,7 +51,7 @@ pub fn outline(
     let read = ReadCase::from_disk(case)?.with(overrides)?;
     let plan = read.plan()?;
     let pack = read.pack(data, Some(language))?;
-    let label = |id: &str| pack.label(id, &[]).map_err(SheetError::from);
+    let label = |id| pack.label(id, &[]).map_err(SheetError::from);
     let mut titles = BTreeMap::new();
     for statement in tell(&read.case, &plan) {
         if let Subject::Step(topic) = statement.subject {
@@ -60,9 +61,11 @@ pub fn outline(
     let SeasonBand { from, to, store, checks, bed, field, harvest, rains, food } =
         Shapes::of(&read.case, &plan).season;
     let mut parts = Vec::new();
-    for (id, sign, when) in
-        [("season-store", '·', store), ("season-bed", '~', bed), ("season-field", '#', Some(field))]
-    {
+    for (id, sign, when) in [
+        (Label::SeasonStore, '·', store),
+        (Label::SeasonBed, '~', bed),
+        (Label::SeasonField, '#', Some(field)),
+    ] {
         if let Some(when) = when {
             parts.push(OutlinePart { name: label(id)?, sign, when });
         }
@@ -71,9 +74,11 @@ pub fn outline(
     for day in checks {
         days.push((titles.get(&StepKind::MonthlyCheck).cloned().unwrap_or_default(), '+', day));
     }
-    for (id, sign, day) in
-        [("season-on-harvest", 'H', harvest), ("season-on-rains", 'R', rains), ("season-on-food", 'F', food)]
-    {
+    for (id, sign, day) in [
+        (Label::SeasonOnHarvest, 'H', harvest),
+        (Label::SeasonOnRains, 'R', rains),
+        (Label::SeasonOnFood, 'F', food),
+    ] {
         days.push((label(id)?, sign, day));
     }
     Ok((plan, Outline { titles, from, to, parts, days }))

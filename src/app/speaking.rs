@@ -9,7 +9,7 @@ use super::delivery::{Channel, Delivery};
 use super::output::Output;
 use super::{Data, Error, Finding, Made, Overrides, Progress, ReadCase, StepKind};
 use crate::guidance::{Statement, Subject, chapter, for_step};
-use crate::language::{Pack, Piece, WordingError};
+use crate::language::{Label, Pack, Piece, WordingError};
 use crate::voice::choose::{Choice, Explained, choose, explain as explain_choice};
 use crate::voice::write::MP3_BUILT_IN;
 use crate::voice::{self, Bank, JoinOptions, MissingPhrase, SpeakOptions, VoiceError, VoiceInfo};
@@ -229,7 +229,7 @@ fn agenda(pack: &Pack, statements: &[Statement], topics: &[StepKind]) -> Result<
     };
     let mut messages = Vec::new();
     let opening = Message::of(pack, Subject::Opening.name(), &framing(Subject::Opening))?;
-    let title = pack.label("sheet-title", &[])?;
+    let title = pack.label(Label::SheetTitle, &[])?;
     messages.extend(opening.map(|opening| Message { title, ..opening }));
     for topic in topics {
         let statements = chapter(statements, *topic);

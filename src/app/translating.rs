@@ -1,6 +1,5 @@
 //! A translator's way: a new pack, its checks, its reviews, and how it says a day.
 
-use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
 
 use chrono::NaiveDate;
@@ -57,19 +56,16 @@ pub fn check_packs(data: &dyn Data, tag: Option<&str>) -> Result<Vec<PackState>,
         .iter()
         .map(|name| ReadCase::from_data(&Embedded, &format!("examples/{name}.toml"))?.statements())
         .collect::<Result<_, _>>()?;
-    let values = told.iter().flatten().flat_map(|statement| &statement.values);
-    let known: BTreeSet<String> = values.map(|(name, _)| (*name).to_owned()).collect();
-    wanted.iter().map(|tag| check_one(data, tag, &known, &printer, &told)).collect()
+    wanted.iter().map(|tag| check_one(data, tag, &printer, &told)).collect()
 }
 
 fn check_one(
     data: &dyn Data,
     tag: &str,
-    known: &BTreeSet<String>,
     printer: &Printer<'_>,
     told: &[Vec<Statement>],
 ) -> Result<PackState, Error> {
-    let mut report = language::check(data, tag, known, &|letter| printer.covers(letter));
+    let mut report = language::check(data, tag, &|letter| printer.covers(letter));
     let mut state = PackState {
         tag: tag.to_owned(),
         name: String::new(),

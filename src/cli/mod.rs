@@ -101,10 +101,7 @@ impl From<OverrideArguments> for Overrides {
 
 fn topic(name: &str) -> Result<StepKind, String> {
     let known = || StepKind::ALL.map(StepKind::name).join(", ");
-    StepKind::ALL
-        .into_iter()
-        .find(|topic| topic.name() == name)
-        .ok_or_else(|| format!("topics are {}", known()))
+    StepKind::from_name(name).ok_or_else(|| format!("topics are {}", known()))
 }
 
 fn risk(text: &str) -> Result<Risk, String> {

@@ -10,6 +10,7 @@ use super::review_log::{ReviewLog, fingerprint};
 use super::wording::{Unit, units};
 use crate::data::{Data, Embedded};
 use crate::finding::Finding;
+use crate::guidance::{ValueInfo, ValueKind};
 
 /// How far a file of a pack has come.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -67,8 +68,8 @@ pub(super) fn text_of(data: &dyn Data, tag: &str, file: &str) -> Option<String> 
     Some(if TEXT_FILES.contains(&file) { names::with_names(tag, file, text) } else { text })
 }
 
-/// Checks a pack. `known` are the values that messages may use; `covered` says whether a font has a letter.
-pub fn check(data: &dyn Data, tag: &str, known: &BTreeSet<String>, covered: &dyn Fn(char) -> bool) -> Report {
+/// Checks a pack. `covered` says whether a font has a letter.
+pub fn check(data: &dyn Data, tag: &str, covered: &dyn Fn(char) -> bool) -> Report {
     let mut report =
         Report { findings: Vec::new(), coverage: Vec::new(), doubts: Vec::new(), reviews: BTreeMap::new() };
     let pack = Pack::load(data, tag);
@@ -88,7 +89,8 @@ pub fn check(data: &dyn Data, tag: &str, known: &BTreeSet<String>, covered: &dyn
         report.coverage.push(look.compare(&source, &own));
         look.extra(&source, &own);
         for unit in &own {
-            look.values(unit, &source, known);
+            look.values(unit, &source);
+            look.selectors(unit);
             look.letters(unit, covered);
             look.names(unit);
             if file == "spoken.ftl" {
@@ -186,38 +188,37 @@ impl Look<'_> {
         }
     }
 
-    /// Values that do not exist here, and selectors that can never choose.
-    fn values(&mut self, unit: &Unit, source: &[Unit], known: &BTreeSet<String>) {
+    /// Values that do not exist here, and those that nobody can say.
+    fn values(&mut self, unit: &Unit, source: &[Unit]) {
         let here = source.iter().find(|of| of.id == unit.id).map(|of| &of.variables);
-        let of_days =
-            ["day", "month", "year", "weekday", "week", "ethiopic_day", "ethiopic_month", "ethiopic_year"];
-        let of_parts = ["n", "from", "to", "event", "days"];
         for variable in &unit.variables {
-            let allowed = here.is_some_and(|here| here.contains(variable))
-                || known.contains(variable)
-                || of_days.contains(&variable.as_str())
-                || of_parts.contains(&variable.as_str());
-            if !allowed {
+            let value = ValueInfo::of(variable);
+            let in_source = here.is_some_and(|here| here.contains(variable));
+            if !in_source && !value.is_some_and(|value| value.is_common) {
                 let finding = Finding::error(format!("${variable} is not a value that messages may use"));
                 self.add(unit, finding.hint("see the README for the values there are"));
+            } else if self.file == "spoken.ftl" && !value.is_some_and(|value| value.is_spoken) {
+                let finding = Finding::error(format!("${variable} cannot be said"));
+                self.add(unit, finding.hint("take it out: texts of the case are printed, never spoken"));
             }
         }
-        const NAMES: [(&str, &[&str]); 4] = [
-            ("turn", &["first", "next", "other"]),
-            ("kind", &["farm", "group", "zone", "other"]),
-            ("layout", &["ridges", "mounds", "own", "other"]),
-            ("layer_widths", &["even", "uneven", "other"]),
-        ];
+    }
+
+    /// Selectors that can never choose.
+    fn selectors(&mut self, unit: &Unit) {
         const PLURALS: [&str; 6] = ["zero", "one", "two", "few", "many", "other"];
         for (variable, keys) in &unit.selectors {
-            let names = NAMES.iter().find(|(name, _)| name == variable).map(|(_, names)| *names);
-            let possible = |key: &str| match names {
+            let names = match ValueInfo::of(variable).map(|value| value.kind) {
+                Some(ValueKind::Choice(names)) => Some([names, &["other"]].concat()),
+                _ => None,
+            };
+            let possible = |key: &str| match &names {
                 Some(names) => names.contains(&key),
                 None => PLURALS.contains(&key) || key.parse::<f64>().is_ok(),
             };
             for key in keys.iter().filter(|key| !possible(key)) {
                 let finding = Finding::error(format!("the variant [{key}] of ${variable} is never chosen"));
-                let hint = names.map_or("write a plural category or a number".to_owned(), |names| {
+                let hint = names.as_ref().map_or("write a plural category or a number".to_owned(), |names| {
                     format!("variants are {}", names.join(", "))
                 });
                 self.add(unit, finding.hint(hint));

@@ -3,11 +3,12 @@
 use unic_langid::LanguageIdentifier;
 
 use super::check::text_of;
+use super::labels::most_letters;
 use super::names;
 use super::pack::wanted;
-use super::values::{VALUES, most_letters};
 use super::wording::{Unit, units};
 use crate::data::{Data, Embedded};
+use crate::guidance::ValueInfo;
 
 /// Shown beside English, for those who read it better.
 const BESIDE: &str = "sw";
@@ -80,7 +81,7 @@ fn help(unit: &Unit, other: &[Unit]) -> String {
         help.push_str(&format!("# {part}{BESIDE}: {}\n", commented(&beside.text)));
     }
     for variable in &unit.variables {
-        if let Some((name, meaning, example)) = VALUES.iter().find(|(name, ..)| name == variable) {
+        if let Some(ValueInfo { name, meaning, example, .. }) = ValueInfo::of(variable) {
             help.push_str(&format!("#     ${name}: {meaning}, e.g. {example}\n"));
         }
     }

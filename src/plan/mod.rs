@@ -10,16 +10,20 @@ mod make;
 pub mod multiply;
 pub mod overdue;
 pub mod progress;
+mod quantities;
 pub mod season;
 pub mod seedbed;
+mod steps;
 pub mod store;
 mod timeline;
 mod units;
 
-pub use amounts::{Amount, Amounts, Quantity};
+pub use amounts::{Amount, Amounts};
 pub use defaults::{Assumptions, Basis, Default};
 pub use make::{Planner, make};
-pub use timeline::{DateSpan, SeasonInputs, Step, StepKind, Timeline, WorkDone, lay_out};
+pub use quantities::{AmountRow, Choice, MessageValue, Quantity};
+pub use steps::{Priority, StepKind};
+pub use timeline::{DateSpan, SeasonInputs, Step, Timeline, WorkDone, lay_out};
 pub use units::{
     Celsius, Centimetres, Kilograms, Kilopascals, Litres, Megajoules, Metres, MetresPerSecond, Millimetres,
     SquareMetres,

@@ -90,10 +90,9 @@ pub(super) fn find(
         let (fill, bed) = (first_day(steps, StepKind::FillContainer)?, first_day(steps, StepKind::PlantBed)?);
         Some(surviving(assumptions.survival_share, months_between(fill, bed), assumptions))
     };
-    // Watering belongs to the bed: it is overdue with it.
     StepKind::ALL
         .into_iter()
-        .filter(|kind| *kind != StepKind::WaterBed && done.is_none_or(|done| *kind > done))
+        .filter(|kind| kind.falls_due() && done.is_none_or(|done| *kind > done))
         .filter(|kind| last_day(*kind).is_some_and(|last| last < today))
         .filter_map(|kind| {
             let from = first_day(planned, kind)?;

@@ -4,8 +4,8 @@ use chrono::{Days, Duration, NaiveDate, NaiveTime};
 use icalendar::{Alarm, Calendar, Component, Event, EventLike, Property, Trigger};
 use uuid::Uuid;
 
-use crate::guidance::{Statement, Subject, Value};
-use crate::language::{Pack, WordingError};
+use crate::guidance::{Statement, Subject, Value, Variable};
+use crate::language::{Label, Pack, WordingError};
 
 /// Days before a step on which the calendar reminds of it.
 const REMIND_BEFORE: i64 = 2;
@@ -17,19 +17,19 @@ const REMIND_BEFORE: i64 = 2;
 /// The wording that is missing or cannot be resolved.
 pub fn ics(pack: &Pack, statements: &[Statement]) -> Result<Vec<u8>, WordingError> {
     let opening = statements.iter().find(|statement| statement.subject == Subject::Opening);
-    let text = |name: &str| match opening.and_then(|opening| opening.value(name)) {
+    let text = |variable: Variable| match opening.and_then(|opening| opening.value(variable.name())) {
         Some(Value::Text(text)) => text.clone(),
         _ => String::new(),
     };
-    let (name, place) = (text("name"), text("place"));
+    let (name, place) = (text(Variable::Name), text(Variable::Place));
     let values = opening.map(|opening| opening.values.clone()).unwrap_or_default();
     let mut calendar = Calendar::empty();
     calendar.append_property(Property::new("VERSION", "2.0"));
     calendar.append_property(Property::new("PRODID", "-//Kabla//Kabla//EN"));
-    calendar.name(&format!("{} – {name}", pack.label("sheet-title", &values)?));
+    calendar.name(&format!("{} – {name}", pack.label(Label::SheetTitle, &values)?));
     calendar.description(&format!(
         "{} {}",
-        pack.label("closing", &values)?,
+        pack.label(Subject::Closing, &values)?,
         pack.label(pack.status().label(), &values)?
     ));
     for statement in statements.iter().filter(|statement| matches!(statement.subject, Subject::Step(_))) {

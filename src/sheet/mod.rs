@@ -14,7 +14,7 @@ mod script;
 mod sms;
 
 pub use airings::{Airing, AiringLabels, Airings, Told, airings_calendar, airings_table};
-pub use drawing::{Drawing, Label, drawings};
+pub use drawing::{Caption, Drawing, DrawingKind, drawings};
 pub use facts::{Bars, Entry, Facts, Labels, Measure, Month, Row, TableFacts};
 pub use html::{html, render, text};
 pub use ics::ics;

@@ -39,31 +39,24 @@ use super::join::Part;
 use super::repair::repaired;
 use super::room_tone::RoomTone;
 use super::spelling::{key, tokens};
+use crate::catalogue::catalogue;
 use crate::data::Data;
 use crate::finding::Finding;
-use crate::language::{Intonation, Pause, Phrase};
+use crate::language::{Intonation, Label, Pause, Phrase};
 use crate::toml_reader::{self, TomlTable};
 
-/// How far a voice may be trusted.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-pub enum Status {
-    /// Made by a machine, to be replaced by a person.
-    StandIn,
-    /// Recorded, and not yet approved.
-    Draft,
-    /// It may go on air.
-    Approved,
-}
-
-impl Status {
-    /// The status in one word, as in `bank.toml`.
-    pub fn name(self) -> &'static str {
-        match self {
-            Status::StandIn => "stand-in",
-            Status::Draft => "draft",
-            Status::Approved => "approved",
-        }
+catalogue! {
+    /// How far a voice may be trusted, in one word as in `bank.toml`.
+    pub enum Status: StatusEntry {
+        /// The label that says it.
+        label: Label,
     }
+    /// Made by a machine, to be replaced by a person.
+    StandIn = "stand-in" { label: Label::VoiceStandIn };
+    /// Recorded, and not yet approved.
+    Draft = "draft" { label: Label::VoiceDraft };
+    /// It may go on air.
+    Approved = "approved" { label: Label::VoiceApproved };
 }
 
 /// Who speaks.
@@ -361,7 +354,7 @@ fn header(root: &TomlTable<'_>, language: &str, voice: &str) -> Option<VoiceInfo
     };
     let language = named("language", language);
     let voice = named("voice", voice);
-    let statuses = [Status::StandIn, Status::Draft, Status::Approved].map(|status| (status.name(), status));
+    let statuses = Status::ALL.map(|status| (status.name(), status));
     let status = needed(
         root,
         "status",

@@ -18,8 +18,9 @@ const DEPENDENCIES: &[(&str, &[&str])] = &[
     ("finding", &[]),
     ("data", &[]),
     ("error", &["language", "sheet", "voice"]),
+    ("catalogue", &["plan"]),
 ];
-const FOR_ALL: &[&str] = &["finding", "data", "error"];
+const FOR_ALL: &[&str] = &["catalogue", "finding", "data", "error"];
 
 fn sources(folder: &Path) -> Vec<PathBuf> {
     let mut found = Vec::new();

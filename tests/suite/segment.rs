@@ -10,7 +10,7 @@ use kabla::data::Embedded;
 use kabla::guidance::{
     DateSpan, Priority, StepKind, Subject, Timing, Value, for_week, in_order, tell, told_in, week_of,
 };
-use kabla::language::{Pack, Pause, Piece};
+use kabla::language::{Label, Pack, Pause, Piece};
 use kabla::plan::make;
 use kabla::voice::level::measure;
 use kabla::voice::segment::{
@@ -543,7 +543,7 @@ fn without_a_voice_there_is_a_script_to_read_and_no_sound() {
         assert_eq!(project.files_in("out"), made);
         let script = || project.read(&format!("out/{tag}-segment-2027-05-10.txt"));
         let pack = Pack::load(&Embedded, tag).unwrap();
-        let no_voice = pack.label("segment-no-voice", &[]).unwrap();
+        let no_voice = pack.label(Label::SegmentNoVoice, &[]).unwrap();
         assert!(script().contains(&no_voice), "{}", script());
         // Said for live reading on purpose, it is no failure.
         kabla(&project, &[&at[..], &[tag, "--live"]].concat()).done();

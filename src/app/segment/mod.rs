@@ -12,7 +12,7 @@ use super::delivery::Delivery;
 use super::output::Output;
 use super::{Data, Error, Finding, Length, Made, Overrides, Progress, ReadCase};
 use crate::guidance::{Item, Statement, Timing, in_order, told_in, week_of};
-use crate::language::{Pack, Pause, Piece};
+use crate::language::{Label, Pack, Pause, Piece};
 use crate::plan::DateSpan;
 use crate::sheet::{Printer, SheetError};
 use crate::voice::join::Span;
@@ -266,7 +266,7 @@ impl<'s> Job<'_, 's> {
             remarks
                 .push(format!("{seconds:.1} s is the length nearest to the {:.1} s asked for", time.seconds));
         }
-        let title = self.pack.label("segment-title", &[])?;
+        let title = self.pack.label(Label::SegmentTitle, &[])?;
         let delivery = Delivery { pack: self.pack, read: self.read, bank, out: self.out, output };
         delivery.segment(&stem(self.pack, self.week), &title, &mixed.spoken, music_lines)?;
         let mut made = vec![Made {
@@ -342,7 +342,7 @@ impl<'s> Job<'_, 's> {
             heard.transpose()
         };
         let mut heard: Vec<Heard<'s>> =
-            signature(Frames(0), &music.opening, "segment-opening")?.into_iter().collect();
+            signature(Frames(0), &music.opening, Label::SegmentOpening)?.into_iter().collect();
         let mut at = heard.last().map_or(Frames(0), |heard| heard.to) + join.lead;
         let bare = JoinOptions { lead: Frames(0), tail: Frames(0), ..join.clone() };
         for statement in in_order(self.statements, chosen) {
@@ -351,7 +351,7 @@ impl<'s> Job<'_, 's> {
             heard.push(Heard { from: at, to, what: What::Words(statement, script::text(pieces, true)) });
             at = to + join.statement;
         }
-        heard.extend(signature(at - join.statement + join.tail, &music.closing, "segment-closing")?);
+        heard.extend(signature(at - join.statement + join.tail, &music.closing, Label::SegmentClosing)?);
         Ok(heard)
     }
 
@@ -379,9 +379,9 @@ impl<'s> Job<'_, 's> {
     /// Signatures and bed as lines of the cue sheet.
     fn music_lines(&self, mixed: &Mixed) -> Result<Vec<Timed>, Error> {
         let music = [
-            (mixed.opening, "segment-opening"),
-            (mixed.bed, "segment-bed"),
-            (mixed.closing, "segment-closing"),
+            (mixed.opening, Label::SegmentOpening),
+            (mixed.bed, Label::SegmentBed),
+            (mixed.closing, Label::SegmentClosing),
         ];
         let heard = music.into_iter().filter_map(|(span, id)| Some((span?, id)));
         heard
@@ -400,7 +400,7 @@ impl<'s> Job<'_, 's> {
             });
             heard.transpose()
         };
-        let mut heard: Vec<Heard<'s>> = music(mixed.opening, "segment-opening")?.into_iter().collect();
+        let mut heard: Vec<Heard<'s>> = music(mixed.opening, Label::SegmentOpening)?.into_iter().collect();
         let ends = |line: &Timed| line.pause == Some(Pause::Statement);
         for (lines, statement) in mixed.spoken.lines.split_inclusive(ends).zip(ordered) {
             if let (Some(first), Some(last)) = (lines.first(), lines.last()) {
@@ -408,7 +408,7 @@ impl<'s> Job<'_, 's> {
                 heard.push(Heard { from: first.from, to: last.to, what: What::Words(statement, text) });
             }
         }
-        heard.extend(music(mixed.closing, "segment-closing")?);
+        heard.extend(music(mixed.closing, Label::SegmentClosing)?);
         Ok(heard)
     }
 

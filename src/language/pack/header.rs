@@ -1,36 +1,21 @@
 //! What `pack.toml` says.
 
+use crate::catalogue::catalogue;
+use crate::language::labels::Label;
 use crate::toml_reader::TomlTable;
 
-/// How far a pack may be trusted.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Status {
+catalogue! {
+    /// How far a pack may be trusted, in one word as in `pack.toml`.
+    pub enum Status: StatusEntry {
+        /// The label that says it on a sheet.
+        label: Label,
+    }
     /// No fluent speaker has read it.
-    Draft,
+    Draft = "draft" { label: Label::StatusDraft };
     /// A fluent speaker has read it.
-    Read,
+    Read = "read" { label: Label::StatusRead };
     /// It may go out.
-    Approved,
-}
-
-impl Status {
-    /// The label that says it on a sheet.
-    pub fn label(self) -> &'static str {
-        match self {
-            Status::Draft => "status-draft",
-            Status::Read => "status-read",
-            Status::Approved => "status-approved",
-        }
-    }
-
-    /// The status in one word, as in `pack.toml`.
-    pub fn name(self) -> &'static str {
-        match self {
-            Status::Draft => "draft",
-            Status::Read => "read",
-            Status::Approved => "approved",
-        }
-    }
+    Approved = "approved" { label: Label::StatusApproved };
 }
 
 /// Which way the script runs.
@@ -74,10 +59,7 @@ impl Header {
         root.choice("calendar", &[("gregorian", ()), ("ethiopic", ()), ("both", ())]);
         let direction =
             root.choice("direction", &[("ltr", Direction::LeftToRight), ("rtl", Direction::RightToLeft)]);
-        let status = root.choice(
-            "status",
-            &[("draft", Status::Draft), ("read", Status::Read), ("approved", Status::Approved)],
-        );
+        let status = root.choice("status", &Status::ALL.map(|status| (status.name(), status)));
         if !root.has("status") {
             root.missing("status", "write status = \"draft\" until a fluent speaker has read the pack");
         }

@@ -18,7 +18,6 @@ use header::Header;
 use wanted::{missing, spoken_wanted, written_wanted};
 
 pub use header::{Direction, Status};
-pub use wanted::LABELS;
 pub(super) use wanted::wanted;
 pub use write::{Filled, Written};
 
