@@ -6,7 +6,8 @@ use crate::finding::Finding;
 use crate::voice::active::{ActiveLevel, active_level};
 use crate::voice::filter::{filtered, high_pass, low_pass};
 use crate::voice::join::{self, JoinOptions};
-use crate::voice::level::{limit, to_gain};
+use crate::voice::level::limit;
+use crate::voice::loudness::to_gain;
 use crate::voice::{Bank, Frames, LevelError, SAMPLE_RATE, Sound, Spoken};
 
 /// Samples a second on the telephone.
