@@ -3,8 +3,8 @@
 use std::collections::{BTreeMap, BTreeSet};
 use std::path::{Path, PathBuf};
 
+use super::message::Message;
 use super::output::Output;
-use super::speaking::Message;
 use super::{Error, Finding, Length, Made, ReadCase};
 use crate::guidance::Value;
 use crate::language::{Pack, Pause, WordingError};

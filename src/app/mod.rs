@@ -4,6 +4,7 @@ mod clips;
 mod delivery;
 mod demo;
 mod language;
+mod message;
 mod outline;
 mod output;
 mod rains;

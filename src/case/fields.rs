@@ -1,6 +1,6 @@
 //! Whom a case is about, and what is to be planted.
 
-use super::{required, required_if};
+use super::given::{required, required_if};
 use crate::plan::field::{Field, Spacing};
 use crate::plan::group::Member;
 use crate::plan::multiply::Sizing;

@@ -2,23 +2,22 @@
 
 mod daily;
 mod fields;
+mod given;
 mod records;
 mod season;
 mod store;
 mod water;
 
 pub use daily::DateLayout;
+pub use given::Open;
 pub use records::{TemperatureDay, read_rain, read_temperatures};
 
-use std::io;
+use given::required;
 
 use crate::finding::Finding;
 use crate::plan::after::{Maturity, Variety};
 use crate::plan::{Assumptions, Case, Event, Kind, Metres, Place, StepKind};
 use crate::toml_reader::{self, Source, TomlTable};
-
-/// Reads files that a case names, relative to the case.
-pub type Open<'a> = &'a dyn Fn(&str) -> io::Result<Vec<u8>>;
 
 /// Reads a case.
 ///
@@ -101,39 +100,6 @@ fn read_root(source: &Source<'_>, root: &TomlTable<'_>, open: Open<'_>) -> Optio
         today,
         assumptions,
     })
-}
-
-/// Reports a field that is absent; a field that is there but wrong has been reported.
-fn required<T>(table: &TomlTable<'_>, key: &'static str, hint: &str, value: Option<T>) -> Option<T> {
-    required_if(true, table, key, hint, value)
-}
-
-fn required_if<T>(
-    wanted: bool,
-    table: &TomlTable<'_>,
-    key: &'static str,
-    hint: &str,
-    value: Option<T>,
-) -> Option<T> {
-    if wanted && value.is_none() && !table.has(key) {
-        table.missing(key, hint);
-    }
-    value
-}
-
-/// The bytes of a file that a field names.
-fn open_named(table: &TomlTable<'_>, key: &'static str, path: &str, open: Open<'_>) -> Option<Vec<u8>> {
-    match open(path) {
-        Ok(bytes) => Some(bytes),
-        Err(error) => {
-            table.problem(
-                key,
-                format!("{path} cannot be read: {error}"),
-                "name the file relative to the case",
-            );
-            None
-        }
-    }
 }
 
 fn read_place(place: TomlTable<'_>) -> Option<Place> {

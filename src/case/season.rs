@@ -2,7 +2,9 @@
 
 use chrono::NaiveDate;
 
-use super::{DateLayout, Open, open_named, read_rain, required};
+use super::daily::DateLayout;
+use super::given::{Open, open_named, required};
+use super::records::read_rain;
 use crate::finding::Finding;
 use crate::plan::season::{
     Chances, EndRule, MonthDay, ObservedRains, OnsetRule, RainRecord, Rains, Risk, SeasonRule, WetSeason,

@@ -2,7 +2,7 @@
 
 use chrono::NaiveDate;
 
-use super::required;
+use super::given::required;
 use crate::plan::Centimetres;
 use crate::plan::progress::Check;
 use crate::plan::store::{Band, Container, Shape};

@@ -1,6 +1,8 @@
 //! The bed's climate, and where its water comes from.
 
-use super::{DateLayout, Open, required};
+use super::daily::DateLayout;
+use super::given::{Open, open_named, required};
+use super::records::read_temperatures;
 use crate::plan::seedbed::{Air, Climate, FEWEST_DAYS, Source as Spring};
 use crate::plan::{Celsius, Litres, MetresPerSecond, Millimetres};
 use crate::toml_reader::{Source, TomlTable};
@@ -51,8 +53,8 @@ fn read_monthly(table: &TomlTable<'_>, wanted: bool) -> Option<Climate> {
 fn read_record(source: &Source<'_>, table: &TomlTable<'_>, path: &str, open: Open<'_>) -> Option<Climate> {
     let layouts = [("day-first", DateLayout::DayFirst), ("month-first", DateLayout::MonthFirst)];
     let layout = table.choice("dates", &layouts);
-    let bytes = super::open_named(table, "temperature_record", path, open)?;
-    let (days, findings) = super::read_temperatures(path, &bytes, layout);
+    let bytes = open_named(table, "temperature_record", path, open)?;
+    let (days, findings) = read_temperatures(path, &bytes, layout);
     let failed = findings.iter().any(crate::finding::Finding::is_error);
     for finding in findings {
         source.add_foreign(finding);

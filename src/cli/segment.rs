@@ -5,7 +5,7 @@ use std::path::PathBuf;
 use chrono::NaiveDate;
 use clap::Args;
 
-use super::OverrideArguments;
+use super::overrides::OverrideArguments;
 use super::progress::Bar;
 use crate::app::{self, Data, Error, MusicFiles, SegmentRequest, SegmentTime};
 
@@ -115,11 +115,11 @@ pub(super) fn run(data: &dyn Data, arguments: Arguments) -> Result<(), Error> {
         live,
         out: &out,
     };
-    let Some(time) = time else { return super::demo::table(&app::season(data, request)?) };
+    let Some(time) = time else { return super::table(&app::season(data, request)?) };
     let mut bar = Bar::new();
     let segment = app::segment(data, request, time, &mut bar.callback())?;
     drop(bar);
-    super::demo::table(&segment.made)?;
+    super::table(&segment.made)?;
     match segment.missing {
         Some(missing) if !live => Err(missing),
         _ => Ok(()),

@@ -4,8 +4,8 @@ use std::path::{Path, PathBuf};
 
 use clap::{Args, ValueEnum};
 
+use super::overrides::{OverrideArguments, topic};
 use super::progress::Bar;
-use super::{OverrideArguments, topic};
 use crate::app::{
     self, Channel, ChosenClip, Data, Error, Finding, Law, MessageClips, SpeakRequest, StepKind,
 };
@@ -127,7 +127,7 @@ pub(super) fn run(data: &dyn Data, arguments: Arguments) -> Result<(), Error> {
     let mut bar = Bar::new();
     let made = app::speak(data, request, &mut bar.callback())?;
     drop(bar);
-    super::demo::table(&made)
+    super::table(&made)
 }
 
 /// A message's clips, a line each.

@@ -2,13 +2,13 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use super::limits::within_limits;
 use super::names;
 use super::numerals::{Number, Numerals};
 use super::pack::{Pack, wanted};
 use super::review_log::{ReviewLog, fingerprint};
+use super::texts::{SOURCE, TEXT_FILES, text_of};
 use super::wording::{Unit, units};
-use crate::data::{Data, Embedded};
+use crate::data::Data;
 use crate::finding::Finding;
 
 /// How far a file of a pack has come.
@@ -46,26 +46,12 @@ pub struct Report {
     pub reviews: BTreeMap<String, String>,
 }
 
-/// The files with texts.
-pub const TEXT_FILES: [&str; 2] = ["written.ftl", "spoken.ftl"];
-/// The language that all others are translated from.
-pub const SOURCE: &str = "en";
 /// More words between two pauses than one breath carries.
 const LONGEST_BREATH: usize = 30;
 /// Forms whose numbers are all tried.
 const MOST_FORMS: usize = 100;
 /// Numbers that messages may hold.
 const GREATEST_NUMBER: u32 = 999_999;
-
-/// A file of a pack; of the source language the program's own where `data` has none. `None` where there is none that
-/// can be read. Texts have the names of CLDR that
-/// they do not give themselves.
-pub(super) fn text_of(data: &dyn Data, tag: &str, file: &str) -> Option<String> {
-    let path = format!("locales/{tag}/{file}");
-    let own = data.read(&path).or_else(|| (tag == SOURCE).then(|| Embedded.read(&path)).flatten())?;
-    let text = within_limits(&path, String::from_utf8(own.into_owned()).ok()?).ok()?;
-    Some(if TEXT_FILES.contains(&file) { names::with_names(tag, file, text) } else { text })
-}
 
 /// Checks a pack. `known` are the values that messages may use; `covered` says whether a font has a letter.
 pub fn check(data: &dyn Data, tag: &str, known: &BTreeSet<String>, covered: &dyn Fn(char) -> bool) -> Report {

@@ -8,7 +8,7 @@ use std::collections::BTreeMap;
 use chrono::NaiveDate;
 use uuid::Uuid;
 
-use super::check::{SOURCE, TEXT_FILES, text_of};
+use super::texts::{SOURCE, TEXT_FILES, text_of};
 use super::wording::{Unit, units};
 use crate::data::Data;
 use crate::finding::Finding;

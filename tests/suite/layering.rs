@@ -79,7 +79,11 @@ fn dependencies_go_one_way() {
 #[test]
 fn no_files_depend_on_each_other_in_a_circle() {
     let circles: Vec<String> = files(&library()).circles().iter().map(in_words).collect();
-    assert!(circles.is_empty(), "files of a circle; give what they share a file of its own:\n{}", circles.join("\n"));
+    assert!(
+        circles.is_empty(),
+        "files of a circle; give what they share a file of its own:\n{}",
+        circles.join("\n")
+    );
 }
 
 /// A line for each dependency of a circle.

@@ -25,7 +25,8 @@ use crate::voice::{
 
 pub use airings::season;
 
-use pool::{Pool, every_phrase, measure_all};
+use pool::{Pool, READING_RATE, every_phrase, measure_all};
+use script::{Heard, What};
 
 /// What segment is asked for.
 #[derive(Debug, Clone, Copy)]
@@ -79,8 +80,6 @@ pub struct Segment {
 
 /// A length this near to the one asked for, in seconds, is taken for it.
 const TOLERANCE: f64 = 0.5;
-/// Syllables a second of somebody who reads aloud for listeners who want to remember: common practice, no source.
-const READING_RATE: f64 = 4.0;
 
 /// Makes the segment of a week: sound with cue sheet and captions, and the presenter's script. Where a phrase has no
 /// fresh recording there is the script alone, for live reading.
@@ -197,18 +196,6 @@ struct Job<'a, 's> {
     statements: &'s [Statement],
     week: DateSpan,
     out: &'a Path,
-}
-
-/// A passage of a segment: its words, or a label for music.
-struct Heard<'s> {
-    from: Frames,
-    to: Frames,
-    what: What<'s>,
-}
-
-enum What<'s> {
-    Music(String),
-    Words(&'s Statement, String),
 }
 
 impl<'s> Job<'_, 's> {

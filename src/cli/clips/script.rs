@@ -33,7 +33,7 @@ pub(super) fn run(data: &dyn Data, arguments: &Arguments) -> Result<(), Error> {
     let request = ScriptRequest { language, voice: voice.as_deref(), cases, all: *all };
     let script = app::script(data, &request)?;
     if !out.is_empty() {
-        return super::super::demo::table(&script.write(data, out)?);
+        return super::super::table(&script.write(data, out)?);
     }
     script.remarks().iter().for_each(|remark| eprintln!("{remark}"));
     match *json {

@@ -145,4 +145,3 @@ impl<R: Read + Seek + Send + Sync> MediaSource for Source<R> {
         Some(self.length)
     }
 }
-

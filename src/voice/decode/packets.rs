@@ -14,11 +14,7 @@ const RATES: std::ops::RangeInclusive<u32> = 8_000..=192_000;
 /// The length a WAV claims when it was written into a pipe, whose end nobody knew.
 const UNKNOWN_BYTES: u64 = 0xFFFF_FF00;
 
-pub(super) fn stream(
-    source: impl MediaSource,
-    kind: Kind,
-    mixer: &mut Mixer<'_>,
-) -> Result<Sound, Problem> {
+pub(super) fn stream(source: impl MediaSource, kind: Kind, mixer: &mut Mixer<'_>) -> Result<Sound, Problem> {
     let broken = |error: Error| match error {
         Error::IoError(error) if error.kind() == std::io::ErrorKind::UnexpectedEof => {
             Problem::Broken("its end is missing".to_owned())

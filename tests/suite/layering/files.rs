@@ -164,7 +164,8 @@ impl File {
         let mut file = File::default();
         let mut at = 0;
         let mut is_exported = false;
-        let until = |at: usize, sign: &str| at + tokens[at..].iter().position(|token| token == sign).unwrap_or(0);
+        let until =
+            |at: usize, sign: &str| at + tokens[at..].iter().position(|token| token == sign).unwrap_or(0);
         while let Some(token) = tokens.get(at) {
             let was_exported = std::mem::take(&mut is_exported);
             match token.as_str() {
@@ -183,7 +184,9 @@ impl File {
                 // What a macro names by `$crate` is a dependency of those who call it.
                 "$" => at += path_at(&tokens[at + 1..]).len().saturating_sub(1) * 2 + 1,
                 // A name after these is declared or belongs to a value.
-                "." | "fn" | "mod" | "let" => at += usize::from(tokens.get(at + 1).is_some_and(|next| is_name(next))),
+                "." | "fn" | "mod" | "let" => {
+                    at += usize::from(tokens.get(at + 1).is_some_and(|next| is_name(next)))
+                }
                 name if is_name(name) => {
                     let path = path_at(&tokens[at..]);
                     at += (path.len() - 1) * 2;
