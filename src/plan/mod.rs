@@ -9,6 +9,7 @@ pub mod group;
 mod make;
 pub mod multiply;
 pub mod overdue;
+mod place;
 pub mod progress;
 pub mod season;
 pub mod seedbed;
@@ -19,6 +20,7 @@ mod units;
 pub use amounts::{Amount, Amounts, Quantity};
 pub use defaults::{Assumptions, Basis, Default};
 pub use make::{Planner, make};
+pub use place::Place;
 pub use timeline::{DateSpan, SeasonInputs, Step, StepKind, Timeline, WorkDone, lay_out};
 pub use units::{
     Celsius, Centimetres, Kilograms, Kilopascals, Litres, Megajoules, Metres, MetresPerSecond, Millimetres,
@@ -49,19 +51,6 @@ pub enum Kind {
     },
     /// An area with the same rains; amounts are for a round number of roots.
     Zone,
-}
-
-/// Where it is.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Place {
-    /// Name.
-    pub name: String,
-    /// Degrees, south negative.
-    pub latitude: f64,
-    /// Degrees, west negative.
-    pub longitude: f64,
-    /// Above the sea.
-    pub elevation: Metres,
 }
 
 /// What there is of roots, plants or bed, from which the plan is counted forward.

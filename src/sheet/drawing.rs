@@ -9,7 +9,7 @@ use chrono::{Datelike, Months, NaiveDate};
 use serde::Serialize;
 
 use super::SheetError;
-use super::html::render;
+use super::template::render;
 use crate::data::Data;
 use crate::guidance::Value;
 use crate::guidance::shapes::{Area, BedShape, LayerShape, Rows, SeasonBand, Shapes, StoreShape};

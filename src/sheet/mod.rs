@@ -12,15 +12,17 @@ mod ics;
 mod pdf;
 mod script;
 mod sms;
+mod template;
 
 pub use airings::{Airing, AiringLabels, Airings, Told, airings_calendar, airings_table};
 pub use drawing::{Drawing, Label, drawings};
 pub use facts::{Bars, Entry, Facts, Labels, Measure, Month, Row, TableFacts};
-pub use html::{html, render, text};
+pub use html::{html, text};
 pub use ics::ics;
 pub use pdf::{Paper, Pdf, Printer};
 pub use script::{Listed, Passage, Script, ScriptLabels};
 pub use sms::{Alphabet, Cost, SmsOptions, TextMessage, cost, sms, sms_table};
+pub use template::render;
 
 use crate::language::WordingError;
 

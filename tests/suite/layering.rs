@@ -8,7 +8,7 @@ use std::path::{Path, PathBuf};
 
 use files::{Dependencies, Files};
 
-/// Modules with those they may import. Findings, the error and the data trait are for all.
+/// Modules with those they may name. Catalogues, findings, the error and the data trait are for all.
 const DEPENDENCIES: &[(&str, &[&str])] = &[
     ("plan", &[]),
     ("case", &["plan", "toml_reader"]),
@@ -19,11 +19,12 @@ const DEPENDENCIES: &[(&str, &[&str])] = &[
     ("app", &["case", "plan", "guidance", "language", "sheet", "voice"]),
     ("cli", &["app"]),
     ("toml_reader", &[]),
+    ("catalogue", &[]),
     ("finding", &[]),
     ("data", &[]),
     ("error", &["language", "sheet", "voice"]),
 ];
-const FOR_ALL: &[&str] = &["finding", "data", "error"];
+const FOR_ALL: &[&str] = &["catalogue", "finding", "data", "error"];
 
 fn sources(folder: &Path) -> Vec<PathBuf> {
     let mut found = Vec::new();
@@ -48,6 +49,11 @@ fn library() -> Vec<(String, String)> {
 
 fn files(texts: &[(String, String)]) -> Files {
     Files::read(texts.iter().map(|(path, text)| (path.as_str(), text.as_str())))
+}
+
+/// A tree that is made up.
+fn tree(texts: &[(&'static str, &'static str)]) -> Files {
+    Files::read(texts.iter().copied())
 }
 
 /// Everything that files name and that `DEPENDENCIES` do not allow for their module.
@@ -94,6 +100,62 @@ fn in_words(circle: &Dependencies) -> String {
         format!("  {} uses {} of {}\n", from.join("::"), names.join(", "), to.join("::"))
     };
     uses.map(line).collect()
+}
+
+#[test]
+fn a_circle_between_files_is_seen() {
+    let circle = |texts| tree(texts).circles().iter().map(in_words).collect::<String>();
+    // Between siblings, one of them by the name that their parent shows.
+    assert_eq!(
+        circle(&[
+            ("voice/mod.rs", "mod level;\nmod meter;\npub use level::{Loudness, LevelError as Refused};"),
+            ("voice/level.rs", "use super::meter::Meter;\npub struct Loudness;"),
+            ("voice/meter.rs", "pub struct Meter;\nfn of(x: &super::Loudness) {}"),
+        ]),
+        "  voice::level uses Meter of voice::meter\n  voice::meter uses Loudness of voice::level\n"
+    );
+    // Between a parent that uses what it shows and its child.
+    assert_eq!(
+        circle(&[
+            ("app/mod.rs", "mod demo;\npub use demo::Demo;\npub struct Made;\nfn f(x: Demo) {}"),
+            ("app/demo.rs", "use crate::app::Made;\npub struct Demo;"),
+        ]),
+        "  app uses Demo of app::demo\n  app::demo uses Made of app\n"
+    );
+    // Of three, by a module's name, by a name of its own, and within a group.
+    assert_eq!(
+        circle(&[
+            ("a.rs", "use crate::{b, d::D};\nfn f() { b::go() }"),
+            ("b/mod.rs", "use crate::c::{C as Other};\npub(crate) fn go() -> Other { todo!() }"),
+            ("c.rs", "pub(crate) type C = crate::a::A<'static>;"),
+            ("d.rs", "pub struct D;"),
+        ]),
+        "  a uses go of b\n  b uses C of c\n  c uses A of a\n"
+    );
+}
+
+#[test]
+fn what_is_no_circle_is_not_taken_for_one() {
+    let circles = tree(&[
+        // A parent that shows what its child declares, and declares what its child uses.
+        ("app/mod.rs", "mod demo;\npub use demo::{Demo, Item};\npub struct Made;\nfn f(i: impl Iterator<Item = u8>) {}"),
+        ("app/demo.rs", "use super::Made;\npub struct Demo;"),
+        // Comments, texts, tests, other libraries, and what a macro leaves to its callers.
+        ("a.rs", "// crate::b::B\n/* crate::b::B */\nconst T: &str = \"crate::b::B\";\nconst R: &str = r#\"\"crate::b::B\"#;\nconst Q: char = '\"';\nmacro_rules! m { () => { $crate::b::B } }\n#[cfg(test)]\nmod tests { use crate::b::B; }"),
+        ("b.rs", "use crate::a::T;\nuse b::B as Foreign;\nuse chrono;\npub struct B<'a>(&'a str);"),
+    ])
+    .circles();
+    assert!(circles.is_empty(), "{}", circles.iter().map(in_words).collect::<String>());
+}
+
+#[test]
+fn a_forbidden_dependency_is_seen() {
+    let stray = |path, text| strays(&tree(&[("lib.rs", ""), (path, text)]));
+    assert_eq!(stray("plan/make.rs", "use crate::language::Pack;"), ["plan::make names language"]);
+    let group = "use crate::{voice::Bank, language::{Pack, Status}};";
+    assert_eq!(stray("sheet/mod.rs", group), ["sheet names voice"]);
+    assert_eq!(stray("cli/mod.rs", "fn f(x: crate::plan::Plan) {}"), ["cli names plan"]);
+    assert_eq!(stray("plan/mod.rs", "// crate::voice\nuse crate::finding::Finding;"), [""; 0]);
 }
 
 /// Each library is named in one module only, so that it can be changed there.

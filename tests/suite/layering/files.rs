@@ -190,9 +190,10 @@ impl File {
                 name if is_name(name) => {
                     let path = path_at(&tokens[at..]);
                     at += (path.len() - 1) * 2;
-                    // Fields and variables share their names with functions; types do not.
-                    let is_type = name.starts_with(char::is_uppercase);
-                    if path.len() > 1 || is_type || tokens.get(at + 1).is_some_and(|next| next == "(") {
+                    let next = tokens.get(at + 1).map_or("", String::as_str);
+                    // Fields and variables share their names with functions; types do not, but with `Item = …`.
+                    let is_type = name.starts_with(char::is_uppercase) && next != "=";
+                    if path.len() > 1 || is_type || next == "(" {
                         file.paths.insert(path);
                     }
                 }
