@@ -8,7 +8,7 @@ use serde::Serialize;
 use super::delivery::{Channel, Delivery};
 use super::message::{Message, agenda, apart};
 use super::output::Output;
-use super::{Data, Error, Finding, Made, Overrides, Progress, ReadCase, StepKind};
+use super::{Code, Data, Error, Finding, Made, Overrides, Progress, ReadCase, StepKind};
 use crate::guidance::{Statement, Subject};
 use crate::language::Pack;
 use crate::voice::choose::{Choice, Explained, choose, explain as explain_choice};
@@ -42,9 +42,12 @@ pub struct SpeakRequest<'a> {
 pub fn speak(data: &dyn Data, request: SpeakRequest<'_>, progress: Progress<'_>) -> Result<Vec<Made>, Error> {
     request.channel.check().map_err(|finding| Error::Input(vec![finding]))?;
     if matches!(request.channel, Channel::Radio { mp3: true }) && !MP3_BUILT_IN {
-        let finding = Finding::error("this program was built without MP3, whose encoder is under the LGPL");
-        let hint = "build it with cargo build --release --features mp3, or leave --mp3 out";
-        return Err(Error::Input(vec![finding.field("--mp3").hint(hint)]));
+        let finding = Finding::error(
+            Code::NOT_BUILT_IN,
+            "this program was built without MP3, whose encoder is under the LGPL",
+        );
+        let hint = "build it with its feature mp3";
+        return Err(Error::Input(vec![finding.argument("mp3").hint(hint)]));
     }
     let read = ReadCase::from_disk(request.case)?.with(request.overrides)?;
     let mut output = Output::default();
@@ -178,8 +181,9 @@ fn topics(
     let has =
         |topic: &StepKind| statements.iter().any(|statement| statement.subject == Subject::Step(*topic));
     if let Some(absent) = request.topics.iter().find(|topic| !has(topic)) {
-        let finding =
-            Finding::error(format!("the plan has no step {}", absent.name())).file(&read.name).field("topic");
+        let finding = Finding::error(Code::NOT_IN_PLAN, format!("the plan has no step {}", absent.name()))
+            .file(&read.name)
+            .argument("topic");
         return Err(Error::Input(vec![
             finding.hint("the dry season of this case is too short for it; choose another topic"),
         ]));

@@ -2,6 +2,7 @@
 
 use std::io;
 
+use crate::finding::Code;
 use crate::toml_reader::TomlTable;
 
 /// Reads files that a case names, relative to the case.
@@ -41,6 +42,7 @@ pub(super) fn open_named(
         Ok(bytes) => Some(bytes),
         Err(error) => {
             table.problem(
+                Code::CANNOT_READ,
                 key,
                 format!("{path} cannot be read: {error}"),
                 "name the file relative to the case",

@@ -14,7 +14,7 @@ pub use records::{TemperatureDay, read_rain, read_temperatures};
 
 use given::required;
 
-use crate::finding::Finding;
+use crate::finding::{Code, Finding};
 use crate::plan::after::{Maturity, Variety};
 use crate::plan::{Assumptions, Case, Event, Kind, Metres, Place, StepKind};
 use crate::toml_reader::{self, Source, TomlTable};
@@ -50,17 +50,27 @@ fn read_root(source: &Source<'_>, root: &TomlTable<'_>, open: Open<'_>) -> Optio
     let topics = StepKind::ALL.map(|topic| (topic.name(), topic));
     let done = root.choice("done", &topics);
     if done.is_some() && !root.has("today") {
-        root.problem("done", "what is done tells nothing without a day", "write today = … as well");
+        root.problem(
+            Code::MISSING_FIELD,
+            "done",
+            "what is done tells nothing without a day",
+            "write today = … as well",
+        );
     }
 
     let assumptions = read_assumptions(root);
     let fields = fields::read(root, &assumptions);
     let kind = fields.kind;
     if root.has("harvest_until") && !matches!(kind, Some(Kind::Zone) | None) {
-        root.problem("harvest_until", "only a zone digs on many days", "take the line out");
+        root.problem(Code::NO_USE, "harvest_until", "only a zone digs on many days", "take the line out");
     }
     if harvest.zip(harvest_until).is_some_and(|(first, last)| last < first) {
-        root.problem("harvest_until", "lies before the harvest begins", "check the two dates");
+        root.problem(
+            Code::WRONG_ORDER,
+            "harvest_until",
+            "lies before the harvest begins",
+            "check the two dates",
+        );
     }
     let place = read_place(root.table("place"));
     let table = root.table("season");
@@ -159,7 +169,12 @@ fn read_assumptions(root: &TomlTable<'_>) -> Assumptions {
         ("onset_early_percent", "onset_late_percent"),
     ] {
         if assumptions.get(first) > assumptions.get(last) {
-            table.problem(first, format!("is greater than {last}"), "swap the two, or give both");
+            table.problem(
+                Code::WRONG_ORDER,
+                first,
+                format!("is greater than {last}"),
+                "swap the two, or give both",
+            );
         }
     }
     table.finish();

@@ -4,6 +4,7 @@
 mod band;
 mod clips;
 mod demo;
+mod hints;
 mod language;
 mod output;
 mod overrides;
@@ -19,7 +20,7 @@ use std::process::ExitCode;
 
 use clap::{Parser, Subcommand};
 
-use crate::app::{CacheFolder, Cached, Data, Embedded, Error, Folder, Templates};
+use crate::app::{CacheFolder, Cached, Data, Embedded, Error, Folder, Templates, VoiceError};
 use output::{columns, print, print_json, table};
 use overrides::OverrideArguments;
 
@@ -118,10 +119,17 @@ pub fn run() -> ExitCode {
 }
 
 fn fail(error: &Error) -> ExitCode {
-    // Findings say themselves how much they matter.
-    let prefix = if matches!(error, Error::Input(_)) { "" } else { "error: " };
-    eprintln!("{prefix}{error}");
-    ExitCode::from(error.exit_code())
+    eprintln!("{}", hints::error_in_words(error));
+    ExitCode::from(exit_code(error))
+}
+
+/// 2 for wrong input, 3 for phrases without a recording, 1 for the rest.
+fn exit_code(error: &Error) -> u8 {
+    match error {
+        Error::Voice(VoiceError::Missing { .. }) => 3,
+        Error::Input(_) | Error::Voice(VoiceError::Bank(_)) | Error::Wording(_) | Error::Sheet(_) => 2,
+        _ => 1,
+    }
 }
 
 fn call(data: &dyn Data, root: Option<&Path>, command: Command) -> Result<(), Error> {

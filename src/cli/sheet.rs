@@ -5,7 +5,7 @@ use std::path::PathBuf;
 use clap::{Args, ValueEnum};
 
 use super::overrides::OverrideArguments;
-use crate::app::{self, BookletRequest, Data, Error, Finding, Paper, SheetFormat, SheetRequest};
+use crate::app::{self, BookletRequest, Code, Data, Error, Finding, Paper, SheetFormat, SheetRequest};
 
 #[derive(Debug, Args)]
 pub(super) struct Arguments {
@@ -95,5 +95,5 @@ pub(super) fn run(data: &dyn Data, arguments: &Arguments) -> Result<(), Error> {
 }
 
 fn refused(field: &str, message: &str, hint: &str) -> Error {
-    Error::Input(vec![Finding::error(message).field(field).hint(hint)])
+    Error::Input(vec![Finding::error(Code::CONFLICT, message).field(field).hint(hint)])
 }

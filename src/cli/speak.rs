@@ -7,7 +7,7 @@ use clap::{Args, ValueEnum};
 use super::overrides::{OverrideArguments, topic};
 use super::progress::Bar;
 use crate::app::{
-    self, Channel, ChosenClip, Data, Error, Finding, Law, MessageClips, SpeakRequest, StepKind,
+    self, Channel, ChosenClip, Code, Data, Error, Finding, Law, MessageClips, SpeakRequest, StepKind,
 };
 
 #[derive(Debug, Args)]
@@ -82,7 +82,9 @@ impl Arguments {
         ];
         let stray = given.iter().filter(|(_, given, channels)| *given && !channels.contains(&self.channel));
         let finding = |(option, ..): &(&str, bool, &[For])| {
-            Finding::error("does nothing for this channel").field(*option).hint("leave it out; see --help")
+            Finding::error(Code::NO_USE, "does nothing for this channel")
+                .field(*option)
+                .hint("leave it out; see --help")
         };
         let findings: Vec<Finding> = stray.map(finding).collect();
         if !findings.is_empty() {

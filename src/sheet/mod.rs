@@ -28,6 +28,7 @@ use crate::language::WordingError;
 
 /// Why a sheet could not be made.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+#[non_exhaustive]
 pub enum SheetError {
     /// A wording is missing or cannot be resolved.
     #[error(transparent)]
@@ -37,7 +38,7 @@ pub enum SheetError {
     Missing(String),
     /// Letters that no font has, which would print as boxes.
     #[error(
-        "no font has {letters} as in \"{text}\"\n    hint: write it in other letters, or put a font that has them (.ttf or .otf) beside the others into a fonts folder and name its parent with --data"
+        "no font has {letters} as in \"{text}\"\n    hint: write it in other letters, or put a font that has them (.ttf or .otf) beside the others into a fonts folder"
     )]
     NoFont {
         /// The letters.

@@ -121,7 +121,7 @@ impl fmt::Display for MissingPhrase {
 pub enum VoiceError {
     /// Phrases without a fresh recording, each once, in the order of the message.
     #[error(
-        "no sound was written; the voice {voice} of {language} has no fresh recording of:\n{}\n    hint: record them; `kabla clips script --language {language} --voice {voice}` lists what is still to record",
+        "no sound was written; the voice {voice} of {language} has no fresh recording of:\n{}",
         list(phrases)
     )]
     Missing {

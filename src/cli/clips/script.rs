@@ -32,6 +32,9 @@ pub(super) fn run(data: &dyn Data, arguments: &Arguments) -> Result<(), Error> {
     let Arguments { language, voice, cases, all, json, out } = arguments;
     let request = ScriptRequest { language, voice: voice.as_deref(), cases, all: *all };
     let script = app::script(data, &request)?;
+    if script.is_complete() {
+        eprintln!("--all lists what is recorded, --voice NAME begins another voice");
+    }
     if !out.is_empty() {
         return super::super::table(&script.write(data, out)?);
     }

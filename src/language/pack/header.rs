@@ -1,5 +1,6 @@
 //! What `pack.toml` says.
 
+use crate::finding::Code;
 use crate::toml_reader::TomlTable;
 
 /// How far a pack may be trusted.
@@ -67,7 +68,12 @@ impl Header {
             text
         };
         if text("tag", "write the language tag: tag = \"sw\"").is_some_and(|written| written != tag) {
-            root.problem("tag", "differs from the folder's name", format!("write tag = \"{tag}\""));
+            root.problem(
+                Code::MISMATCH,
+                "tag",
+                "differs from the folder's name",
+                format!("write tag = \"{tag}\""),
+            );
         }
         let name = text("name", "write the language's name in itself: name = \"Kiswahili\"");
         text("script", "write the script's code: script = \"Latn\"");
@@ -117,7 +123,7 @@ fn read_replace(sms: &TomlTable<'_>) -> Vec<(char, char)> {
             _ => {
                 let hint =
                     "write each as the letter, a space, and the letter in its place: replace = [\"ŵ w\"]";
-                sms.problem("replace", format!("\"{text}\" is no pair of letters"), hint);
+                sms.problem(Code::SYNTAX, "replace", format!("\"{text}\" is no pair of letters"), hint);
             }
         }
     }

@@ -12,7 +12,7 @@ use super::names::with_names;
 use super::numerals::{Language, Numerals};
 use super::wording::{Messages, Problem};
 use crate::data::Data;
-use crate::finding::Finding;
+use crate::finding::{Code, Finding};
 use crate::toml_reader;
 use header::Header;
 use wanted::{missing, spoken_wanted, written_wanted};
@@ -24,9 +24,7 @@ pub use write::{Filled, Written};
 
 /// Why something could not be worded. Nothing is ever put in its place.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
-#[error(
-    "{language}: {id}: {problem}\n    hint: kabla language check {language} tells all that its pack lacks"
-)]
+#[error("{language}: {id}: {problem}")]
 pub struct WordingError {
     /// The pack's language tag.
     pub language: String,
@@ -66,7 +64,8 @@ impl Pack {
         let Some(language) =
             tag.parse::<LanguageIdentifier>().ok().filter(|_| known.iter().any(|known| known == tag))
         else {
-            let finding = Finding::error(format!("there is no language pack {tag}")).field("language");
+            let finding = Finding::error(Code::UNKNOWN_PACK, format!("there is no language pack {tag}"))
+                .field("language");
             return Err(vec![finding.hint(format!("packs at hand: {}", known.join(", ")))]);
         };
         let mut read = |file: &str| {
@@ -77,12 +76,16 @@ impl Pack {
                     String::new()
                 }),
                 Some(Err(_)) => {
-                    findings.push(Finding::error("is not UTF-8 text").file(&path).hint("save it in UTF-8"));
+                    findings.push(
+                        Finding::error(Code::NOT_UTF8, "is not UTF-8 text")
+                            .file(&path)
+                            .hint("save it in UTF-8"),
+                    );
                     String::new()
                 }
                 None => {
                     findings.push(
-                        Finding::error("is missing")
+                        Finding::error(Code::CANNOT_READ, "is missing")
                             .file(&path)
                             .hint("a pack has pack.toml, written.ftl, spoken.ftl and numbers.rbnf"),
                     );
@@ -108,7 +111,10 @@ impl Pack {
         let numerals =
             Numerals::parse_in(&numbers_text, Language { tag, decimal_comma }).map_err(|problems| {
                 findings.extend(problems.into_iter().map(|problem| {
-                    Finding::error(problem.message).file(&numbers_file).line(problem.line).hint(problem.hint)
+                    Finding::error(Code::BROKEN_MESSAGE, problem.message)
+                        .file(&numbers_file)
+                        .line(problem.line)
+                        .hint(problem.hint)
                 }));
             });
         // Of a file that could not be read, that is all there is to say.

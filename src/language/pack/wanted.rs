@@ -2,7 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use crate::finding::Finding;
+use crate::finding::{Code, Finding};
 use crate::guidance::{Caution, Subject, Table as SheetTable};
 use crate::language::names;
 use crate::language::wording::Messages;
@@ -283,7 +283,10 @@ pub(super) fn missing(messages: &Messages, file: &str, wanted: Vec<Wanted>) -> V
             true => "write the names: Unicode CLDR has none in this language",
             false => "translate it",
         };
-        Finding::error("the message is missing").file(file).field(name(wanted)).hint(hint)
+        Finding::error(Code::MISSING_MESSAGE, "the message is missing")
+            .file(file)
+            .field(name(wanted))
+            .hint(hint)
     };
     absent.into_iter().map(finding).collect()
 }
