@@ -11,6 +11,7 @@ mod rains;
 mod segment;
 mod sheets;
 mod speaking;
+mod starting;
 mod translating;
 
 use std::fs;
@@ -19,6 +20,7 @@ use std::path::{Path, PathBuf};
 
 use chrono::NaiveDate;
 
+pub use crate::case::Starter;
 pub use crate::data::{CacheFolder, Cached, Data, Embedded, Folder, Templates};
 pub use crate::error::Error;
 pub use crate::finding::{Code, Finding, Severity};
@@ -37,12 +39,14 @@ pub use delivery::Channel;
 pub use demo::demo;
 pub use language::{SaidNumber, say};
 pub use outline::{Outline, OutlinePart, outline};
+pub use output::write_files;
 pub use rains::{
     Chances, DateLayout, EndRule, MonthDay, OnsetRule, PlantingDelay, Rains, RainsRequest, Window, rains,
 };
 pub use segment::{MusicFiles, Segment, SegmentRequest, SegmentTime, season, segment};
 pub use sheets::{BookletRequest, SheetFormat, SheetRequest, booklet, sheet};
 pub use speaking::{ChosenClip, JointMeasures, MessageClips, SpeakRequest, explain, speak};
+pub use starting::begin_case;
 pub use translating::{
     Coverage, DayInWords, Doubt, PackState, check_packs, day_in_words, keep_sources, new_pack, review,
 };

@@ -5,12 +5,14 @@ mod fields;
 mod given;
 mod records;
 mod season;
+mod starter;
 mod store;
 mod water;
 
 pub use daily::DateLayout;
 pub use given::Open;
 pub use records::{TemperatureDay, read_rain, read_temperatures};
+pub use starter::Starter;
 
 use given::required;
 

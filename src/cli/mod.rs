@@ -2,10 +2,13 @@
 #![allow(clippy::print_stdout, clippy::print_stderr)]
 
 mod band;
+mod case;
 mod clips;
+mod completions;
 mod demo;
 mod hints;
 mod language;
+mod man;
 mod output;
 mod overrides;
 mod plan;
@@ -18,7 +21,7 @@ mod speak;
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
-use clap::{Parser, Subcommand};
+use clap::{CommandFactory as _, Parser, Subcommand};
 
 use crate::app::{CacheFolder, Cached, Data, Embedded, Error, Folder, Templates, VoiceError};
 use output::{columns, print, print_json, table};
@@ -50,6 +53,8 @@ enum Command {
         #[arg(long, value_name = "DIR", default_value = "kabla-demo")]
         out: PathBuf,
     },
+    /// A case to begin from, with a line on every field.
+    Case(case::Arguments),
     /// Dates and amounts of a case, each with its reason.
     Plan {
         /// The case, a TOML file.
@@ -77,6 +82,10 @@ enum Command {
     /// What a translator needs.
     #[command(subcommand)]
     Language(language::Language),
+    /// What lets a shell complete these commands.
+    Completions(completions::Arguments),
+    /// Manual pages.
+    Man(man::Arguments),
 }
 
 /// Runs the command line of this process.
@@ -138,6 +147,9 @@ fn call(data: &dyn Data, root: Option<&Path>, command: Command) -> Result<(), Er
         Command::Plan { case, language, overrides, json } => {
             plan::run(data, &case, &language, overrides.into(), json)
         }
+        Command::Case(arguments) => case::run(&arguments),
+        Command::Completions(arguments) => completions::run(&arguments, Arguments::command()),
+        Command::Man(arguments) => man::run(&arguments, Arguments::command()),
         Command::Rains(arguments) => rains::run(&arguments),
         Command::Sheet(arguments) => sheet::run(data, &arguments),
         Command::Speak(arguments) => speak::run(data, arguments),

@@ -530,13 +530,13 @@ fn hostile_sounds_are_all_reported_at_once() {
         ([&absent, &short, &empty], ["cannot be read", "at least 0.4 s", "is empty"]),
     ] {
         let [opening, closing, bed] = trio.map(String::as_str);
-        let arguments = [&at[..], &["--opening", opening, "--closing", closing, "--bed", bed]].concat();
+        let arguments = [&at[..], &["--opening", opening, "--closing", closing, "--music", bed]].concat();
         let text = refused(&arguments);
         assert_eq!(text.matches("error: ").count(), 3, "{text}");
         for (path, problem) in trio.iter().zip(problems) {
             assert!(text.contains(problem) && text.contains(path.as_str()), "{problem}: {text}");
         }
-        assert!(["--opening", "--closing", "--bed"].iter().all(|option| text.contains(option)), "{text}");
+        assert!(["--opening", "--closing", "--music"].iter().all(|option| text.contains(option)), "{text}");
     }
     // A broken case and a broken sound come together.
     let case = file("case.toml", b"kind = \"zone\"\n".to_vec());
