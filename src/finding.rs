@@ -5,7 +5,7 @@
 
 use std::fmt;
 
-use serde::{Serialize, Serializer};
+use serde::Serialize;
 
 /// What a finding is about, by a name that stays when its words change.
 ///
@@ -13,192 +13,110 @@ use serde::{Serialize, Serializer};
 /// use kabla::finding::Code;
 ///
 /// assert_eq!(Code::NOT_A_DATE.name(), "not-a-date");
-/// assert_eq!(Code::NOT_A_DATE.meaning(), "What should be a date is none of the calendar.");
-/// assert!(Code::ALL.contains(&Code::NOT_A_DATE));
+/// let meaning = Code::ALL.iter().find(|(code, _)| *code == Code::NOT_A_DATE);
+/// assert_eq!(meaning, Some(&(Code::NOT_A_DATE, "What should be a date is none of the calendar.")));
 /// ```
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub struct Code {
-    name: &'static str,
-    meaning: &'static str,
-}
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize)]
+pub struct Code(&'static str);
 
 impl Code {
     /// A code of another list, such as that of a plan's remarks.
-    pub const fn new(name: &'static str, meaning: &'static str) -> Code {
-        Code { name, meaning }
+    pub const fn new(name: &'static str) -> Code {
+        Code(name)
     }
 
     /// Its name, e.g. `unknown-field`.
     pub fn name(self) -> &'static str {
-        self.name
-    }
-
-    /// What it stands for, in a sentence.
-    pub fn meaning(self) -> &'static str {
-        self.meaning.trim_start()
-    }
-}
-
-impl Serialize for Code {
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        serializer.serialize_str(self.name)
+        self.0
     }
 }
 
 /// Declares codes with what they stand for, and the list of them all.
 macro_rules! codes {
-    ($(#[doc = $meaning:literal] $NAME:ident = $name:literal;)+) => {
+    ($($NAME:ident = $name:literal: $meaning:literal;)+) => {
         impl Code {
-            $(#[doc = $meaning] pub const $NAME: Code = Code::new($name, $meaning);)+
+            $(#[doc = $meaning] pub const $NAME: Code = Code($name);)+
 
-            /// All codes of inputs, in order.
-            pub const ALL: &[Code] = &[$(Code::$NAME),+];
+            /// The codes of inputs, each with what it stands for.
+            pub const ALL: &[(Code, &'static str)] = &[$((Code::$NAME, $meaning)),+];
         }
     };
 }
 
 codes! {
-    /// A file cannot be read, or is not there.
-    CANNOT_READ = "cannot-read";
-    /// A file is not text in UTF-8.
-    NOT_UTF8 = "not-utf8";
-    /// A text does not keep to the rules of its format.
-    SYNTAX = "syntax";
-    /// A file is larger than any of its kind.
-    TOO_LARGE = "too-large";
-    /// A file or folder would be written where there is one already.
-    IN_THE_WAY = "in-the-way";
-    /// A folder has nothing of what it is asked for.
-    NO_DATA = "no-data";
-    /// A folder to write in is not there, or none is named.
-    NO_FOLDER = "no-folder";
+    CANNOT_READ = "cannot-read": "A file cannot be read, or is not there.";
+    NOT_UTF8 = "not-utf8": "A file is not text in UTF-8.";
+    SYNTAX = "syntax": "A text does not keep to the rules of its format.";
+    TOO_LARGE = "too-large": "A file is larger than any of its kind.";
+    IN_THE_WAY = "in-the-way": "A file or folder would be written where there is one already.";
+    NO_DATA = "no-data": "A folder has nothing of what it is asked for.";
+    NO_FOLDER = "no-folder": "A folder to write in is not there, or none is named.";
 
-    /// A field that nothing here has a use for, perhaps misspelt.
-    UNKNOWN_FIELD = "unknown-field";
-    /// A field that must be given is absent.
-    MISSING_FIELD = "missing-field";
-    /// A value is of another kind than its field.
-    WRONG_TYPE = "wrong-type";
-    /// A text or a list has nothing in it.
-    EMPTY = "empty";
-    /// A text is too long for its place.
-    TOO_LONG = "too-long";
-    /// A text has characters that cannot be printed.
-    UNPRINTABLE = "unprintable";
-    /// What should be a number is none.
-    NOT_A_NUMBER = "not-a-number";
-    /// What should be a date is none of the calendar.
-    NOT_A_DATE = "not-a-date";
-    /// A number or a date lies outside its limits.
-    OUT_OF_RANGE = "out-of-range";
-    /// A name is not one of those there are.
-    UNKNOWN_NAME = "unknown-name";
-    /// A name or a code cannot be used as one.
-    BAD_NAME = "bad-name";
-    /// Values that exclude each other both stand here.
-    CONFLICT = "conflict";
-    /// Two values do not agree.
-    MISMATCH = "mismatch";
-    /// Dates or numbers stand in the wrong order.
-    WRONG_ORDER = "wrong-order";
-    /// The same stands here twice.
-    DUPLICATE = "duplicate";
-    /// A field or an option has no use here.
-    NO_USE = "no-use";
+    UNKNOWN_FIELD = "unknown-field": "A field that nothing here has a use for, perhaps misspelt.";
+    MISSING_FIELD = "missing-field": "A field that must be given is absent.";
+    WRONG_TYPE = "wrong-type": "A value is of another kind than its field.";
+    EMPTY = "empty": "A text or a list has nothing in it.";
+    TOO_LONG = "too-long": "A text is too long for its place.";
+    UNPRINTABLE = "unprintable": "A text has characters that cannot be printed.";
+    NOT_A_NUMBER = "not-a-number": "What should be a number is none.";
+    NOT_A_DATE = "not-a-date": "What should be a date is none of the calendar.";
+    OUT_OF_RANGE = "out-of-range": "A number or a date lies outside its limits.";
+    UNKNOWN_NAME = "unknown-name": "A name is not one of those there are.";
+    BAD_NAME = "bad-name": "A name or a code cannot be used as one.";
+    CONFLICT = "conflict": "Values that exclude each other both stand here.";
+    MISMATCH = "mismatch": "Two values do not agree.";
+    WRONG_ORDER = "wrong-order": "Dates or numbers stand in the wrong order.";
+    DUPLICATE = "duplicate": "The same stands here twice.";
+    NO_USE = "no-use": "A field or an option has no use here.";
 
-    /// A table lacks a column.
-    MISSING_COLUMN = "missing-column";
-    /// A row of a table cannot be read.
-    BROKEN_ROW = "broken-row";
-    /// Nothing tells whether the day or the month of a date comes first.
-    DAY_OR_MONTH = "day-or-month";
-    /// A measured value is possible, but hardly ever seen.
-    UNUSUAL = "unusual";
-    /// Days of a record have no amount.
-    UNMEASURED = "unmeasured";
-    /// Traces of rain count as none.
-    TRACES = "traces";
-    /// Days of a record have no row.
-    GAP = "gap";
-    /// A record has too little in it for what it is asked.
-    SHORT_RECORD = "short-record";
-    /// Which of a record's rainy seasons was taken.
-    SEASON_TAKEN = "season-taken";
+    MISSING_COLUMN = "missing-column": "A table lacks a column.";
+    BROKEN_ROW = "broken-row": "A row of a table cannot be read.";
+    DAY_OR_MONTH = "day-or-month": "Nothing tells whether the day or the month of a date comes first.";
+    UNUSUAL = "unusual": "A measured value is possible, but hardly ever seen.";
+    UNMEASURED = "unmeasured": "Days of a record have no amount.";
+    TRACES = "traces": "Traces of rain count as none.";
+    GAP = "gap": "Days of a record have no row.";
+    SHORT_RECORD = "short-record": "A record has too little in it for what it is asked.";
+    SEASON_TAKEN = "season-taken": "Which of a record's rainy seasons was taken.";
 
-    /// A pack would be begun where there is one.
-    PACK_EXISTS = "pack-exists";
-    /// There is no language pack of this tag.
-    UNKNOWN_PACK = "unknown-pack";
-    /// No language is named.
-    NO_LANGUAGE = "no-language";
-    /// A message or a rule of a pack cannot be read.
-    BROKEN_MESSAGE = "broken-message";
-    /// A message that must be in a pack is absent.
-    MISSING_MESSAGE = "missing-message";
-    /// Nothing uses a message.
-    UNUSED_MESSAGE = "unused-message";
-    /// A text is not translated yet.
-    UNTRANSLATED = "untranslated";
-    /// The source of a translation has changed.
-    OUTDATED = "outdated";
-    /// A text has changed since its review.
-    REVIEW_DROPPED = "review-dropped";
-    /// A message names a value that there is not.
-    UNKNOWN_VALUE = "unknown-value";
-    /// A variant of a message is never chosen.
-    DEAD_VARIANT = "dead-variant";
-    /// A pack has its own names of months or weekdays.
-    OWN_NAMES = "own-names";
-    /// No font has some letters.
-    NO_FONT = "no-font";
-    /// A sentence is longer than a breath.
-    LONG_SENTENCE = "long-sentence";
-    /// A spoken text has an abbreviation.
-    ABBREVIATION = "abbreviation";
-    /// Some numbers have no words.
-    NO_NUMBER_WORDS = "no-number-words";
-    /// A spoken message has what nobody can record.
-    UNRECORDABLE = "unrecordable";
-    /// A text message takes many parts.
-    LONG_MESSAGE = "long-message";
+    PACK_EXISTS = "pack-exists": "A pack would be begun where there is one.";
+    UNKNOWN_PACK = "unknown-pack": "There is no language pack of this tag.";
+    NO_LANGUAGE = "no-language": "No language is named.";
+    BROKEN_MESSAGE = "broken-message": "A message or a rule of a pack cannot be read.";
+    MISSING_MESSAGE = "missing-message": "A message that must be in a pack is absent.";
+    UNUSED_MESSAGE = "unused-message": "Nothing uses a message.";
+    UNTRANSLATED = "untranslated": "A text is not translated yet.";
+    OUTDATED = "outdated": "The source of a translation has changed.";
+    REVIEW_DROPPED = "review-dropped": "A text has changed since its review.";
+    UNKNOWN_VALUE = "unknown-value": "A message names a value that there is not.";
+    DEAD_VARIANT = "dead-variant": "A variant of a message is never chosen.";
+    OWN_NAMES = "own-names": "A pack has its own names of months or weekdays.";
+    NO_FONT = "no-font": "No font has some letters.";
+    LONG_SENTENCE = "long-sentence": "A sentence is longer than a breath.";
+    ABBREVIATION = "abbreviation": "A spoken text has an abbreviation.";
+    NO_NUMBER_WORDS = "no-number-words": "Some numbers have no words.";
+    UNRECORDABLE = "unrecordable": "A spoken message has what nobody can record.";
+    LONG_MESSAGE = "long-message": "A text message takes many parts.";
 
-    /// A language has no recorded voice.
-    NO_VOICE = "no-voice";
-    /// A language has no voice of this name.
-    UNKNOWN_VOICE = "unknown-voice";
-    /// A machine speaks where a person should.
-    STAND_IN_VOICE = "stand-in-voice";
-    /// A voice has a recording of every phrase.
-    NOTHING_TO_RECORD = "nothing-to-record";
-    /// A sound file cannot be used.
-    BROKEN_SOUND = "broken-sound";
-    /// A clip should be recorded again.
-    RECORD_AGAIN = "record-again";
-    /// Phrases have no clip.
-    MISSING_CLIPS = "missing-clips";
-    /// No recording is quiet long enough for a room tone.
-    NO_ROOM_TONE = "no-room-tone";
-    /// A text is not a recording script.
-    NOT_A_SCRIPT = "not-a-script";
-    /// A file's name does not tell its phrase, or is that of another.
-    UNCLEAR_FILE_NAME = "unclear-file-name";
-    /// A person must say whether a cut is right.
-    CONFIRM_CUT = "confirm-cut";
-    /// No clip was written, since cuts are still to be confirmed.
-    NO_CLIPS = "no-clips";
-    /// A cut does not fit its recording or the script.
-    BROKEN_CUT = "broken-cut";
-    /// A list of cuts has changed since it was written.
-    LIST_CHANGED = "list-changed";
+    NO_VOICE = "no-voice": "A language has no recorded voice.";
+    UNKNOWN_VOICE = "unknown-voice": "A language has no voice of this name.";
+    STAND_IN_VOICE = "stand-in-voice": "A machine speaks where a person should.";
+    NOTHING_TO_RECORD = "nothing-to-record": "A voice has a recording of every phrase.";
+    BROKEN_SOUND = "broken-sound": "A sound file cannot be used.";
+    RECORD_AGAIN = "record-again": "A clip should be recorded again.";
+    MISSING_CLIPS = "missing-clips": "Phrases have no clip.";
+    NO_ROOM_TONE = "no-room-tone": "No recording is quiet long enough for a room tone.";
+    NOT_A_SCRIPT = "not-a-script": "A text is not a recording script.";
+    UNCLEAR_FILE_NAME = "unclear-file-name": "A file's name does not tell its phrase, or is that of another.";
+    CONFIRM_CUT = "confirm-cut": "A person must say whether a cut is right.";
+    NO_CLIPS = "no-clips": "No clip was written, since cuts are still to be confirmed.";
+    BROKEN_CUT = "broken-cut": "A cut does not fit its recording or the script.";
+    LIST_CHANGED = "list-changed": "A list of cuts has changed since it was written.";
 
-    /// The plan has nothing of what is asked for.
-    NOT_IN_PLAN = "not-in-plan";
-    /// What is to be said cannot be said in this time.
-    DOES_NOT_FIT = "does-not-fit";
-    /// The program was built without what is asked for.
-    NOT_BUILT_IN = "not-built-in";
-    /// A plan has something that must be noticed.
-    PLAN = "plan";
+    NOT_IN_PLAN = "not-in-plan": "The plan has nothing of what is asked for.";
+    DOES_NOT_FIT = "does-not-fit": "What is to be said cannot be said in this time.";
+    NOT_BUILT_IN = "not-built-in": "The program was built without what is asked for.";
+    PLAN = "plan": "A plan has something that must be noticed.";
 }
 
 /// How much a finding matters.
@@ -254,8 +172,8 @@ pub struct Finding {
     pub code: Code,
     /// How much it matters.
     pub severity: Severity,
-    /// Where it lies.
-    pub place: Place,
+    /// Where it lies. In a box, so that a finding is small enough to be an error.
+    pub place: Box<Place>,
     /// What is the case.
     pub message: String,
     /// What to do; may be empty.
@@ -269,7 +187,7 @@ pub struct Finding {
 impl Finding {
     fn new(severity: Severity, code: Code, message: impl Into<String>) -> Self {
         let (message, hint, values) = (message.into(), String::new(), Vec::new());
-        Finding { code, severity, place: Place::default(), message, hint, values }
+        Finding { code, severity, place: Box::default(), message, hint, values }
     }
 
     /// A finding that makes the input unusable.

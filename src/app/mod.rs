@@ -62,6 +62,7 @@ pub type Progress<'a> = &'a mut dyn FnMut(usize, usize, &str);
 
 /// A file that was made.
 #[derive(Debug, Clone, PartialEq)]
+#[non_exhaustive]
 pub struct Made {
     /// Where it is.
     pub path: PathBuf,
@@ -77,6 +78,7 @@ pub struct Made {
 
 /// How long a file is to read or to hear.
 #[derive(Debug, Clone, Copy, PartialEq)]
+#[non_exhaustive]
 pub enum Length {
     /// Not measured.
     Unmeasured,

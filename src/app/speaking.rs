@@ -46,8 +46,7 @@ pub fn speak(data: &dyn Data, request: SpeakRequest<'_>, progress: Progress<'_>)
             Code::NOT_BUILT_IN,
             "this program was built without MP3, whose encoder is under the LGPL",
         );
-        let hint = "build it with its feature mp3";
-        return Err(Error::Input(vec![finding.argument("mp3").hint(hint)]));
+        return Err(Error::Input(vec![finding.argument("mp3")]));
     }
     let read = ReadCase::from_disk(request.case)?.with(request.overrides)?;
     let mut output = Output::default();

@@ -17,6 +17,7 @@ pub use crate::language::{Coverage, Doubt};
 
 /// A pack as it stands.
 #[derive(Debug, Clone, PartialEq)]
+#[non_exhaustive]
 pub struct PackState {
     /// Its tag.
     pub tag: String,

@@ -26,6 +26,14 @@ use crate::toml_reader::{self, Source, TomlTable};
 /// `name` is the file's name as the user knows it; `open` reads files the
 /// case names.
 ///
+/// ```
+/// let no_files = |_: &str| Err(std::io::Error::from(std::io::ErrorKind::NotFound));
+/// let text = "name = \"A farm\"\nharvest = \"2027-02-30\"";
+/// let findings = kabla::case::read("farm.toml", text, &no_files).unwrap_err();
+/// let mistake = findings.iter().find(|finding| finding.code == kabla::finding::Code::NOT_A_DATE);
+/// assert_eq!(mistake.expect("no such day").place.line, Some(2));
+/// ```
+///
 /// # Errors
 /// All problems of the case and of the records it names, each with its line,
 /// field and a hint. Warnings alone do not fail: they come with the case.

@@ -55,7 +55,7 @@ fn for_finding(finding: &Finding) -> Option<String> {
             format!("kabla language new {} begins one", value("language"))
         }
         Code::PACK_EXISTS => {
-            "kabla language check tells what is still to do, --data DIR names a folder".to_owned()
+            "kabla language check tells what is still to do; --data DIR names a folder".to_owned()
         }
         Code::OUTDATED => "then run: kabla language keep".to_owned(),
         Code::REVIEW_DROPPED => "then run: kabla language review".to_owned(),
@@ -69,7 +69,9 @@ fn for_finding(finding: &Finding) -> Option<String> {
         Code::NOTHING_TO_RECORD => "--script FILE names them".to_owned(),
         Code::NOT_A_SCRIPT => "kabla clips script --json makes one".to_owned(),
         Code::LIST_CHANGED | Code::NO_CLIPS => format!("--cuts {file} names it"),
-        Code::NOT_BUILT_IN => "cargo build --release --features mp3, or leave --mp3 out".to_owned(),
+        Code::NOT_BUILT_IN => {
+            "build it with cargo build --release --features mp3, or leave --mp3 out".to_owned()
+        }
         Code::LONG_MESSAGE if finding.severity == Severity::Error => "--parts N allows more".to_owned(),
         Code::NOT_IN_PLAN if place.argument == Some("week") => {
             "--season shows what is told in each week".to_owned()

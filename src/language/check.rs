@@ -13,6 +13,7 @@ use crate::finding::{Code, Finding};
 
 /// How far a file of a pack has come.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[non_exhaustive]
 pub struct Coverage {
     /// The file.
     pub file: &'static str,
@@ -26,6 +27,7 @@ pub struct Coverage {
 
 /// A place that a reviewer should look at.
 #[derive(Debug, Clone, PartialEq, Eq)]
+#[non_exhaustive]
 pub struct Doubt {
     /// The file, with its line.
     pub place: String,
@@ -35,6 +37,7 @@ pub struct Doubt {
 
 /// The state of a pack.
 #[derive(Debug, Clone, PartialEq)]
+#[non_exhaustive]
 pub struct Report {
     /// Mistakes, and what should be looked at.
     pub findings: Vec<Finding>,

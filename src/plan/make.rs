@@ -23,6 +23,16 @@ pub struct Planner {
 
 /// Computes the plan of one case.
 ///
+/// ```
+/// use kabla::plan::{self, Quantity};
+///
+/// # let no_files = |_: &str| Err(std::io::Error::from(std::io::ErrorKind::NotFound));
+/// # let (case, _) = kabla::case::read("farm.toml", kabla::case::Starter::Farm.text(), &no_files)?;
+/// let plan = plan::make(&case)?;
+/// assert_eq!(plan.amounts.get(Quantity::RootsToStore), Some(40.0));
+/// # Ok::<(), Vec<kabla::finding::Finding>>(())
+/// ```
+///
 /// # Errors
 /// As [`Planner::plan`].
 pub fn make(case: &Case) -> Result<Plan, Vec<Finding>> {

@@ -32,6 +32,7 @@ impl Default for LevelOptions {
 
 /// Why a sound cannot be brought to its level.
 #[derive(Debug, Clone, Copy, PartialEq, thiserror::Error)]
+#[non_exhaustive]
 pub enum LevelError {
     /// It is shorter than the 400 ms over which loudness is defined.
     #[error("{frames} frames are too short for a loudness: it takes 400 ms")]

@@ -85,6 +85,7 @@ pub struct Timed {
 
 /// Why a phrase cannot be spoken.
 #[derive(Debug, Clone, PartialEq, Eq)]
+#[non_exhaustive]
 pub enum Why {
     /// No recording says it.
     Missing,
@@ -118,6 +119,7 @@ impl fmt::Display for MissingPhrase {
 
 /// Why a message cannot be voiced.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
+#[non_exhaustive]
 pub enum VoiceError {
     /// Phrases without a fresh recording, each once, in the order of the message.
     #[error(
@@ -151,6 +153,20 @@ fn list<T: ToString>(items: &[T]) -> String {
 }
 
 /// Speaks a message with the clips of a bank.
+///
+/// ```
+/// use kabla::voice::{self, Bank, SpeakOptions};
+/// # use kabla::{case, data::Embedded, guidance, language::Pack, plan};
+/// # let no_files = |_: &str| Err(std::io::Error::from(std::io::ErrorKind::NotFound));
+/// # let (case, _) = case::read("farm.toml", case::Starter::Farm.text(), &no_files).unwrap();
+/// # let statements = guidance::tell(&case, &plan::make(&case).unwrap());
+/// # let pack = Pack::load(&Embedded, "en").unwrap();
+/// let bank = Bank::load(&Embedded, "en", pack.voice()).map_err(voice::VoiceError::Bank)?;
+/// let pieces = pack.say(&statements[1]).unwrap();
+/// let spoken = voice::speak(&pieces, &bank, &SpeakOptions::default())?;
+/// assert!((spoken.loudness.integrated_lufs + 23.0).abs() < 0.2);
+/// # Ok::<(), voice::VoiceError>(())
+/// ```
 ///
 /// # Errors
 /// Every phrase without a fresh recording, every needed clip that cannot be

@@ -6,16 +6,33 @@ use kabla::finding::Code;
 
 #[test]
 fn each_code_has_a_name_and_a_meaning_of_its_own() {
-    let names: BTreeSet<&str> = Code::ALL.iter().map(|code| code.name()).collect();
-    let meanings: BTreeSet<&str> = Code::ALL.iter().map(|code| code.meaning()).collect();
+    let names: BTreeSet<&str> = Code::ALL.iter().map(|(code, _)| code.name()).collect();
+    let meanings: BTreeSet<&str> = Code::ALL.iter().map(|(_, meaning)| *meaning).collect();
     assert_eq!(names.len(), Code::ALL.len(), "two codes share a name");
     assert_eq!(meanings.len(), Code::ALL.len(), "two codes share a meaning");
-    for code in Code::ALL {
-        let (name, meaning) = (code.name(), code.meaning());
+    for (code, meaning) in Code::ALL {
+        let name = code.name();
         let is_plain = |c: char| c.is_ascii_lowercase() || c.is_ascii_digit() || c == '-';
         assert!(name.chars().all(is_plain) && !name.starts_with('-') && !name.ends_with('-'), "{name}");
         assert!(meaning.starts_with(char::is_uppercase) && meaning.ends_with('.'), "{name}: {meaning}");
     }
+}
+
+/// A code that nothing has would be told of in vain.
+#[test]
+fn each_code_is_used() {
+    let root = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("src");
+    let code: String = crate::layering::sources(&root)
+        .iter()
+        .filter(|path| !path.ends_with("src/finding.rs"))
+        .map(|path| std::fs::read_to_string(path).unwrap())
+        .collect();
+    let unused: Vec<&str> = Code::ALL
+        .iter()
+        .map(|(code, _)| code.name())
+        .filter(|name| !code.contains(&format!("Code::{},", name.to_uppercase().replace('-', "_"))))
+        .collect();
+    assert!(unused.is_empty(), "no finding has the codes {unused:?}");
 }
 
 /// Mistakes of a case, each made by hand, with the code that a program would act on.

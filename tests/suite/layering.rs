@@ -26,7 +26,7 @@ const DEPENDENCIES: &[(&str, &[&str])] = &[
 ];
 const FOR_ALL: &[&str] = &["catalogue", "finding", "data", "error"];
 
-fn sources(folder: &Path) -> Vec<PathBuf> {
+pub(crate) fn sources(folder: &Path) -> Vec<PathBuf> {
     let mut found = Vec::new();
     for entry in fs::read_dir(folder).unwrap() {
         let path = entry.unwrap().path();

@@ -62,7 +62,7 @@ fn switched_on(lines: &[&str], runs: &[Run], run: &Run) -> String {
         let replaced = |run: &&Run| run.instead.iter().any(|name| sets(line, name));
         match () {
             _ if on.iter().any(|run| run.lines.contains(&at)) => &line[1..],
-            _ if on.iter().any(|run| replaced(&run)) => "",
+            _ if on.iter().any(replaced) => "",
             _ => line,
         }
     });

@@ -4,6 +4,7 @@ use super::number::{MOST_PLACES, Number};
 
 /// Why a number has no words.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+#[non_exhaustive]
 pub enum NumeralError {
     /// The rules have no public set of this name.
     #[error("there are no rules for the form `{form}`; there are {}", .known.join(", "))]

@@ -25,6 +25,7 @@ pub struct Language<'a> {
 
 /// One thing wrong in a rule file.
 #[derive(Debug, Clone, PartialEq, Eq)]
+#[non_exhaustive]
 pub struct RuleProblem {
     /// Line in the file, from 1.
     pub line: u32,

@@ -25,6 +25,7 @@ pub use write::{Filled, Written};
 /// Why something could not be worded. Nothing is ever put in its place.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
 #[error("{language}: {id}: {problem}")]
+#[non_exhaustive]
 pub struct WordingError {
     /// The pack's language tag.
     pub language: String,
@@ -54,6 +55,14 @@ impl Pack {
     }
 
     /// Reads the pack of a language.
+    ///
+    /// ```
+    /// use kabla::{data::Embedded, language::Pack};
+    ///
+    /// let pack = Pack::load(&Embedded, "sw")?;
+    /// assert_eq!(pack.name(), "Kiswahili");
+    /// # Ok::<(), Vec<kabla::finding::Finding>>(())
+    /// ```
     ///
     /// # Errors
     /// All problems of its four files, each with file and line: what cannot

@@ -42,7 +42,7 @@ impl Files {
     pub(super) fn named(&self) -> impl Iterator<Item = (&Path, BTreeSet<Path>)> {
         self.0.iter().map(|(module, file)| {
             let imported = file.imports.values().map(|import| &import.path);
-            let paths = imported.chain(&file.paths).filter_map(|path| self.from_root(module, path));
+            let paths = imported.chain(&file.paths).filter_map(|path| self.path_from_root(module, path));
             (module, paths.collect())
         })
     }
@@ -82,7 +82,7 @@ impl Files {
     }
 
     /// A path as written in a module, from the root; none where it leads out of the tree.
-    fn from_root(&self, module: &Path, path: &Path) -> Option<Path> {
+    fn path_from_root(&self, module: &Path, path: &Path) -> Option<Path> {
         let (first, rest) = path.split_first()?;
         let mut base = module.clone();
         match first.as_str() {
@@ -108,7 +108,7 @@ impl Files {
                     let import = self.0.get(module)?.imports.get(name)?;
                     // Like `include_dir::include_dir`: of another library.
                     let leads_to_itself = import.path.first() == Some(first);
-                    base = (!leads_to_itself).then(|| self.from_root(module, &import.path))??;
+                    base = (!leads_to_itself).then(|| self.path_from_root(module, &import.path))??;
                 }
             }
         }
@@ -119,7 +119,7 @@ impl Files {
     /// The module whose file declares what a path names, and its name there. A path that ends at a
     /// module names nothing in a `use`; in the code it stands for a function of the same name.
     fn declaring(&self, module: &Path, path: &Path, in_code: bool) -> Option<(Path, String)> {
-        let mut wanted = self.from_root(module, path)?;
+        let mut wanted = self.path_from_root(module, path)?;
         // Re-exports of re-exports end some day; a circle of them does not compile.
         loop {
             let depth = (0..=wanted.len()).rev().find(|depth| self.0.contains_key(&wanted[..*depth]))?;
@@ -131,7 +131,7 @@ impl Files {
             let Some(import) = self.0[module].imports.get(item) else {
                 return Some((module.to_vec(), item.clone()));
             };
-            let mut next = self.from_root(&module.to_vec(), &import.path)?;
+            let mut next = self.path_from_root(&module.to_vec(), &import.path)?;
             next.extend_from_slice(&items[1..]);
             wanted = next;
         }
