@@ -3,9 +3,9 @@
 use std::collections::{BTreeMap, BTreeSet};
 use std::path::{Path, PathBuf};
 
+use super::message::Message;
 use super::output::Output;
-use super::speaking::Message;
-use super::{Error, Finding, Length, Made, ReadCase};
+use super::{Code, Error, Finding, Length, Made, ReadCase};
 use crate::guidance::{Subject, Variable};
 use crate::language::{Label, Pack, Pause, WordingError};
 use crate::voice::channel::{self, Meeting, PHONE_RATE, Section, room_tone};
@@ -55,11 +55,13 @@ impl Channel {
             Channel::Meeting { kbit, talk } => (kbit, talk),
         };
         if !(16..=24).contains(&kbit) {
-            let finding = Finding::error(format!("{kbit} kbit/s is not possible")).field("--kbit");
+            let finding =
+                Finding::error(Code::OUT_OF_RANGE, format!("{kbit} kbit/s is not possible")).argument("kbit");
             return Err(finding.hint("write a number from 16 to 24"));
         }
         if talk > 600 {
-            let finding = Finding::error(format!("{talk} seconds are too long to talk")).field("--talk");
+            let finding = Finding::error(Code::OUT_OF_RANGE, format!("{talk} seconds are too long to talk"))
+                .argument("talk");
             return Err(finding.hint("write at most 600; the player can be stopped for longer"));
         }
         Ok(())

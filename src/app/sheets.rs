@@ -3,7 +3,7 @@
 use std::path::{Path, PathBuf};
 
 use super::output::Output;
-use super::{Data, Error, Finding, Length, Made, Overrides, ReadCase};
+use super::{Code, Data, Error, Finding, Length, Made, Overrides, ReadCase};
 use crate::sheet::{self, Alphabet, Cost, Facts, Paper, Pdf, Printer, SmsOptions, TextMessage};
 
 /// How a sheet is made.
@@ -198,10 +198,13 @@ fn refuse_long(messages: &[TextMessage], most_parts: usize, file: &str) -> Resul
     let long = messages.iter().filter(|message| message.cost.parts > most_parts);
     let finding = |message: &TextMessage| {
         let Cost { units, parts, .. } = message.cost;
-        Finding::error(format!("the message of {} takes {parts} parts ({units} letters)", message.date))
-            .file(file)
-            .field(format!("{}.sms", message.subject.name()))
-            .hint("make it shorter, or allow more parts with --parts")
+        Finding::error(
+            Code::LONG_MESSAGE,
+            format!("the message of {} takes {parts} parts ({units} letters)", message.date),
+        )
+        .file(file)
+        .field(format!("{}.sms", message.subject.name()))
+        .hint("make it shorter, or allow more parts")
     };
     let findings: Vec<Finding> = long.map(finding).collect();
     if findings.is_empty() { Ok(()) } else { Err(Error::Input(findings)) }

@@ -10,6 +10,18 @@ use super::{
 use crate::plan::{Case, Event, Plan, Step};
 
 /// All statements of a plan: the opening, the steps by date, the cautions, the closing.
+///
+/// ```
+/// use kabla::guidance::{self, Subject};
+///
+/// # let no_files = |_: &str| Err(std::io::Error::from(std::io::ErrorKind::NotFound));
+/// # let (case, _) = kabla::case::read("farm.toml", kabla::case::Starter::Farm.text(), &no_files)?;
+/// let statements = guidance::tell(&case, &kabla::plan::make(&case)?);
+/// let subjects: Vec<Subject> = statements.iter().map(|statement| statement.subject).collect();
+/// assert_eq!(subjects.first(), Some(&Subject::Opening));
+/// assert_eq!(subjects.last(), Some(&Subject::Closing));
+/// # Ok::<(), Vec<kabla::finding::Finding>>(())
+/// ```
 pub fn tell(case: &Case, plan: &Plan) -> Vec<Statement> {
     let facts = facts(case, plan);
     let mut statements = vec![Statement {

@@ -2,18 +2,19 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use super::limits::within_limits;
 use super::names;
 use super::numerals::{Number, Numerals};
 use super::pack::{Pack, wanted};
 use super::review_log::{ReviewLog, fingerprint};
+use super::texts::{SOURCE, TEXT_FILES, text_of};
 use super::wording::{Unit, units};
-use crate::data::{Data, Embedded};
-use crate::finding::Finding;
+use crate::data::Data;
+use crate::finding::{Code, Finding};
 use crate::guidance::{ValueInfo, ValueKind};
 
 /// How far a file of a pack has come.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[non_exhaustive]
 pub struct Coverage {
     /// The file.
     pub file: &'static str,
@@ -27,6 +28,7 @@ pub struct Coverage {
 
 /// A place that a reviewer should look at.
 #[derive(Debug, Clone, PartialEq, Eq)]
+#[non_exhaustive]
 pub struct Doubt {
     /// The file, with its line.
     pub place: String,
@@ -36,6 +38,7 @@ pub struct Doubt {
 
 /// The state of a pack.
 #[derive(Debug, Clone, PartialEq)]
+#[non_exhaustive]
 pub struct Report {
     /// Mistakes, and what should be looked at.
     pub findings: Vec<Finding>,
@@ -47,26 +50,12 @@ pub struct Report {
     pub reviews: BTreeMap<String, String>,
 }
 
-/// The files with texts.
-pub const TEXT_FILES: [&str; 2] = ["written.ftl", "spoken.ftl"];
-/// The language that all others are translated from.
-pub const SOURCE: &str = "en";
 /// More words between two pauses than one breath carries.
 const LONGEST_BREATH: usize = 30;
 /// Forms whose numbers are all tried.
 const MOST_FORMS: usize = 100;
 /// Numbers that messages may hold.
 const GREATEST_NUMBER: u32 = 999_999;
-
-/// A file of a pack; of the source language the program's own where `data` has none. `None` where there is none that
-/// can be read. Texts have the names of CLDR that
-/// they do not give themselves.
-pub(super) fn text_of(data: &dyn Data, tag: &str, file: &str) -> Option<String> {
-    let path = format!("locales/{tag}/{file}");
-    let own = data.read(&path).or_else(|| (tag == SOURCE).then(|| Embedded.read(&path)).flatten())?;
-    let text = within_limits(&path, String::from_utf8(own.into_owned()).ok()?).ok()?;
-    Some(if TEXT_FILES.contains(&file) { names::with_names(tag, file, text) } else { text })
-}
 
 /// Checks a pack. `covered` says whether a font has a letter.
 pub fn check(data: &dyn Data, tag: &str, covered: &dyn Fn(char) -> bool) -> Report {
@@ -140,27 +129,26 @@ impl Look<'_> {
                 continue;
             }
             if translated.is_untranslated(unit) {
-                let finding = Finding::warning("is still the English text");
+                let finding = Finding::warning(Code::UNTRANSLATED, "is still the English text");
                 self.add(&translated, finding.hint("translate it, or put the comment \"# same\" above it"));
                 continue;
             }
             let entry = self.log.entry(self.file, &unit.id);
             match entry {
                 Some(entry) if entry.source != fingerprint(&unit.text) => {
-                    let finding = Finding::warning("the English text has changed since this was translated");
-                    self.add(
-                        &translated,
-                        finding.hint(format!("it now reads: {}; then run: kabla language keep", unit.text)),
+                    let finding = Finding::warning(
+                        Code::OUTDATED,
+                        "the English text has changed since this was translated",
                     );
+                    self.add(&translated, finding.hint(format!("it now reads: {}", unit.text)));
                     continue;
                 }
                 Some(entry) if entry.by.is_some() && entry.text != fingerprint(&translated.text) => {
-                    let finding =
-                        Finding::note("the text has changed since it was reviewed: the review is dropped");
-                    self.add(
-                        &translated,
-                        finding.hint("have it read again, then run: kabla language review"),
+                    let finding = Finding::note(
+                        Code::REVIEW_DROPPED,
+                        "the text has changed since it was reviewed: the review is dropped",
                     );
+                    self.add(&translated, finding.hint("have it read again"));
                 }
                 _ => {}
             }
@@ -182,7 +170,8 @@ impl Look<'_> {
             if !used {
                 self.add(
                     unit,
-                    Finding::warning("nothing uses this message").hint("take it out, or check its name"),
+                    Finding::warning(Code::UNUSED_MESSAGE, "nothing uses this message")
+                        .hint("take it out, or check its name"),
                 );
             }
         }
@@ -195,10 +184,13 @@ impl Look<'_> {
             let value = ValueInfo::of(variable);
             let in_source = here.is_some_and(|here| here.contains(variable));
             if !in_source && !value.is_some_and(|value| value.is_common) {
-                let finding = Finding::error(format!("${variable} is not a value that messages may use"));
-                self.add(unit, finding.hint("see the README for the values there are"));
+                let finding = Finding::error(
+                    Code::UNKNOWN_VALUE,
+                    format!("${variable} is not a value that messages may use"),
+                );
+                self.add(unit, finding.hint("docs/translate.md tells the values there are"));
             } else if self.file == "spoken.ftl" && !value.is_some_and(|value| value.is_spoken) {
-                let finding = Finding::error(format!("${variable} cannot be said"));
+                let finding = Finding::error(Code::UNKNOWN_VALUE, format!("${variable} cannot be said"));
                 self.add(unit, finding.hint("take it out: texts of the case are printed, never spoken"));
             }
         }
@@ -217,7 +209,10 @@ impl Look<'_> {
                 None => PLURALS.contains(&key) || key.parse::<f64>().is_ok(),
             };
             for key in keys.iter().filter(|key| !possible(key)) {
-                let finding = Finding::error(format!("the variant [{key}] of ${variable} is never chosen"));
+                let finding = Finding::error(
+                    Code::DEAD_VARIANT,
+                    format!("the variant [{key}] of ${variable} is never chosen"),
+                );
                 let hint = names.as_ref().map_or("write a plural category or a number".to_owned(), |names| {
                     format!("variants are {}", names.join(", "))
                 });
@@ -230,13 +225,15 @@ impl Look<'_> {
     fn names(&mut self, unit: &Unit) {
         let Some(cldr) = names::cldr(self.tag, &unit.id) else { return };
         if unit.literals.len() != cldr.len() {
-            let finding = Finding::note(format!("the pack's own names; CLDR has {}", cldr.join(", ")));
+            let finding =
+                Finding::note(Code::OWN_NAMES, format!("the pack's own names; CLDR has {}", cldr.join(", ")));
             return self.add(unit, finding.hint("take the message out to have CLDR's"));
         }
         let pairs = unit.literals.iter().zip(&cldr).filter(|(own, cldr)| own.trim() != **cldr);
         let other: Vec<String> = pairs.map(|(own, cldr)| format!("{} (CLDR: {cldr})", own.trim())).collect();
         if !other.is_empty() {
-            let finding = Finding::note(format!("the pack's own names: {}", other.join(", ")));
+            let finding =
+                Finding::note(Code::OWN_NAMES, format!("the pack's own names: {}", other.join(", ")));
             self.add(unit, finding.hint("take the message out to have CLDR's"));
         }
     }
@@ -250,7 +247,7 @@ impl Look<'_> {
             .collect();
         if !lacking.is_empty() {
             let letters: String = lacking.into_iter().collect();
-            let finding = Finding::warning(format!("no font has {letters}"));
+            let finding = Finding::warning(Code::NO_FONT, format!("no font has {letters}"));
             self.add(
                 unit,
                 finding.hint("put a font that has them into fonts/, or write it in other letters"),
@@ -269,7 +266,10 @@ impl Look<'_> {
         // A selector's variants stand side by side here; only one of them is said.
         let variants = unit.selectors.iter().map(|(_, keys)| keys.len()).max().unwrap_or(1).max(1);
         if longest / variants > LONGEST_BREATH {
-            let finding = Finding::warning(format!("a sentence has about {} words", longest / variants));
+            let finding = Finding::warning(
+                Code::LONG_SENTENCE,
+                format!("a sentence has about {} words", longest / variants),
+            );
             self.add(unit, finding.hint("part it, so that it can be said in one breath"));
         }
     }
@@ -286,9 +286,10 @@ impl Look<'_> {
             .filter(|word| !word.chars().any(vowel))
             .collect();
         for word in short {
-            let finding = Finding::warning(format!(
-                "\"{word}\" looks like an abbreviation, which nobody can read aloud"
-            ));
+            let finding = Finding::warning(
+                Code::ABBREVIATION,
+                format!("\"{word}\" looks like an abbreviation, which nobody can read aloud"),
+            );
             self.add(unit, finding.hint("write it out"));
         }
     }
@@ -316,7 +317,8 @@ fn gaps(numerals: &Numerals, path: &str) -> Vec<Finding> {
             Number::rounded(f64::from(*number), 0).is_none_or(|number| numerals.say(number, form).is_err())
         });
         if let Some(number) = gap {
-            let finding = Finding::warning(format!("the form {form} has no words for {number}"));
+            let finding =
+                Finding::warning(Code::NO_NUMBER_WORDS, format!("the form {form} has no words for {number}"));
             findings
                 .push(finding.file(path).field(form).hint(format!("messages may need numbers up to {last}")));
         }

@@ -2,10 +2,10 @@
 
 use unic_langid::LanguageIdentifier;
 
-use super::check::text_of;
 use super::labels::most_letters;
 use super::names;
 use super::pack::wanted;
+use super::texts::{SOURCE, text_of};
 use super::wording::{Unit, units};
 use crate::data::{Data, Embedded};
 use crate::guidance::ValueInfo;
@@ -25,7 +25,7 @@ pub fn new_pack(data: &dyn Data, tag: &LanguageIdentifier) -> Vec<(&'static str,
 }
 
 fn texts(data: &dyn Data, file: &str, tag: &LanguageIdentifier) -> String {
-    let source = units(&text_of(data, super::check::SOURCE, file).unwrap_or_default());
+    let source = units(&text_of(data, SOURCE, file).unwrap_or_default());
     let other = data
         .read(&format!("locales/{BESIDE}/{file}"))
         .or_else(|| Embedded.read(&format!("locales/{BESIDE}/{file}")));

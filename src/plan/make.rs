@@ -12,6 +12,7 @@ use super::{
     Amounts, Assumptions, Case, Celsius, Centimetres, DateSpan, Default, Finding, Kind, Plan, Quantity,
     SquareMetres, StepKind, UsedDefault, after, group, overdue, progress, season,
 };
+use crate::finding::Code;
 use season::Rains;
 
 /// Makes plans, and keeps what they share: a layer of one container is packed once for all of them.
@@ -21,6 +22,16 @@ pub struct Planner {
 }
 
 /// Computes the plan of one case.
+///
+/// ```
+/// use kabla::plan::{self, Quantity};
+///
+/// # let no_files = |_: &str| Err(std::io::Error::from(std::io::ErrorKind::NotFound));
+/// # let (case, _) = kabla::case::read("farm.toml", kabla::case::Starter::Farm.text(), &no_files)?;
+/// let plan = plan::make(&case)?;
+/// assert_eq!(plan.amounts.get(Quantity::RootsToStore), Some(40.0));
+/// # Ok::<(), Vec<kabla::finding::Finding>>(())
+/// ```
 ///
 /// # Errors
 /// As [`Planner::plan`].
@@ -39,6 +50,7 @@ impl Planner {
         let Some(rains) = season::expect(&case.rains, case.risk, case.harvest, a) else {
             return Err(vec![
                 Finding::error(
+                    Code::PLAN,
                     "no year of the rainfall record has an onset by the chosen rule, so no date can be set",
                 )
                 .field("season")
@@ -152,9 +164,10 @@ impl Planner {
             let width = Centimetres(a.container_width_cm);
             let depth = Centimetres(a.container_depth_cm);
             findings.push(
-                Finding::note(format!(
-                    "no container named: straight basins {width} wide and {depth} deep are assumed"
-                ))
+                Finding::note(
+                    Code::PLAN,
+                    format!("no container named: straight basins {width} wide and {depth} deep are assumed"),
+                )
                 .field("container")
                 .hint("measure the containers at hand and name them in the case"),
             );
@@ -230,10 +243,13 @@ impl Planner {
                 "another container is needed".to_owned()
             };
             findings.push(
-                Finding::warning(format!(
-                    "{} of {roots} roots have no room in the containers at hand; {more}",
-                    store.left_over
-                ))
+                Finding::warning(
+                    Code::PLAN,
+                    format!(
+                        "{} of {roots} roots have no room in the containers at hand; {more}",
+                        store.left_over
+                    ),
+                )
                 .field("container")
                 .hint("find more containers before the harvest, or plant less field"),
             );
@@ -243,7 +259,7 @@ impl Planner {
 }
 
 fn no_root_fits(a: &Assumptions) -> Finding {
-    Finding::error(format!(
+    Finding::error(Code::PLAN, format!(
         "no root fits: under {} cm of top sand and over {} cm of base sand a container must have room for at least one root {} mm × {} mm and {} cm of sand around it",
         a.top_sand_cm, a.base_sand_cm, a.root_length_mm, a.root_diameter_mm, a.root_gap_cm
     ))
@@ -317,7 +333,7 @@ impl Sized {
                         limit.add_to(amounts);
                         let cuttings = multiply::cuttings_of(limit.roots, case.sizing, months, a);
                         findings.push(
-                            Finding::warning(format!(
+                            Finding::warning(Code::PLAN, format!(
                                 "{} allow {} roots to be stored, where the field wants {wanted}: their cuttings plant about {:.0} m² of {:.0} m²",
                                 limit.what, limit.roots, demand.planted_by(cuttings), demand.area.0
                             ))
@@ -352,7 +368,7 @@ impl Sized {
                 limit.add_to(amounts);
                 if limit.roots == 0 {
                     findings.push(
-                        Finding::warning(format!("{} allow no root to be stored", limit.what))
+                        Finding::warning(Code::PLAN, format!("{} allow no root to be stored", limit.what))
                             .field("at_hand")
                             .hint("find more plants or room, or get vines from neighbours at the onset"),
                     );
@@ -447,7 +463,7 @@ impl Sized {
             return;
         }
         findings.push(
-            Finding::note(format!(
+            Finding::note(Code::PLAN, format!(
                 "expect about {} cuttings at the first cut, enough for {:.0} m² of {:.0} m²; the rest of the field waits {} to {} days for each later cut",
                 self.first, demand.planted_by(self.first), demand.area.0, a.next_cut_days_first, a.next_cut_days_last
             ))
@@ -572,9 +588,10 @@ fn wanted_roots(case: &Case, needed: u32, months: f64, findings: &mut Vec<Findin
         }
         None => {
             findings.push(
-                Finding::warning(format!(
-                    "no number of roots makes {percent} % sure with so wide a spread of survival"
-                ))
+                Finding::warning(
+                    Code::PLAN,
+                    format!("no number of roots makes {percent} % sure with so wide a spread of survival"),
+                )
                 .field("field.sure_percent")
                 .hint("ask for less, or give a smaller survival_spread in [assumptions]"),
             );
@@ -605,7 +622,7 @@ fn overdue_steps(
         let message =
             format!("not done when due: {}; the dates are counted anew from {today}", names.join(", "));
         let hint = format!("{}; this costs: {}", worst.still_possible, worst.cost());
-        findings.push(Finding::warning(message).field("done").hint(hint));
+        findings.push(Finding::warning(Code::PLAN, message).field("done").hint(hint));
     }
     overdue
 }
@@ -653,7 +670,7 @@ fn replan(
         let spare = first - needed;
         let message =
             format!("enough: the first cut plants the whole field, with about {spare} cuttings to spare");
-        findings.push(Finding::note(message).field("kept"));
+        findings.push(Finding::note(Code::PLAN, message).field("kept"));
     } else {
         let (soonest, latest) = (a.next_cut_days_first, a.next_cut_days_last);
         let rest = if season >= needed {
@@ -664,7 +681,7 @@ fn replan(
         };
         let message =
             format!("the first cut will be about {short} cuttings short of the {needed} for the whole field");
-        findings.push(Finding::warning(message).field("kept").hint(format!(
+        findings.push(Finding::warning(Code::PLAN, message).field("kept").hint(format!(
             "plant {:.0} m² at the onset instead of {:.0} m²; or {rest}; or get about {short} vines from neighbours or a vine grower",
             demand.planted_by(first),
             demand.area.0
@@ -696,7 +713,7 @@ fn water(
         Some(climate) => climate,
         None => {
             findings.push(
-                Finding::note(format!(
+                Finding::note(Code::PLAN, format!(
                     "no temperatures given: {} °C by day and {} °C by night are assumed for the bed's water",
                     a.dry_season_tmax_c, a.dry_season_tmin_c
                 ))
@@ -758,7 +775,7 @@ fn dry_source(source: &Source, periods: &[Period], bed: &Bed) -> Option<Finding>
     let short = source.shortage(periods)?;
     let carried = bed.area.0 * short.share;
     Some(
-        Finding::warning(format!(
+        Finding::warning(Code::PLAN, format!(
             "{} cannot give the bed's water: from {} on it has only about {:.0} of every 100 litres needed at the worst",
             source.name,
             short.first.from,
@@ -798,7 +815,7 @@ fn remarks_on_rains(rains: &Rains) -> Vec<Finding> {
     let none = of(season::Onset::None);
     if !none.is_empty() {
         findings.push(
-            Finding::warning(format!(
+            Finding::warning(Code::PLAN, format!(
                 "in {} of {} years the rains never began by this rule ({}); the percentiles leave them out",
                 none.len(),
                 observed.judged(),
@@ -811,9 +828,12 @@ fn remarks_on_rains(rains: &Rains) -> Vec<Finding> {
     let unknown = of(season::Onset::Unknown);
     if !unknown.is_empty() {
         findings.push(
-            Finding::warning(format!("missing days leave the onset unknown in {}", unknown.join(", ")))
-                .field("season.rainfall_record")
-                .hint("complete the record, or be aware that these years are left out"),
+            Finding::warning(
+                Code::PLAN,
+                format!("missing days leave the onset unknown in {}", unknown.join(", ")),
+            )
+            .field("season.rainfall_record")
+            .hint("complete the record, or be aware that these years are left out"),
         );
     }
     findings

@@ -9,6 +9,7 @@ pub mod group;
 mod make;
 pub mod multiply;
 pub mod overdue;
+mod place;
 pub mod progress;
 mod quantities;
 pub mod season;
@@ -21,6 +22,7 @@ mod units;
 pub use amounts::{Amount, Amounts};
 pub use defaults::{Assumptions, Basis, Default};
 pub use make::{Planner, make};
+pub use place::Place;
 pub use quantities::{AmountRow, Choice, MessageValue, Quantity};
 pub use steps::{Priority, StepKind};
 pub use timeline::{DateSpan, SeasonInputs, Step, Timeline, WorkDone, lay_out};
@@ -53,19 +55,6 @@ pub enum Kind {
     },
     /// An area with the same rains; amounts are for a round number of roots.
     Zone,
-}
-
-/// Where it is.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Place {
-    /// Name.
-    pub name: String,
-    /// Degrees, south negative.
-    pub latitude: f64,
-    /// Degrees, west negative.
-    pub longitude: f64,
-    /// Above the sea.
-    pub elevation: Metres,
 }
 
 /// What there is of roots, plants or bed, from which the plan is counted forward.

@@ -6,6 +6,7 @@ use serde::Serialize;
 use super::multiply::{months_between, surviving};
 use super::units::whole_down;
 use super::{Assumptions, Finding};
+use crate::finding::Code;
 
 /// What was found when the roots were taken out and packed again.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -77,7 +78,7 @@ pub fn assess(
         let fast_loss = check.healthy < worst;
         if fast_loss {
             findings.push(
-                Finding::warning(format!(
+                Finding::warning(Code::PLAN, format!(
                     "on {} only {} of {roots} roots were healthy; {expected} were to be expected, {worst} at the worst on record",
                     check.date, check.healthy
                 ))

@@ -5,6 +5,7 @@ use serde::Serialize;
 
 use super::season::ExpectedRains;
 use super::{Assumptions, Finding, StepKind};
+use crate::finding::Code;
 
 /// Days from `from` to `to`, both included.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize)]
@@ -249,7 +250,7 @@ pub fn lay_out(inputs: &SeasonInputs, assumptions: &Assumptions) -> Timeline {
 
     if bed_usual > bed_wanted {
         findings.push(
-            Finding::warning(format!(
+            Finding::warning(Code::PLAN, format!(
                 "the rains are expected on {expected}, too soon after the harvest for storage: the roots go to the bed on {bed_from}"
             ))
             .hint("plant vines from the old field instead, or sprout the roots at once and plant late"),
@@ -258,16 +259,17 @@ pub fn lay_out(inputs: &SeasonInputs, assumptions: &Assumptions) -> Timeline {
     if first_cut > onset {
         let came = if inputs.began.is_some() { "the rains came" } else { "the onset" };
         findings.push(
-            Finding::warning(format!(
-                "the bed gives its first cuttings on about {first_cut}, after {came} on {onset}"
-            ))
+            Finding::warning(
+                Code::PLAN,
+                format!("the bed gives its first cuttings on about {first_cut}, after {came} on {onset}"),
+            )
             .hint("plant what vines you have at the onset; the bed fills the rest"),
         );
     }
     let stored = (bed_from - fill.from).num_days();
     if stored as f64 > a.storage_evidence_days {
         findings.push(
-            Finding::warning(format!(
+            Finding::warning(Code::PLAN, format!(
                 "the roots would stay {stored} days in sand, longer than the {} days the survival figures come from",
                 a.storage_evidence_days
             ))

@@ -152,6 +152,19 @@ impl<'d> Printer<'d> {
 
     /// Sets a case on paper.
     ///
+    /// ```
+    /// use kabla::sheet::{Facts, Paper, Printer};
+    /// # use kabla::{case, data::Embedded, guidance, language::Pack, plan};
+    /// # let no_files = |_: &str| Err(std::io::Error::from(std::io::ErrorKind::NotFound));
+    /// # let (case, _) = case::read("farm.toml", case::Starter::Farm.text(), &no_files).unwrap();
+    /// # let statements = guidance::tell(&case, &plan::make(&case).unwrap());
+    /// # let pack = Pack::load(&Embedded, "en").unwrap();
+    /// let pdf = Printer::new(&Embedded)?.print(Paper::Farm, &Facts::of(&pack, &statements)?)?;
+    /// assert!(pdf.bytes.starts_with(b"%PDF-"));
+    /// assert!(pdf.overflows.is_empty());
+    /// # Ok::<(), kabla::sheet::SheetError>(())
+    /// ```
+    ///
     /// # Errors
     /// As [`Printer::set`].
     pub fn print(&self, paper: Paper, facts: &Facts) -> Result<Pdf, SheetError> {

@@ -41,7 +41,7 @@ use super::room_tone::RoomTone;
 use super::spelling::{key, tokens};
 use crate::catalogue::catalogue;
 use crate::data::Data;
-use crate::finding::Finding;
+use crate::finding::{Code, Finding};
 use crate::language::{Intonation, Label, Pause, Phrase};
 use crate::toml_reader::{self, TomlTable};
 
@@ -149,20 +149,26 @@ impl<'d> Bank<'d> {
         let path = format!("{folder}/bank.toml");
         let Some(bytes) = data.read(&path) else {
             let voices = Bank::voices(data, language);
-            let (message, hint) = match voices.as_slice() {
+            let (code, message, hint) = match voices.as_slice() {
                 [] => (
+                    Code::NO_VOICE,
                     format!("no voice speaks {language} yet"),
-                    format!("record what kabla clips script --language {language} lists, and write {path}"),
+                    format!("record its phrases, and write {path}"),
                 ),
                 voices => (
+                    Code::UNKNOWN_VOICE,
                     format!("there is no voice {voice} in {language}"),
                     format!("voices at hand: {}", voices.join(", ")),
                 ),
             };
-            return Err(vec![Finding::error(message).file(path).hint(hint)]);
+            return Err(vec![
+                Finding::error(code, message).file(path).value("language", language).hint(hint),
+            ]);
         };
         let Ok(text) = std::str::from_utf8(&bytes) else {
-            return Err(vec![Finding::error("is not UTF-8 text").file(path).hint("save it in UTF-8")]);
+            return Err(vec![
+                Finding::error(Code::NOT_UTF8, "is not UTF-8 text").file(path).hint("save it in UTF-8"),
+            ]);
         };
         let (made, findings) = toml_reader::read(&path, text, |_, root| {
             let info = header(root, language, voice);
@@ -226,7 +232,7 @@ impl<'d> Bank<'d> {
     }
 
     fn known(&self, clip: usize) -> Result<&Prepared, Finding> {
-        let unknown = || Finding::error(format!("the voice has no clip number {clip}"));
+        let unknown = || Finding::error(Code::UNKNOWN_NAME, format!("the voice has no clip number {clip}"));
         self.prepared(clip).ok_or_else(unknown)?.map_err(Clone::clone)
     }
 
@@ -254,19 +260,18 @@ impl<'d> Bank<'d> {
     fn prepare(&self, file: &str) -> Result<Prepared, Finding> {
         let path = format!("{}/{file}", self.folder);
         let Some(bytes) = self.data.read(&path) else {
-            return Err(Finding::error("cannot be read").file(path).hint("check the file and its rights"));
+            return Err(Finding::error(Code::CANNOT_READ, "cannot be read")
+                .file(path)
+                .hint("check the file and its rights"));
         };
         let kept = self.data.clip_cache().map(|clip_cache| (clip_cache, cache::name(&bytes)));
         let found = kept.as_ref().and_then(|(clip_cache, name)| cache::unpack(&clip_cache.get(name)?));
         if let Some(found) = found {
             return Ok(found);
         }
-        let samples = self
-            .decoder
-            .borrow_mut()
-            .decode(&bytes)
-            .map(repaired)
-            .map_err(|problem| Finding::error(problem.to_string()).file(path).hint(problem.hint()))?;
+        let samples = self.decoder.borrow_mut().decode(&bytes).map(repaired).map_err(|problem| {
+            Finding::error(Code::BROKEN_SOUND, problem.to_string()).file(path).hint(problem.hint())
+        })?;
         let prepared = Prepared::of(&samples);
         if let Some((clip_cache, name)) = kept {
             clip_cache.put(&name, &cache::pack(&prepared));
@@ -348,7 +353,7 @@ fn header(root: &TomlTable<'_>, language: &str, voice: &str) -> Option<VoiceInfo
         let hint = format!("write {key} = \"{folder}\"");
         let written = text(key, &hint)?;
         if written != folder {
-            root.problem(key, "differs from the folder's name", hint);
+            root.problem(Code::MISMATCH, key, "differs from the folder's name", hint);
         }
         Some(written)
     };
@@ -424,6 +429,7 @@ impl<'a> Shelf<'a> {
         let plain = |part: &str| !matches!(part, "" | "." | "..") && !part.contains(['\\', ':']);
         if !file.split('/').all(plain) {
             table.problem(
+                Code::BAD_NAME,
                 field,
                 format!("{file} lies outside the bank's folder"),
                 "name a file in the bank's folder, with / between folders",
@@ -433,6 +439,7 @@ impl<'a> Shelf<'a> {
         let extension = file.rsplit_once('.').map(|(_, extension)| extension.to_ascii_lowercase());
         if !matches!(extension.as_deref(), Some("flac" | "wav" | "opus")) {
             table.problem(
+                Code::BAD_NAME,
                 field,
                 format!("{file} is not .flac, .wav or .opus"),
                 "export the clip as FLAC, WAV or Ogg Opus",
@@ -446,6 +453,7 @@ impl<'a> Shelf<'a> {
             .or_insert_with(|| self.data.list(folder).into_iter().collect());
         if !names.contains(name) {
             table.problem(
+                Code::CANNOT_READ,
                 field,
                 format!("there is no file {file}"),
                 "record the clip, or take the entry out",
@@ -462,7 +470,7 @@ impl<'a> Shelf<'a> {
     ) {
         let key = key(words);
         if key.is_empty() {
-            table.problem("words", "has no words", "write the words that the clip says");
+            table.problem(Code::EMPTY, "words", "has no words", "write the words that the clip says");
             return;
         }
         let file = file.unwrap_or("another clip");
@@ -470,7 +478,12 @@ impl<'a> Shelf<'a> {
             match self.by_words.get(&(key.clone(), intonation, take)) {
                 Some(first) => {
                     let message = format!("{first} says the same words with the same intonation");
-                    table.problem("words", message, "keep the better of the two, or number them: take = 2");
+                    table.problem(
+                        Code::DUPLICATE,
+                        "words",
+                        message,
+                        "keep the better of the two, or number them: take = 2",
+                    );
                 }
                 None => {
                     self.by_words.insert((key.clone(), intonation, take), file.to_owned());
@@ -480,6 +493,7 @@ impl<'a> Shelf<'a> {
         let other = self.by_file.entry(file.to_owned()).or_insert_with(|| key.clone());
         if *other != key {
             table.problem(
+                Code::CONFLICT,
                 "file",
                 format!("{file} says \"{other}\" in another entry"),
                 "give each phrase its own clip",

@@ -515,13 +515,16 @@ fn hostile_sounds_are_all_reported_at_once() {
         ([&absent, &short, &empty], ["cannot be read", "at least 0.4 s", "is empty"]),
     ] {
         let [opening, closing, bed] = trio.map(String::as_str);
-        let arguments = [&at[..], &["--opening", opening, "--closing", closing, "--bed", bed]].concat();
+        let arguments = [&at[..], &["--opening", opening, "--closing", closing, "--music", bed]].concat();
         let report = refused(&arguments);
         assert_eq!(report.matches("error: ").count(), 3, "{report}");
         for (path, problem) in trio.iter().zip(problems) {
             assert!(report.contains(problem) && report.contains(path.as_str()), "{problem}: {report}");
         }
-        assert!(["--opening", "--closing", "--bed"].iter().all(|option| report.contains(option)), "{report}");
+        assert!(
+            ["--opening", "--closing", "--music"].iter().all(|option| report.contains(option)),
+            "{report}"
+        );
     }
     // A broken case and a broken sound come together.
     let case = file("case.toml", b"kind = \"zone\"\n".to_vec());

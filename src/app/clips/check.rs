@@ -10,7 +10,7 @@ use base64::engine::general_purpose::STANDARD as BASE64;
 use serde::Serialize;
 
 use super::super::output::Output;
-use super::super::{Data, Error, Finding};
+use super::super::{Code, Data, Error, Finding};
 use crate::catalogue::catalogue;
 use crate::guidance::{Value, Variable};
 use crate::language::{Direction, Label, Pack};
@@ -156,9 +156,9 @@ fn hear(data: &dyn Data, folder: &str, clips: &[Clip], draw: bool) -> Vec<Heard>
 }
 
 fn hear_one(data: &dyn Data, folder: &str, clip: &Clip, draw: bool) -> Heard {
-    let bytes = data
-        .read(&format!("{folder}/{}", clip.file))
-        .ok_or_else(|| Finding::error("cannot be read").hint("check the file and its rights"))?;
+    let bytes = data.read(&format!("{folder}/{}", clip.file)).ok_or_else(|| {
+        Finding::error(Code::CANNOT_READ, "cannot be read").hint("check the file and its rights")
+    })?;
     let (rate, samples) = read(&bytes)?;
     let pictures = || Some((waveform(&samples), spectrogram(rate, &samples)?));
     Ok((measure(rate, &samples), draw.then(pictures).flatten()))

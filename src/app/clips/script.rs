@@ -7,7 +7,7 @@ use std::path::{Path, PathBuf};
 use serde::Serialize;
 
 use super::super::output::Output;
-use super::super::{Data, Embedded, Error, Finding, Length, Made, ReadCase, StepKind, load_pack};
+use super::super::{Code, Data, Embedded, Error, Finding, Length, Made, ReadCase, StepKind, load_pack};
 use crate::guidance::{Statement, Subject, Variable, chapter, for_step, told_in, week_of};
 use crate::language::{Direction, Intonation, Label, Pack, Phrase, WordingError};
 use crate::sheet::{self, Printer, SheetError};
@@ -265,12 +265,15 @@ impl RecordingScript {
         let (voice, name) = (&self.voice, self.pack.name());
         if !self.begun {
             remarks.push(format!("there is no voice {voice} in {name} yet: everything is to be recorded"));
-        } else if self.script.lines.is_empty() {
-            remarks.push(format!(
-                "the voice {voice} in {name} has everything; --all lists it, --voice NAME begins another voice"
-            ));
+        } else if self.is_complete() {
+            remarks.push(format!("the voice {voice} in {name} has everything"));
         }
         remarks
+    }
+
+    /// Whether the voice has all that was asked for.
+    pub fn is_complete(&self) -> bool {
+        self.begun && self.script.lines.is_empty()
     }
 
     /// The lines as JSON, one object a line.
@@ -504,9 +507,10 @@ impl Kind {
             Some("txt") => Ok(Kind::Text),
             Some("jsonl") => Ok(Kind::JsonLines),
             _ => {
-                let finding = Finding::error("its ending tells no format").file(file.display().to_string());
+                let finding = Finding::error(Code::UNKNOWN_NAME, "its ending tells no format")
+                    .file(file.display().to_string());
                 let hint = "end it with .pdf, .txt or .jsonl";
-                Err(Error::Input(vec![finding.field("--out").hint(hint)]))
+                Err(Error::Input(vec![finding.argument("out").hint(hint)]))
             }
         }
     }

@@ -5,7 +5,7 @@ use chrono::{Days, NaiveDate};
 use super::script::text_of;
 use super::{SegmentRequest, season_path, stem};
 use crate::app::output::Output;
-use crate::app::{Data, Error, Finding, Length, Made, ReadCase, remarks_on};
+use crate::app::{Code, Data, Error, Finding, Length, Made, ReadCase, remarks_on};
 use crate::guidance::{Statement, Subject, Timing, Values, Variable, for_week, week_of};
 use crate::language::{Direction, Label, Pack, WordingError};
 use crate::plan::DateSpan;
@@ -23,8 +23,8 @@ pub fn season(data: &dyn Data, request: SegmentRequest<'_>) -> Result<Vec<Made>,
     let pack = read.pack(data, request.language)?;
     let statements = read.statements()?;
     let Some(airings) = airings(&pack, &statements)? else {
-        let finding = Finding::error("the plan has no steps to tell of").file(&read.name);
-        return Err(Error::Input(vec![finding.hint("`kabla plan` shows what it has")]));
+        let finding = Finding::error(Code::NOT_IN_PLAN, "the plan has no steps to tell of").file(&read.name);
+        return Err(Error::Input(vec![finding]));
     };
     let pdf = Printer::new(data)?.set("airings.typ", &airings, std::collections::BTreeMap::new())?;
     if let Some(overflow) = pdf.overflows.first() {

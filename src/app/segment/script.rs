@@ -1,11 +1,22 @@
 //! The presenter's script in the pack's words.
 
-use super::{Heard, MissingPhrase, What};
 use crate::guidance::{Statement, Subject, Value, Values, Variable};
 use crate::language::{Direction, Label, Pack, Pause, Piece, WordingError};
 use crate::plan::DateSpan;
 use crate::sheet::{Listed, Passage, Row, Script, ScriptLabels};
-use crate::voice::{Frames, Status, VoiceInfo};
+use crate::voice::{Frames, MissingPhrase, Status, VoiceInfo};
+
+/// A passage of a segment: its words, or a label for music.
+pub(super) struct Heard<'s> {
+    pub(super) from: Frames,
+    pub(super) to: Frames,
+    pub(super) what: What<'s>,
+}
+
+pub(super) enum What<'s> {
+    Music(String),
+    Words(&'s Statement, String),
+}
 
 /// What a script tells.
 pub(super) struct Facts<'a> {

@@ -1,6 +1,7 @@
 //! What `pack.toml` says.
 
 use crate::catalogue::catalogue;
+use crate::finding::Code;
 use crate::language::labels::Label;
 use crate::toml_reader::TomlTable;
 
@@ -52,7 +53,12 @@ impl Header {
             text
         };
         if text("tag", "write the language tag: tag = \"sw\"").is_some_and(|written| written != tag) {
-            root.problem("tag", "differs from the folder's name", format!("write tag = \"{tag}\""));
+            root.problem(
+                Code::MISMATCH,
+                "tag",
+                "differs from the folder's name",
+                format!("write tag = \"{tag}\""),
+            );
         }
         let name = text("name", "write the language's name in itself: name = \"Kiswahili\"");
         text("script", "write the script's code: script = \"Latn\"");
@@ -99,7 +105,7 @@ fn read_replace(sms: &TomlTable<'_>) -> Vec<(char, char)> {
             _ => {
                 let hint =
                     "write each as the letter, a space, and the letter in its place: replace = [\"ŵ w\"]";
-                sms.problem("replace", format!("\"{text}\" is no pair of letters"), hint);
+                sms.problem(Code::SYNTAX, "replace", format!("\"{text}\" is no pair of letters"), hint);
             }
         }
     }

@@ -10,6 +10,20 @@ use crate::language::piece::{Assembly, Piece, Role};
 use crate::language::wording::{Arguments, Phrase, Problem, Run, collect_phrases};
 
 impl Pack {
+    /// A statement as it is spoken: its words with their pauses.
+    ///
+    /// ```
+    /// use kabla::language::Piece;
+    /// # use kabla::{case, data::Embedded, guidance, language::Pack, plan};
+    /// # let no_files = |_: &str| Err(std::io::Error::from(std::io::ErrorKind::NotFound));
+    /// # let (case, _) = case::read("farm.toml", case::Starter::Farm.text(), &no_files).unwrap();
+    /// # let statements = guidance::tell(&case, &plan::make(&case).unwrap());
+    /// # let pack = Pack::load(&Embedded, "en").unwrap();
+    /// let pieces = pack.say(&statements[1])?;
+    /// let words = pieces.iter().filter(|piece| matches!(piece, Piece::Words(_)));
+    /// assert!(words.count() > 5);
+    /// # Ok::<(), kabla::language::WordingError>(())
+    /// ```
     ///
     /// # Errors
     /// The message that is missing or cannot be resolved, or the number that

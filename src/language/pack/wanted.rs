@@ -2,7 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use crate::finding::Finding;
+use crate::finding::{Code, Finding};
 use crate::guidance::Subject;
 use crate::language::labels::{Attribute, MessageId};
 use crate::language::names;
@@ -44,7 +44,10 @@ pub(super) fn missing(messages: &Messages, file: &str, wanted: Vec<Wanted>) -> V
             true => "write the names: Unicode CLDR has none in this language",
             false => "translate it",
         };
-        Finding::error("the message is missing").file(file).field(name(wanted)).hint(hint)
+        Finding::error(Code::MISSING_MESSAGE, "the message is missing")
+            .file(file)
+            .field(name(wanted))
+            .hint(hint)
     };
     absent.into_iter().map(finding).collect()
 }

@@ -109,6 +109,17 @@ impl Pack {
 
     /// A statement in writing.
     ///
+    /// ```
+    /// # use kabla::{case, data::Embedded, guidance, language::Pack, plan};
+    /// # let no_files = |_: &str| Err(std::io::Error::from(std::io::ErrorKind::NotFound));
+    /// # let (case, _) = case::read("farm.toml", case::Starter::Farm.text(), &no_files).unwrap();
+    /// # let statements = guidance::tell(&case, &plan::make(&case).unwrap());
+    /// # let pack = Pack::load(&Embedded, "en").unwrap();
+    /// let written = pack.write(&statements[1])?;
+    /// assert_eq!(written.title, "Mark 25 healthy plants");
+    /// # Ok::<(), kabla::language::WordingError>(())
+    /// ```
+    ///
     /// # Errors
     /// The message that is missing or cannot be resolved.
     pub fn write(&self, statement: &Statement) -> Result<Written, WordingError> {

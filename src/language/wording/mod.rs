@@ -22,7 +22,7 @@ use unic_langid::LanguageIdentifier;
 use super::dates;
 use super::labels::Part;
 use super::piece::Role;
-use crate::finding::{Finding, line_of};
+use crate::finding::{Code, Finding, line_of};
 use crate::guidance::{Value, Variable};
 
 pub(super) use mark::Mark;
@@ -96,14 +96,16 @@ impl Messages {
         };
         let more = errors.len().saturating_sub(MOST_FINDINGS);
         for error in errors.into_iter().take(MOST_FINDINGS) {
-            let finding = Finding::error(format!("the message cannot be read: {}", error.kind));
+            let finding =
+                Finding::error(Code::BROKEN_MESSAGE, format!("the message cannot be read: {}", error.kind));
             let finding = finding.hint(
                 "a message is written id = text, its further lines are indented; { and } come in pairs",
             );
             findings.push(finding.file(file).line(line_of(text, error.pos.start)));
         }
         if more > 0 {
-            let finding = Finding::error(format!("{more} more messages cannot be read"));
+            let finding =
+                Finding::error(Code::BROKEN_MESSAGE, format!("{more} more messages cannot be read"));
             findings.push(finding.file(file).hint("mend the first ones, then check again"));
         }
         join_lines(&mut resource);
@@ -123,8 +125,9 @@ impl Messages {
         let (Ok(resource) | Err((resource, _))) = FluentResource::try_new(normalized.clone());
         for error in bundle.add_resource(resource).err().unwrap_or_default().into_iter().take(MOST_FINDINGS) {
             if let FluentError::Overriding { id, .. } = error {
-                let finding =
-                    Finding::error("the message stands here twice").field(&id).hint("keep one of them");
+                let finding = Finding::error(Code::DUPLICATE, "the message stands here twice")
+                    .field(&id)
+                    .hint("keep one of them");
                 findings.push(finding.file(file).line(line_of_message(text, &id)));
             }
         }

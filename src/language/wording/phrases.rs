@@ -15,7 +15,7 @@ use super::super::labels::Part;
 use super::super::numerals::Numerals;
 use super::super::piece::{Bit, Intonation, Pause, Role, bits};
 use super::{DEEPEST, day_message, unit_message};
-use crate::finding::Finding;
+use crate::finding::{Code, Finding};
 
 /// A phrase to record.
 #[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord)]
@@ -289,7 +289,8 @@ impl<'a> Walk<'a> {
     }
 
     fn report(&mut self, message: String, hint: &str) {
-        self.findings.push(Finding::error(message).file(self.file).field(self.message).hint(hint));
+        self.findings
+            .push(Finding::error(Code::UNRECORDABLE, message).file(self.file).field(self.message).hint(hint));
     }
 }
 

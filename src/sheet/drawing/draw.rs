@@ -10,7 +10,7 @@ use crate::data::Data;
 use crate::guidance::shapes::Shapes;
 use crate::language::{Label, Pack};
 use crate::sheet::SheetError;
-use crate::sheet::html::render;
+use crate::sheet::template::render;
 
 catalogue! {
     /// What is drawn of a plan.

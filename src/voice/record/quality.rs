@@ -9,7 +9,7 @@ use super::super::decode::stored;
 use super::super::hum::Hum;
 use super::super::simd;
 use crate::catalogue::catalogue;
-use crate::finding::Finding;
+use crate::finding::{Code, Finding};
 use crate::language::Label;
 
 /// Where a fault begins. None of these has a source that measured farmers'
@@ -60,7 +60,8 @@ mod limits {
 /// # Errors
 /// What is wrong with the file.
 pub fn read(bytes: &[u8]) -> Result<(u32, Vec<f32>), Finding> {
-    stored(bytes).map_err(|problem| Finding::error(problem.to_string()).hint(problem.hint()))
+    stored(bytes)
+        .map_err(|problem| Finding::error(Code::BROKEN_SOUND, problem.to_string()).hint(problem.hint()))
 }
 
 /// What is in a clip.
