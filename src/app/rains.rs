@@ -5,9 +5,9 @@ use std::path::Path;
 
 use serde::Serialize;
 
-use super::{Error, Finding};
+use super::{Error, Finding, remarks};
 pub use crate::case::DateLayout;
-use crate::case::read_rain;
+use crate::case::{found_in_words, read_rain};
 pub use crate::plan::season::PlantingDelay;
 pub use crate::plan::season::{Chances, EndRule, MonthDay, OnsetRule, Window};
 use crate::plan::season::{Outlook, Season, SeasonRule, WetSeason, wet_seasons};
@@ -104,7 +104,7 @@ pub fn rains(request: &RainsRequest<'_>) -> Result<Rains, Error> {
                 return Err(Error::Input(vec![Finding::error(message).file(&name).hint(hint)]));
             };
             let other = if seasons_found.len() > 1 { "choose with --season 1 or 2, or " } else { "" };
-            let note = Finding::note(chosen.in_words(&seasons_found)).file(&name);
+            let note = Finding::note(found_in_words(chosen, &seasons_found)).file(&name);
             findings.push(note.hint(format!("{other}{hint}")));
             chosen.window
         }
@@ -123,7 +123,7 @@ pub fn rains(request: &RainsRequest<'_>) -> Result<Rains, Error> {
         schema: "kabla-rains/1",
         rule: RuleInWords {
             onset: rule.onset.name(),
-            asks: rule.onset.to_string(),
+            asks: remarks::english()?.write_reason(&rule.onset.asks())?,
             from: rule.window.from.to_string(),
             until: rule.window.until.to_string(),
             end: rule.end.name(),

@@ -9,6 +9,7 @@ mod water;
 
 pub use daily::DateLayout;
 pub use records::{TemperatureDay, read_rain, read_temperatures};
+pub use season::found_in_words;
 
 use std::io;
 

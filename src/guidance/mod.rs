@@ -14,7 +14,7 @@ use chrono::NaiveDate;
 use crate::plan::field::Spacing;
 use crate::plan::{Assumptions, Case, Event, Kind, Plan, Quantity, SquareMetres, Step};
 
-pub use crate::plan::{DateSpan, StepKind};
+pub use crate::plan::{DateSpan, StepKind, Value, Values};
 
 /// What must be known so that nobody gets hurt and no harvest is lost.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -233,24 +233,6 @@ pub enum Priority {
     /// Good to know.
     Helpful,
 }
-
-/// A typed value of a statement.
-#[derive(Debug, Clone, PartialEq)]
-pub enum Value {
-    /// A number with the decimals it is to be written with.
-    Number(f64, u8),
-    /// A day.
-    Date(NaiveDate),
-    /// Days from one to another, both included.
-    Span(DateSpan),
-    /// One of a few names that wordings tell apart, such as `ridges` and `mounds`.
-    Name(&'static str),
-    /// A text from the case: printed as it is, never spoken.
-    Text(String),
-}
-
-/// The values a message may use, with the kind of each.
-pub type Values = Vec<(&'static str, Value)>;
 
 /// One thing to tell.
 #[derive(Debug, Clone, PartialEq)]

@@ -103,6 +103,7 @@ pub fn check(data: &dyn Data, tag: &str, known: &BTreeSet<String>, covered: &dyn
         report.doubts.extend(doubts(&path, &text));
     }
     if let Ok(pack) = &pack {
+        report.findings.extend(pack.lacks_of_plan());
         report.findings.extend(pack.phrases().err().unwrap_or_default());
         report.findings.extend(gaps(pack.numerals(), &format!("locales/{tag}/numbers.rbnf")));
     }
@@ -202,11 +203,19 @@ impl Look<'_> {
                 self.add(unit, finding.hint("see the README for the values there are"));
             }
         }
-        const NAMES: [(&str, &[&str]); 4] = [
+        const NAMES: [(&str, &[&str]); 11] = [
             ("turn", &["first", "next", "other"]),
             ("kind", &["farm", "group", "zone", "other"]),
             ("layout", &["ridges", "mounds", "own", "other"]),
             ("layer_widths", &["even", "uneven", "other"]),
+            // Of plans.
+            ("came", &["yes", "no"]),
+            ("limit", &["roots", "plants", "bed"]),
+            ("maturity", &["early", "medium", "late", "unknown"]),
+            ("method", &["penman-monteith", "hargreaves"]),
+            ("outlook", &["yes", "no"]),
+            ("rest", &["yes", "no"]),
+            ("shape", &["round", "tapered", "pot", "box"]),
         ];
         const PLURALS: [&str; 6] = ["zero", "one", "two", "few", "many", "other"];
         for (variable, keys) in &unit.selectors {

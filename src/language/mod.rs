@@ -23,7 +23,7 @@ mod values;
 mod wording;
 
 pub use check::{Coverage, Doubt, Report, SOURCE, TEXT_FILES, check};
-pub use pack::{Direction, Filled, LABELS, Pack, Status, WordingError, Written};
+pub use pack::{Direction, Filled, LABELS, Pack, PlanLabel, Status, WordingError, Written};
 pub use piece::{Intonation, Pause, Piece, Role, Words};
 pub use pseudo::{ACCENTED, MIRRORED, Pseudo};
 pub use review_log::{FILE as REVIEW_LOG_FILE, ReviewLog};

@@ -3,13 +3,10 @@
 //! A case overrides any of them in its `[assumptions]` table, by the same
 //! name; the plan lists which were used.
 
-use serde::Serialize;
-
 use super::season::{EndRule, OnsetRule};
 
 /// How well a default is founded.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
-#[serde(rename_all = "lowercase")]
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Basis {
     /// Read in the publication named, or in an abstract of it.
     Found,
@@ -22,7 +19,7 @@ pub enum Basis {
 }
 
 /// A default: its name, value, unit, limits and source.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Default {
     /// Name, as written in a case's `[assumptions]`.
     pub name: &'static str,
@@ -31,13 +28,10 @@ pub struct Default {
     /// Unit of the value; empty for a plain number.
     pub unit: &'static str,
     /// Least sensible value.
-    #[serde(skip)]
     pub least: f64,
     /// Greatest sensible value.
-    #[serde(skip)]
     pub greatest: f64,
     /// From least to most of what is found in practice or print, where it is known to differ.
-    #[serde(skip)]
     pub range: Option<(f64, f64)>,
     /// How well it is founded.
     pub basis: Basis,

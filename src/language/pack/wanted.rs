@@ -2,6 +2,7 @@
 
 use std::collections::BTreeSet;
 
+use super::plan::may_lack;
 use crate::finding::Finding;
 use crate::guidance::{Caution, Subject, Table as SheetTable};
 use crate::language::names;
@@ -265,19 +266,19 @@ pub(super) fn spoken_wanted() -> Vec<Wanted> {
     subjects.chain(PARTS.iter().copied()).map(|id| (id, None)).collect()
 }
 
-/// The texts that a file must have, such as `mark-plants` and `mark-plants.text`.
+/// The texts that a file should have, such as `mark-plants` and `mark-plants.text`; those of plans may be lacking.
 pub(in crate::language) fn wanted(file: &str) -> Vec<String> {
     let wanted = if file == "spoken.ftl" { spoken_wanted() } else { written_wanted() };
-    let name =
-        |(id, attribute): Wanted| attribute.map_or(id.to_owned(), |attribute| format!("{id}.{attribute}"));
-    wanted.into_iter().map(name).collect()
+    wanted.into_iter().chain(may_lack(file)).map(name).collect()
+}
+
+pub(super) fn name((id, attribute): Wanted) -> String {
+    attribute.map_or(id.to_owned(), |attribute| format!("{id}.{attribute}"))
 }
 
 pub(super) fn missing(messages: &Messages, file: &str, wanted: Vec<Wanted>) -> Vec<Finding> {
     let absent: BTreeSet<Wanted> =
         wanted.into_iter().filter(|(id, attribute)| !messages.has(id, *attribute)).collect();
-    let name =
-        |(id, attribute): Wanted| attribute.map_or(id.to_owned(), |attribute| format!("{id}.{attribute}"));
     let finding = |wanted: Wanted| {
         let hint = match names::is_name(wanted.0) {
             true => "write the names: Unicode CLDR has none in this language",

@@ -212,7 +212,7 @@ impl Filled<'_> {
         self.message(id, None)
     }
 
-    fn attribute(&self, id: &str, attribute: &str) -> Result<String, WordingError> {
+    pub(super) fn attribute(&self, id: &str, attribute: &str) -> Result<String, WordingError> {
         self.message(id, Some(attribute))
     }
 
