@@ -572,7 +572,7 @@ plan-planted = { $planted } of { $years }
 plan-changed = From the case instead of the default
 plan-warning = warning
 plan-note = note
-plan-do = what to do
+plan-do = hint
 
 ## Why a date is so
 
