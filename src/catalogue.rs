@@ -1,8 +1,7 @@
 //! Lists that the rest of the program is derived from: each entry is declared once, with all that is known of it.
 //!
-//! [`catalogue!`] declares an enum whose entries have a name and columns; [`coded!`] one whose
-//! entries have a code and values of their own. An entry without one of its columns does not
-//! compile, and no list of entries is written twice.
+//! [`catalogue!`] declares an enum whose entries have a name and columns. An entry without one of its
+//! columns does not compile, and no list of entries is written twice.
 
 /// Declares an enum and a struct of its columns: `ALL` in order, `name`, `from_name`, and one function for each
 /// column. It serialises as its name.
@@ -72,45 +71,4 @@ macro_rules! catalogue {
     };
 }
 
-/// Declares an enum of things to be worded: `CODES` in order, the `code` of each, and its `values` by name.
-/// A code is the id of its message in language packs.
-macro_rules! coded {
-    (
-        $(#[$meta:meta])*
-        $vis:vis enum $Kind:ident {
-            $($(#[$variant_meta:meta])* $Variant:ident = $code:literal $({
-                $($(#[$field_meta:meta])* $field:ident: $Field:ty),* $(,)?
-            })?,)+
-        }
-    ) => {
-        $(#[$meta])*
-        #[derive(Debug, Clone, PartialEq)]
-        $vis enum $Kind {
-            $($(#[$variant_meta])* $Variant $({ $($(#[$field_meta])* $field: $Field),* })?,)+
-        }
-
-        impl $Kind {
-            /// The codes of all there are, each with the names of its values.
-            pub const CODES: &[(&'static str, &[&'static str])] =
-                &[$(($code, &[$($(stringify!($field)),*)?])),+];
-
-            /// Its code: stable, and the id of its message in language packs.
-            pub fn code(&self) -> &'static str {
-                match self {
-                    $($Kind::$Variant { .. } => $code,)+
-                }
-            }
-
-            /// Its values, by name.
-            pub fn values(&self) -> $crate::plan::Values {
-                match self {
-                    $($Kind::$Variant $({ $($field),* })? => {
-                        vec![$($((stringify!($field), $crate::plan::Value::from($field.clone()))),*)?]
-                    })+
-                }
-            }
-        }
-    };
-}
-
-pub(crate) use {catalogue, coded};
+pub(crate) use catalogue;

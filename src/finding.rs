@@ -116,7 +116,6 @@ codes! {
     NOT_IN_PLAN = "not-in-plan": "The plan has nothing of what is asked for.";
     DOES_NOT_FIT = "does-not-fit": "What is to be said cannot be said in this time.";
     NOT_BUILT_IN = "not-built-in": "The program was built without what is asked for.";
-    PLAN = "plan": "A plan has something that must be noticed.";
 }
 
 /// How much a finding matters.

@@ -7,7 +7,9 @@ mod language;
 mod message;
 mod outline;
 mod output;
+mod plan_json;
 mod rains;
+mod remarks;
 mod segment;
 mod sheets;
 mod speaking;
@@ -25,7 +27,7 @@ pub use crate::data::{CacheFolder, Cached, Data, Embedded, Folder, Templates};
 pub use crate::error::Error;
 pub use crate::finding::{Code, Finding, Severity};
 pub use crate::plan::season::Risk;
-pub use crate::plan::{Plan, Quantity, Step, StepKind};
+pub use crate::plan::{Plan, Quantity, StepKind};
 pub use crate::sheet::{Paper, SheetError};
 pub use crate::voice::VoiceError;
 pub use crate::voice::record::import::Consent;
@@ -38,7 +40,7 @@ pub use clips::{
 pub use delivery::Channel;
 pub use demo::demo;
 pub use language::{SaidNumber, say};
-pub use outline::{Outline, OutlinePart, outline};
+pub use outline::{Band, BandPart, Block, Line, Noticed, Outline, Table, outline};
 pub use output::write_files;
 pub use rains::{
     Chances, DateLayout, EndRule, MonthDay, OnsetRule, PlantingDelay, Rains, RainsRequest, Window, rains,
@@ -107,6 +109,14 @@ pub struct Overrides {
 /// All problems of the case and of the records it names.
 pub fn plan(case: &Path, overrides: Overrides) -> Result<Plan, Error> {
     ReadCase::from_disk(case)?.with(overrides)?.plan()
+}
+
+/// The plan of a case as JSON, in the layout `kabla-plan/2`.
+///
+/// # Errors
+/// As [`plan`].
+pub fn plan_json(case: &Path, overrides: Overrides) -> Result<serde_json::Value, Error> {
+    ReadCase::from_disk(case)?.with(overrides)?.plan_json()
 }
 
 /// A case as it was read.
@@ -184,11 +194,11 @@ impl ReadCase {
     }
 
     fn plan(&self) -> Result<Plan, Error> {
-        let mut plan = crate::plan::make(&self.case).map_err(|findings| {
-            Error::Input(findings.into_iter().map(|finding| finding.file(&self.name)).collect())
-        })?;
-        plan.findings.splice(0..0, self.remarks.iter().cloned());
-        Ok(plan)
+        crate::plan::make(&self.case).map_err(|refusal| remarks::refused(&self.name, &refusal))
+    }
+
+    fn plan_json(&self) -> Result<serde_json::Value, Error> {
+        Ok(plan_json::json(self, &self.plan()?, &remarks::english()?)?)
     }
 
     fn statements(&self) -> Result<Vec<Statement>, Error> {

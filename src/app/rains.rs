@@ -5,9 +5,9 @@ use std::path::Path;
 
 use serde::Serialize;
 
-use super::{Code, Error, Finding};
+use super::{Code, Error, Finding, remarks};
 pub use crate::case::DateLayout;
-use crate::case::read_rain;
+use crate::case::{found_in_words, read_rain};
 pub use crate::plan::season::PlantingDelay;
 pub use crate::plan::season::{Chances, EndRule, MonthDay, OnsetRule, Window};
 use crate::plan::season::{Outlook, Season, SeasonRule, WetSeason, wet_seasons};
@@ -105,7 +105,7 @@ pub fn rains(request: &RainsRequest<'_>) -> Result<Rains, Error> {
                 ]));
             };
             let other = if seasons_found.len() > 1 { "choose another season, or " } else { "" };
-            let note = Finding::note(Code::SEASON_TAKEN, chosen.in_words(&seasons_found)).file(&name);
+            let note = Finding::note(Code::SEASON_TAKEN, found_in_words(chosen, &seasons_found)).file(&name);
             findings.push(note.hint(format!("{other}{hint}")));
             chosen.window
         }
@@ -124,7 +124,7 @@ pub fn rains(request: &RainsRequest<'_>) -> Result<Rains, Error> {
         schema: "kabla-rains/1",
         rule: RuleInWords {
             onset: rule.onset.name(),
-            asks: rule.onset.to_string(),
+            asks: remarks::english()?.write_reason(&rule.onset.asks())?,
             from: rule.window.from.to_string(),
             until: rule.window.until.to_string(),
             end: rule.end.name(),

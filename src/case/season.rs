@@ -176,8 +176,21 @@ fn find_season(
         season.problem(Code::SHORT_RECORD, key, message, name_it);
         return None;
     };
-    season.note(Code::SEASON_TAKEN, "rainfall_record", wet.in_words(&found), name_it);
+    season.note(Code::SEASON_TAKEN, "rainfall_record", found_in_words(wet, &found), name_it);
     Some(Rains::Observed(observed))
+}
+
+/// How a rainy season was found, in words; `all` are the seasons of the record.
+pub fn found_in_words(chosen: &WetSeason, all: &[WetSeason]) -> String {
+    let seasons: Vec<String> =
+        all.iter().map(|wet| format!("{} to {} ({:.0} mm)", wet.from, wet.until, wet.mm)).collect();
+    format!(
+        "by its mean year the record has {} (month-day): {}; the onset is looked for from {} to {}",
+        if all.len() == 1 { "one rainy season" } else { "two rainy seasons" },
+        seasons.join(" and "),
+        chosen.window.from,
+        chosen.window.until
+    )
 }
 
 fn read_outlook(season: &TomlTable<'_>) -> Option<Chances> {

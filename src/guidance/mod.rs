@@ -11,14 +11,12 @@ mod statement;
 mod subjects;
 mod tables;
 mod tell;
-mod value;
 mod variables;
 
-pub use crate::plan::{Choice, DateSpan, Priority, Quantity, StepKind};
+pub use crate::plan::{Choice, DateSpan, Priority, Quantity, StepKind, Value, Values};
 pub use measures::{Measure, Measured};
 pub use select::{Item, Timing, chapter, for_step, for_week, in_order, told_in, week_of};
 pub use statement::Statement;
 pub use subjects::{Audience, Caution, Column, Subject, Table};
 pub use tell::tell;
-pub use value::{Value, Values};
 pub use variables::{Scope, ValueInfo, ValueKind, Variable};

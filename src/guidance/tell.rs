@@ -15,12 +15,12 @@ use crate::plan::{Case, Event, Plan, Step};
 /// use kabla::guidance::{self, Subject};
 ///
 /// # let no_files = |_: &str| Err(std::io::Error::from(std::io::ErrorKind::NotFound));
-/// # let (case, _) = kabla::case::read("farm.toml", kabla::case::Starter::Farm.text(), &no_files)?;
+/// # let (case, _) = kabla::case::read("farm.toml", kabla::case::Starter::Farm.text(), &no_files).unwrap();
 /// let statements = guidance::tell(&case, &kabla::plan::make(&case)?);
 /// let subjects: Vec<Subject> = statements.iter().map(|statement| statement.subject).collect();
 /// assert_eq!(subjects.first(), Some(&Subject::Opening));
 /// assert_eq!(subjects.last(), Some(&Subject::Closing));
-/// # Ok::<(), Vec<kabla::finding::Finding>>(())
+/// # Ok::<(), kabla::plan::Refusal>(())
 /// ```
 pub fn tell(case: &Case, plan: &Plan) -> Vec<Statement> {
     let facts = facts(case, plan);

@@ -94,6 +94,7 @@ pub fn check(data: &dyn Data, tag: &str, covered: &dyn Fn(char) -> bool) -> Repo
         report.doubts.extend(doubts(&path, &text));
     }
     if let Ok(pack) = &pack {
+        report.findings.extend(pack.lacks_of_plan());
         report.findings.extend(pack.phrases().err().unwrap_or_default());
         report.findings.extend(gaps(pack.numerals(), &format!("locales/{tag}/numbers.rbnf")));
     }

@@ -25,7 +25,7 @@ mod wording;
 
 pub use check::{Coverage, Doubt, Report, check};
 pub use labels::{Label, MessageId};
-pub use pack::{Direction, Filled, Pack, Status, WordingError, Written};
+pub use pack::{Direction, Filled, Pack, PlanLabel, Status, WordingError, Written};
 pub use piece::{Intonation, Pause, Piece, Role, Words};
 pub use pseudo::{ACCENTED, MIRRORED, Pseudo};
 pub use review_log::{FILE as REVIEW_LOG_FILE, ReviewLog};

@@ -9,6 +9,7 @@ use super::texts::{SOURCE, text_of};
 use super::wording::{Unit, units};
 use crate::data::{Data, Embedded};
 use crate::guidance::ValueInfo;
+use crate::plan::wordings;
 
 /// Shown beside English, for those who read it better.
 const BESIDE: &str = "sw";
@@ -81,7 +82,9 @@ fn help(unit: &Unit, other: &[Unit]) -> String {
         help.push_str(&format!("# {part}{BESIDE}: {}\n", commented(&beside.text)));
     }
     for variable in &unit.variables {
-        if let Some(ValueInfo { name, meaning, example, .. }) = ValueInfo::of(variable) {
+        if let Some(meaning) = of_plan(&unit.id, variable) {
+            help.push_str(&format!("#     ${variable}: {meaning}\n"));
+        } else if let Some(ValueInfo { name, meaning, example, .. }) = ValueInfo::of(variable) {
             help.push_str(&format!("#     ${name}: {meaning}, e.g. {example}\n"));
         }
     }
@@ -89,4 +92,13 @@ fn help(unit: &Unit, other: &[Unit]) -> String {
         help.push_str(&format!("#     at most {most} letters\n"));
     }
     help
+}
+
+/// What a value of a plan's reason or remark means there.
+fn of_plan(id: &str, variable: &str) -> Option<String> {
+    let code = id.split('.').next().unwrap_or(id);
+    let wording = wordings().find(|wording| wording.code == code)?;
+    let (_, meaning) = wording.values.iter().find(|(name, _)| *name == variable)?;
+    let mut letters = meaning.trim_end_matches('.').chars();
+    Some(letters.next()?.to_lowercase().chain(letters).collect())
 }

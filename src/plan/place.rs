@@ -1,6 +1,6 @@
 //! Where a case is.
 
-use super::Metres;
+use super::units::Metres;
 
 /// Where it is.
 #[derive(Debug, Clone, PartialEq)]

@@ -13,7 +13,7 @@ pub enum Priority {
     Helpful,
 }
 
-/// Declares the steps, and derives the name of each step's question.
+/// Declares the steps, and derives the names of each step's question and of the advice when it is late.
 macro_rules! steps {
     ($($(#[$doc:meta])* $Step:ident = $name:literal { $($column:ident: $value:expr),* $(,)? };)+) => {
         catalogue! {
@@ -21,6 +21,8 @@ macro_rules! steps {
             pub enum StepKind: StepEntry {
                 /// The name of its question, which a meeting is asked.
                 question: &'static str,
+                /// The code of what can still be done when its days have passed.
+                late: &'static str,
                 /// How much it matters when not all can be told.
                 priority: Priority,
                 /// Whether it is overdue by itself; what only goes on with another step is overdue with that.
@@ -28,7 +30,7 @@ macro_rules! steps {
                 /// Whether a radio season reaches to it.
                 airs: bool,
             }
-            $($(#[$doc])* $Step = $name { question: concat!("ask-", $name), $($column: $value),* };)+
+            $($(#[$doc])* $Step = $name { question: concat!("ask-", $name), late: concat!("late-", $name), $($column: $value),* };)+
         }
     };
 }

@@ -1,6 +1,7 @@
 //! A language pack: its files read, checked and put to use.
 
 mod header;
+mod plan;
 mod say;
 mod wanted;
 mod write;
@@ -18,6 +19,7 @@ use header::Header;
 use wanted::{missing, spoken_wanted, written_wanted};
 
 pub use header::{Direction, Status};
+pub use plan::PlanLabel;
 pub(super) use wanted::wanted;
 pub use write::{Filled, Written};
 

@@ -2,6 +2,7 @@
 
 use std::collections::BTreeSet;
 
+use super::plan::may_lack;
 use crate::finding::{Code, Finding};
 use crate::guidance::Subject;
 use crate::language::labels::{Attribute, MessageId};
@@ -26,14 +27,14 @@ pub(super) fn spoken_wanted() -> Vec<Wanted> {
 }
 
 /// A text's name, such as `mark-plants` and `mark-plants.text`.
-fn name((id, attribute): Wanted) -> String {
+pub(super) fn name((id, attribute): Wanted) -> String {
     attribute.map_or(id.to_owned(), |attribute| format!("{id}.{attribute}"))
 }
 
-/// The texts that a file must have.
+/// The texts that a file should have; those of plans may still be lacking.
 pub(in crate::language) fn wanted(file: &str) -> Vec<String> {
     let wanted = if file == "spoken.ftl" { spoken_wanted() } else { written_wanted() };
-    wanted.into_iter().map(name).collect()
+    wanted.into_iter().chain(may_lack(file)).map(name).collect()
 }
 
 pub(super) fn missing(messages: &Messages, file: &str, wanted: Vec<Wanted>) -> Vec<Finding> {

@@ -216,7 +216,7 @@ impl Filled<'_> {
         self.message(subject.name(), Some(attribute.name()))
     }
 
-    fn message(&self, id: &str, attribute: Option<&str>) -> Result<String, WordingError> {
+    pub(super) fn message(&self, id: &str, attribute: Option<&str>) -> Result<String, WordingError> {
         let pack = self.pack;
         let runs = pack.written.format(id, attribute, &self.arguments);
         let runs = runs.map_err(|problem| pack.error(id, &problem))?;

@@ -26,21 +26,6 @@ pub struct WetSeason {
     pub window: Window,
 }
 
-impl WetSeason {
-    /// How the season was found, in words; `all` are the seasons of the record.
-    pub fn in_words(&self, all: &[WetSeason]) -> String {
-        let seasons: Vec<String> =
-            all.iter().map(|wet| format!("{} to {} ({:.0} mm)", wet.from, wet.until, wet.mm)).collect();
-        format!(
-            "by its mean year the record has {} (month-day): {}; the onset is looked for from {} to {}",
-            if all.len() == 1 { "one rainy season" } else { "two rainy seasons" },
-            seasons.join(" and "),
-            self.window.from,
-            self.window.until
-        )
-    }
-}
-
 /// Days of the mean year; 29 February counts to the 28th.
 const DAYS: usize = 365;
 /// Days over which the mean year is smoothed.
