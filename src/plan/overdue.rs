@@ -7,7 +7,7 @@ use super::multiply::{months_between, surviving};
 use super::span::DateSpan;
 use super::timeline::{SeasonInputs, Step, StepKind, WorkDone, before, lay_out};
 use super::units::whole_down;
-use super::worded::{Value, Values, Worded, Wording};
+use super::worded::{Values, Worded, Wording, coded};
 
 /// A step whose days have passed, and what follows if it is not done yet.
 ///
@@ -45,6 +45,64 @@ pub fn wordings() -> impl Iterator<Item = Wording> {
 
 /// The code of what a delay costs.
 pub const COST: &str = "late-cost";
+
+/// The code of what can still be done when a step's days have passed.
+const fn late(kind: StepKind) -> &'static str {
+    match kind {
+        StepKind::MarkPlants => "late-mark-plants",
+        StepKind::GatherSand => "late-gather-sand",
+        StepKind::CheckPlants => "late-check-plants",
+        StepKind::CutVines => "late-cut-vines",
+        StepKind::Harvest => "late-harvest",
+        StepKind::FillContainer => "late-fill-container",
+        StepKind::MonthlyCheck => "late-monthly-check",
+        StepKind::PrepareBed => "late-prepare-bed",
+        StepKind::LastCheck => "late-last-check",
+        StepKind::PlantBed => "late-plant-bed",
+        StepKind::WaterBed => "late-water-bed",
+        StepKind::CutForPlanting => "late-cut-for-planting",
+        StepKind::PlantField => "late-plant-field",
+        StepKind::FirstHarvest => "late-first-harvest",
+    }
+}
+
+impl Overdue {
+    /// What the delay costs.
+    pub fn cost(&self) -> Delay {
+        Delay::Cost { field_from: self.field_from, days_later: self.days_later, fewer: self.cuttings_fewer }
+    }
+}
+
+impl Worded for Overdue {
+    fn code(&self) -> &'static str {
+        late(self.kind)
+    }
+
+    fn values(&self) -> Values {
+        self.cost().values()
+    }
+}
+
+coded! {
+    /// What a delay costs.
+    pub enum Delay {
+        /// Days, cuttings, both or nothing yet.
+        Cost = "late-cost" {
+            /// The first day on which the field can then be planted.
+            field_from: NaiveDate,
+            /// How many days later that is than planned.
+            days_later: u32,
+            /// How many fewer cuttings the first cut gives than planned.
+            fewer: u32,
+        },
+    }
+}
+
+/// What is said of late work: for each step what can still be done, and what the delay costs.
+pub fn wordings() -> impl Iterator<Item = Wording> {
+    let steps = StepKind::ALL.into_iter().map(|kind| Wording { code: late(kind), values: &[] });
+    steps.chain(Delay::WORDINGS.iter().copied())
+}
 
 /// The code of what can still be done when a step's days have passed.
 const fn late(kind: StepKind) -> &'static str {
