@@ -13,9 +13,9 @@ pub(super) fn english() -> Result<Pack, Error> {
 pub(super) fn refused(name: &str, refusal: &Refusal) -> Error {
     let worded = english().and_then(|english| Ok(english.write_remark(refusal)?));
     match worded {
-        Ok((message, hint)) => {
-            Error::Input(vec![Finding::error(Code::new(refusal.code()), message).file(name).field(refusal.field()).hint(hint)])
-        }
+        Ok((message, hint)) => Error::Input(vec![
+            Finding::error(Code::new(refusal.code()), message).file(name).field(refusal.field()).hint(hint),
+        ]),
         Err(error) => error,
     }
 }

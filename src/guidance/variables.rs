@@ -494,6 +494,169 @@ catalogue! {
         kind: ValueKind::Text,
         scope: Scope::Label,
     };
+
+    // Of a plan on the terminal.
+    /// Weeks back to the rains.
+    Weeks = "weeks" {
+        meaning: "weeks from a step back to the rains",
+        example: "12",
+        kind: ValueKind::Number(0),
+        scope: Scope::Label,
+    };
+    /// Days one by one.
+    Dates = "dates" {
+        meaning: "days one by one, year-month-day",
+        example: "2027-06-24, 2027-07-24",
+        kind: ValueKind::Text,
+        scope: Scope::Label,
+    };
+    /// The day the plan is asked for.
+    Today = "today" {
+        meaning: "the day the plan is asked for, a day",
+        example: "8 November",
+        kind: ValueKind::Day,
+        scope: Scope::Label,
+    };
+    /// What to write on the command line.
+    Option = "option" {
+        meaning: "what to write on the command line, as it stands",
+        example: "--done harvest",
+        kind: ValueKind::Text,
+        scope: Scope::Label,
+    };
+    /// Containers of a kind.
+    Count = "count" {
+        meaning: "how many containers of a kind",
+        example: "2",
+        kind: ValueKind::Number(0),
+        scope: Scope::Label,
+    };
+    /// The shape of a container.
+    Shape = "shape" {
+        meaning: "round, tapered (round, but narrower below), pot or box: chooses words",
+        example: "pot",
+        kind: ValueKind::Choice(&["round", "tapered", "pot", "box"]),
+        scope: Scope::Label,
+    };
+    /// Width of a container.
+    WidthCm = "width_cm" {
+        meaning: "width of a container, centimetres",
+        example: "60",
+        kind: ValueKind::Number(1),
+        scope: Scope::Label,
+    };
+    /// Its width at the bottom.
+    BottomCm = "bottom_cm" {
+        meaning: "its width at the bottom, centimetres",
+        example: "52",
+        kind: ValueKind::Number(1),
+        scope: Scope::Label,
+    };
+    /// Widths of a pot.
+    Widths = "widths" {
+        meaning: "widths of a pot from the bottom up, centimetres",
+        example: "30, 50, 38",
+        kind: ValueKind::Text,
+        scope: Scope::Label,
+    };
+    /// Length of a box.
+    LengthCm = "length_cm" {
+        meaning: "length of a box, centimetres",
+        example: "90",
+        kind: ValueKind::Number(1),
+        scope: Scope::Label,
+    };
+    /// Depth of a container.
+    DepthCm = "depth_cm" {
+        meaning: "depth of a container, centimetres",
+        example: "40",
+        kind: ValueKind::Number(1),
+        scope: Scope::Label,
+    };
+    /// Roots in each layer.
+    EachLayer = "each_layer" {
+        meaning: "roots in each layer from the bottom up",
+        example: "17, 18, 5",
+        kind: ValueKind::Text,
+        scope: Scope::Label,
+    };
+    /// Whether the last container holds only the rest.
+    Rest = "rest" {
+        meaning: "yes where the last container holds only the rest, or no: chooses words",
+        example: "yes",
+        kind: ValueKind::Choice(&["yes", "no"]),
+        scope: Scope::Label,
+    };
+    /// The least that is expected.
+    Low = "low" {
+        meaning: "the least that is expected",
+        example: "202",
+        kind: ValueKind::Number(1),
+        scope: Scope::Label,
+    };
+    /// The most that is expected.
+    High = "high" {
+        meaning: "the most that is expected",
+        example: "405",
+        kind: ValueKind::Number(1),
+        scope: Scope::Label,
+    };
+    /// A serving of roots.
+    ServingG = "serving_g" {
+        meaning: "a serving of roots, grams",
+        example: "125",
+        kind: ValueKind::Number(0),
+        scope: Scope::Label,
+    };
+    /// Vitamin A in it.
+    VitaminUg = "vitamin_ug" {
+        meaning: "vitamin A in it, micrograms",
+        example: "406",
+        kind: ValueKind::Number(0),
+        scope: Scope::Label,
+    };
+    /// Years with rain to plant on.
+    Planted = "planted" {
+        meaning: "years with rain to plant on",
+        example: "18",
+        kind: ValueKind::Number(0),
+        scope: Scope::Label,
+    };
+    /// Whether the rains have come.
+    Came = "came" {
+        meaning: "yes where the rains have come, or no: chooses words",
+        example: "no",
+        kind: ValueKind::Choice(&["yes", "no"]),
+        scope: Scope::Label,
+    };
+    /// What limits a plan.
+    Limit = "limit" {
+        meaning: "roots, plants or bed: chooses words",
+        example: "roots",
+        kind: ValueKind::Choice(&["roots", "plants", "bed"]),
+        scope: Scope::Label,
+    };
+    /// How early a variety is ripe.
+    Maturity = "maturity" {
+        meaning: "early, medium, late or unknown: chooses words",
+        example: "medium",
+        kind: ValueKind::Choice(&["early", "medium", "late", "unknown"]),
+        scope: Scope::Label,
+    };
+    /// How the water is computed.
+    Method = "method" {
+        meaning: "penman-monteith or hargreaves: chooses words",
+        example: "hargreaves",
+        kind: ValueKind::Choice(&["penman-monteith", "hargreaves"]),
+        scope: Scope::Label,
+    };
+    /// Whether a seasonal outlook weighs the years.
+    Outlook = "outlook" {
+        meaning: "yes where a seasonal outlook weighs the years, or no: chooses words",
+        example: "no",
+        kind: ValueKind::Choice(&["yes", "no"]),
+        scope: Scope::Label,
+    };
 }
 
 impl Variable {

@@ -11,6 +11,7 @@ use super::wording::{Unit, units};
 use crate::data::Data;
 use crate::finding::{Code, Finding};
 use crate::guidance::{ValueInfo, ValueKind};
+use crate::plan::wordings;
 
 /// How far a file of a pack has come.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -190,7 +191,10 @@ impl Look<'_> {
                     format!("${variable} is not a value that messages may use"),
                 );
                 self.add(unit, finding.hint("docs/translate.md tells the values there are"));
-            } else if self.file == "spoken.ftl" && !value.is_some_and(|value| value.is_spoken) {
+            } else if self.file == "spoken.ftl"
+                && !value.is_some_and(|value| value.is_spoken)
+                && !is_of_plan(&unit.id, variable)
+            {
                 let finding = Finding::error(Code::UNKNOWN_VALUE, format!("${variable} cannot be said"));
                 self.add(unit, finding.hint("take it out: texts of the case are printed, never spoken"));
             }
@@ -294,6 +298,12 @@ impl Look<'_> {
             self.add(unit, finding.hint("write it out"));
         }
     }
+}
+
+/// Whether a value is one of a reason's or a remark's own.
+fn is_of_plan(id: &str, variable: &str) -> bool {
+    let wording = wordings().find(|wording| wording.code == id);
+    wording.is_some_and(|wording| wording.values.iter().any(|(name, _)| *name == variable))
 }
 
 /// Lines `# doubt: …`.

@@ -196,7 +196,7 @@ fn plans_in_json_and_in_words() {
     let project = Project::new();
     for name in ["farm.toml", "group.toml", "zone.toml", "village.toml"] {
         let plan = project.kabla(&["plan", &example(name), "--json"]).json();
-        assert_eq!(plan["schema"], "kabla-plan/1");
+        assert_eq!(plan["schema"], "kabla-plan/2");
         let words = project.kabla(&["plan", &example(name), "--today", "2027-06-01"]);
         let words = words.out.replace(&text(repository()), "");
         for step in plan["steps"].as_array().unwrap() {

@@ -201,14 +201,6 @@ impl Pack {
         Ok((words.message(remark.code(), None)?, words.message(remark.code(), Some(DO))?))
     }
 
-    /// What a delay costs, in writing; `late` is the work that is late.
-    ///
-    /// # Errors
-    /// As [`Pack::plan_label`].
-    pub fn write_cost(&self, late: &crate::plan::overdue::Overdue) -> Result<String, WordingError> {
-        self.with(&late.values()).message(crate::plan::overdue::COST, None)
-    }
-
     /// A remark aloud; nothing where it changes nothing that a farmer does.
     ///
     /// # Errors
