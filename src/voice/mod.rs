@@ -15,6 +15,7 @@
 
 pub mod active;
 pub mod bank;
+mod bank_file;
 mod cache;
 pub mod channel;
 pub mod choose;
@@ -43,7 +44,8 @@ mod spectrum;
 mod spelling;
 pub mod write;
 
-pub use bank::{Bank, Clip, ClipState, Status, VoiceInfo};
+pub use bank::{Bank, ClipState};
+pub use bank_file::{Clip, Status, VoiceInfo};
 pub use edge::Joint;
 pub use frames::{Frames, SAMPLE_RATE};
 pub use hum::Hum;

@@ -3,7 +3,8 @@
 use std::collections::BTreeSet;
 use std::fmt;
 
-use super::bank::{Bank, VoiceInfo};
+use super::bank::Bank;
+use super::bank_file::VoiceInfo;
 use super::choose::{Choice, Gap, choose};
 use super::frames::Frames;
 use super::join::{JoinOptions, Mix};

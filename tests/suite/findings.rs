@@ -18,6 +18,17 @@ fn each_code_has_a_name_and_a_meaning_of_its_own() {
     }
 }
 
+#[test]
+fn the_document_lists_each_code() {
+    let root = std::path::Path::new(env!("CARGO_MANIFEST_DIR"));
+    let document = std::fs::read_to_string(root.join("docs/json.md")).unwrap();
+    let section = document.split("## Codes of findings").nth(1).unwrap();
+    let rows: Vec<&str> = section.lines().filter(|line| line.starts_with("| `")).collect();
+    let told = |(code, meaning): &(Code, &str)| format!("| `{}` | {meaning} |", code.name());
+    let expected: Vec<String> = Code::ALL.iter().map(told).collect();
+    assert_eq!(rows, expected, "docs/json.md and src/finding.rs differ");
+}
+
 /// A code that nothing has would be told of in vain.
 #[test]
 fn each_code_is_used() {
