@@ -1,15 +1,13 @@
 //! PDF by Typst, compiled in this process.
 //!
-//! A template asks for `/facts.json` and gets the facts, for `/letters.json` and
-//! gets which pictures are also letters of a font; pictures come from the templates
-//! folder, drawings from the facts. Nothing else can be reached from it.
+//! A template asks for `/facts.json` and gets the facts; pictures come from the
+//! templates folder, drawings from the facts. Nothing else can be reached from it.
 
 use std::borrow::Cow;
 use std::collections::{BTreeMap, HashMap};
 use std::sync::Mutex;
 
-use serde::{Deserialize, Serialize};
-use sha2::{Digest as _, Sha256};
+use serde::Serialize;
 use typst::diag::{FileError, FileResult, Severity, SourceDiagnostic};
 use typst::foundations::{Bytes, Content, Datetime, Duration, Label, Selector, Smart, Value};
 use typst::introspection::Introspector as _;
@@ -25,10 +23,6 @@ use super::{Facts, SheetError};
 use crate::data::Data;
 
 const FACTS: &str = "/facts.json";
-const LETTERS: &str = "/letters.json";
-/// The font whose letters are pictures, as templates name it, and what lists them (`fonts/make_pictures`).
-const PICTURE_FONT: &str = "Kabla Pictures";
-const PICTURES: &str = "fonts/pictures.json";
 /// The label of what does not fit.
 const OVERFLOW: &str = "overflow";
 
@@ -80,8 +74,6 @@ pub struct Printer<'d> {
     fonts: Vec<Font>,
     /// By code point, whether some font has the letter.
     letters: Vec<bool>,
-    /// What templates get as [`LETTERS`].
-    pictures: Bytes,
     /// Templates and pictures read so far.
     read: Mutex<HashMap<FileId, Bytes>>,
     /// Templates parsed so far.
@@ -120,7 +112,7 @@ impl<'d> Printer<'d> {
     /// Loads the fonts.
     ///
     /// # Errors
-    /// No font at all; a list of pictures that cannot be read.
+    /// No font at all.
     pub fn new(data: &'d dyn Data) -> Result<Printer<'d>, SheetError> {
         let files =
             data.list("fonts").into_iter().filter(|name| name.ends_with(".ttf") || name.ends_with(".otf"));
@@ -131,19 +123,11 @@ impl<'d> Printer<'d> {
         if fonts.is_empty() {
             return Err(SheetError::Missing("a font in fonts/".to_owned()));
         }
-        let (drawn, written): (Vec<&Font>, Vec<&Font>) =
-            fonts.iter().partition(|font| font.info().family == PICTURE_FONT);
-        let pictures = if drawn.is_empty() { Ok(b"{}".to_vec()) } else { pictures_of(data) };
-        let pictures = pictures.map_err(|error| SheetError::Template {
-            file: data.shown(PICTURES),
-            message: error.to_string(),
-        })?;
         Ok(Printer {
             data,
             library: LazyHash::new(Library::default()),
             book: LazyHash::new(FontBook::from_fonts(&fonts)),
-            letters: letters_of(&written),
-            pictures: Bytes::new(pictures),
+            letters: letters_of(&fonts),
             fonts,
             read: Mutex::default(),
             parsed: Mutex::default(),
@@ -200,11 +184,12 @@ impl<'d> Printer<'d> {
         if written.contains("\\u") || !written.chars().all(|letter| self.sets(letter)) {
             self.check_letters(&serde_json::to_value(facts).map_err(inner)?)?;
         }
-        let desk = Desk { printer: self, facts: Bytes::from_string(written), drawings, main: id(&main)? };
-        let compiled = typst::compile::<PagedDocument>(&desk);
-        let document = compiled.output.map_err(|errors| desk.broken(&errors))?;
+        let world =
+            SheetWorld { printer: self, facts: Bytes::from_string(written), drawings, main: id(&main)? };
+        let compiled = typst::compile::<PagedDocument>(&world);
+        let document = compiled.output.map_err(|errors| world.broken(&errors))?;
         if let Some(warning) = compiled.warnings.first() {
-            return Err(desk.broken(std::slice::from_ref(warning)));
+            return Err(world.broken(std::slice::from_ref(warning)));
         }
         let standards = PdfStandards::new(&[PdfStandard::Ua_1]).map_err(|error| SheetError::Template {
             file: main.clone(),
@@ -215,7 +200,7 @@ impl<'d> Printer<'d> {
             creator: Smart::Custom(Some("Kabla".to_owned())),
             ..PdfOptions::default()
         };
-        let bytes = typst_pdf::pdf(&document, &options).map_err(|errors| desk.broken(&errors))?;
+        let bytes = typst_pdf::pdf(&document, &options).map_err(|errors| world.broken(&errors))?;
         let mut overflows = overflows(&document);
         overflows.extend(noted(&document));
         // Sheets differ; what Typst remembers of old ones only takes memory.
@@ -256,32 +241,8 @@ impl Printer<'_> {
     }
 }
 
-/// A picture that is also a letter.
-#[derive(Deserialize)]
-struct Letter {
-    name: String,
-    /// Of the file it was made of.
-    sha256: String,
-}
-
-/// The pictures that are also letters of the picture font, as JSON: for each the number of its letter. A picture is
-/// left out where its file is another than the letter was made of.
-fn pictures_of(data: &dyn Data) -> Result<Vec<u8>, serde_json::Error> {
-    let listed = data.read(PICTURES).unwrap_or(Cow::Borrowed(b"[]"));
-    let listed: Vec<Letter> = serde_json::from_slice(&listed)?;
-    let same = |letter: &Letter| {
-        let file = data.read(&format!("templates/pictures/{}.svg", letter.name)).unwrap_or_default();
-        let mark: String = Sha256::digest(&file).iter().map(|byte| format!("{byte:02x}")).collect();
-        mark == letter.sha256
-    };
-    let numbered = listed.iter().zip(1..).filter(|(letter, _)| same(letter));
-    let numbers: BTreeMap<&str, usize> =
-        numbered.map(|(letter, number)| (letter.name.as_str(), number)).collect();
-    serde_json::to_vec(&numbers)
-}
-
 /// By code point, whether some font has the letter. Fonts themselves are slow to tell.
-fn letters_of(fonts: &[&Font]) -> Vec<bool> {
+fn letters_of(fonts: &[Font]) -> Vec<bool> {
     let mut letters = Vec::new();
     for letter in fonts.iter().flat_map(|font| font.info().coverage.iter()) {
         let at = letter as usize;
@@ -304,8 +265,8 @@ fn id(path: &str) -> Result<FileId, SheetError> {
     Ok(RootedPath::new(VirtualRoot::Project, path).intern())
 }
 
-/// One sheet on the printer.
-struct Desk<'a> {
+/// What Typst may read for one sheet.
+struct SheetWorld<'a> {
     printer: &'a Printer<'a>,
     facts: Bytes,
     /// Pictures drawn from the facts.
@@ -330,7 +291,7 @@ fn kept<T: Clone>(
     Ok(made)
 }
 
-impl Desk<'_> {
+impl SheetWorld<'_> {
     fn broken(&self, diagnostics: &[SourceDiagnostic]) -> SheetError {
         let mut files: BTreeMap<String, Vec<String>> = BTreeMap::new();
         for diagnostic in diagnostics {
@@ -361,9 +322,6 @@ impl Desk<'_> {
         if path == FACTS {
             return Ok(self.facts.clone());
         }
-        if path == LETTERS {
-            return Ok(self.printer.pictures.clone());
-        }
         if let Some(drawing) = self.drawings.get(path) {
             return Ok(drawing.clone());
         }
@@ -374,7 +332,7 @@ impl Desk<'_> {
     }
 }
 
-impl World for Desk<'_> {
+impl World for SheetWorld<'_> {
     fn library(&self) -> &LazyHash<Library> {
         &self.printer.library
     }
