@@ -93,6 +93,8 @@ pub struct Pdf {
     pub bytes: Vec<u8>,
     /// Its pages.
     pub pages: usize,
+    /// The words on it, a line for each run of letters, in the order in which they are read.
+    pub text: String,
     /// Texts and pictures that reach beyond the paper; none on a good sheet.
     pub overflows: Vec<String>,
 }
@@ -201,11 +203,12 @@ impl<'d> Printer<'d> {
             ..PdfOptions::default()
         };
         let bytes = typst_pdf::pdf(&document, &options).map_err(|errors| world.broken(&errors))?;
-        let mut overflows = overflows(&document);
-        overflows.extend(noted(&document));
+        let (text, beyond) = seen(&document);
+        // What a template says of itself says more.
+        let overflows = noted(&document).into_iter().chain(beyond).collect();
         // Sheets differ; what Typst remembers of old ones only takes memory.
         typst::comemo::evict(2);
-        Ok(Pdf { bytes, pages: document.pages().len(), overflows })
+        Ok(Pdf { bytes, pages: document.pages().len(), text, overflows })
     }
 }
 
@@ -378,27 +381,31 @@ fn noted(document: &PagedDocument) -> Vec<String> {
     notes.iter().map(text).collect()
 }
 
-/// Texts and pictures that reach beyond the paper.
-fn overflows(document: &PagedDocument) -> Vec<String> {
-    let mut found = Vec::new();
+/// The words on all pages, and the texts and pictures that reach beyond the paper.
+fn seen(document: &PagedDocument) -> (String, Vec<String>) {
+    let (mut words, mut beyond) = (String::new(), Vec::new());
     for (page, number) in document.pages().iter().zip(1..) {
         let paper = page.frame.size();
         let slack = Abs::pt(0.5);
-        visit(&page.frame, Transform::identity(), &mut |what, corners| {
+        visit(&page.frame, Transform::identity(), &mut |text, corners| {
+            if let Some(text) = text {
+                words.push_str(text);
+                words.push('\n');
+            }
             let inside = corners.iter().all(|at| {
                 let along = at.x >= -slack && at.x <= paper.x + slack;
                 along && at.y >= -slack && at.y <= paper.y + slack
             });
             if !inside {
-                found.push(format!("page {number}: {what}"));
+                beyond.push(format!("page {number}: {}", text.unwrap_or("picture")));
             }
         });
     }
-    found
+    (words, beyond)
 }
 
-/// Shows each text and picture with its corners on the page.
-fn visit(frame: &Frame, placed: Transform, see: &mut impl FnMut(&str, [Point; 4])) {
+/// Shows each text, and each picture as no text, with its corners on the page.
+fn visit(frame: &Frame, placed: Transform, see: &mut impl FnMut(Option<&str>, [Point; 4])) {
     for (at, item) in frame.items() {
         let corners = |at: Point, size: Size| {
             let (right, foot) = (Point::with_x(size.x), Point::with_y(size.y));
@@ -411,9 +418,10 @@ fn visit(frame: &Frame, placed: Transform, see: &mut impl FnMut(&str, [Point; 4]
             }
             // Text is placed by its baseline.
             FrameItem::Text(text) => {
-                see(&text.text, corners(*at - Point::with_y(text.size), Size::new(text.width(), text.size)));
+                let above = Point::with_y(text.size);
+                see(Some(&text.text), corners(*at - above, Size::new(text.width(), text.size)));
             }
-            FrameItem::Image(_, size, _) => see("picture", corners(*at, *size)),
+            FrameItem::Image(_, size, _) => see(None, corners(*at, *size)),
             _ => {}
         }
     }

@@ -6,6 +6,7 @@ mod case;
 mod channels;
 mod cli;
 mod expected;
+mod formats;
 mod guidance;
 mod hostile_packs;
 mod language;
