@@ -233,11 +233,12 @@ fn remarks_on_messages(messages: &[TextMessage]) -> Vec<String> {
     remarks
 }
 
-/// What no message tells must be told in another way.
+/// What has no message must be told in another way.
 fn remark_on_left_out(subjects: &[Subject]) -> Option<String> {
     let names: Vec<&str> = subjects.iter().map(|subject| subject.name()).collect();
     let names = names.join(", ");
-    (!names.is_empty()).then(|| format!("no text message tells {names}: give them on a sheet or by voice"))
+    (!names.is_empty())
+        .then(|| format!("without a text message of their own: {names}; give them on a sheet or by voice"))
 }
 
 /// Letters that a remark still lists.

@@ -158,7 +158,7 @@ fn spread(
     messages
 }
 
-/// The steps and cautions of a plan that no message tells: packs have none for them.
+/// The steps and cautions of a plan that have no message of their own in packs.
 pub fn sms_left_out(statements: &[Statement], messages: &[TextMessage]) -> Vec<Subject> {
     let told = |subject| messages.iter().any(|message| message.subject == subject);
     let subjects = statements.iter().map(|statement| statement.subject);
