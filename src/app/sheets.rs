@@ -4,6 +4,7 @@ use std::path::{Path, PathBuf};
 
 use super::output::Output;
 use super::{Code, Data, Error, Finding, Length, Made, Overrides, ReadCase};
+use crate::guidance::Subject;
 use crate::sheet::{self, Alphabet, Cost, Facts, Paper, Pdf, Printer, SmsOptions, TextMessage};
 
 /// How a sheet is made.
@@ -105,6 +106,7 @@ pub(super) fn make(
             let file = format!("locales/{}/written.ftl", pack.tag());
             refuse_long(&messages, most_parts, &file)?;
             remarks.extend(remarks_on_messages(&messages));
+            remarks.extend(remark_on_left_out(&sheet::sms_left_out(&statements, &messages)));
             (sheet::sms_table(&messages), Length::Unmeasured)
         }
         SheetFormat::Calendar => (sheet::ics(&pack, &statements)?, Length::Unmeasured),
@@ -232,6 +234,14 @@ fn remarks_on_messages(messages: &[TextMessage]) -> Vec<String> {
         ));
     }
     remarks
+}
+
+/// What has no message must be told in another way.
+fn remark_on_left_out(subjects: &[Subject]) -> Option<String> {
+    let names: Vec<&str> = subjects.iter().map(|subject| subject.name()).collect();
+    let names = names.join(", ");
+    (!names.is_empty())
+        .then(|| format!("without a text message of their own: {names}; give them on a sheet or by voice"))
 }
 
 /// Letters that a remark still lists.

@@ -156,6 +156,15 @@ fn spread(
     messages
 }
 
+/// The steps and cautions of a plan that have no message of their own in packs.
+pub fn sms_left_out(statements: &[Statement], messages: &[TextMessage]) -> Vec<Subject> {
+    let told = |subject| messages.iter().any(|message| message.subject == subject);
+    let subjects = statements.iter().map(|statement| statement.subject);
+    subjects
+        .filter(|subject| matches!(subject, Subject::Step(_) | Subject::Caution(_)) && !told(*subject))
+        .collect()
+}
+
 /// The messages as a table (CSV): the day, the topic, the text, and what it costs.
 pub fn sms_table(messages: &[TextMessage]) -> Vec<u8> {
     let mut table = csv::Writer::from_writer(Vec::new());

@@ -9,6 +9,7 @@ mod cli;
 mod documents;
 mod expected;
 mod findings;
+mod formats;
 mod guidance;
 mod hostile_packs;
 mod language;
