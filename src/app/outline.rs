@@ -267,7 +267,7 @@ impl Words<'_> {
         };
         let row = |late: &crate::plan::overdue::Overdue| {
             // What is known to be missing costs the same together as each step; it stands with the remarks.
-            let cost = if certain { String::new() } else { self.pack.write_cost(late)? };
+            let cost = if certain { String::new() } else { self.pack.write_reason(&late.cost())? };
             Ok(vec![
                 late.kind.name().to_owned(),
                 late.due.to.to_string(),

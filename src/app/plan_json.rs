@@ -2,8 +2,6 @@
 //!
 //! The layout stands here alone, so that the planner may change its types and the layout stays.
 
-use std::collections::BTreeMap;
-
 use chrono::NaiveDate;
 use serde::{Serialize, Serializer};
 
@@ -40,7 +38,7 @@ struct PlanJson<'a> {
     steps: Vec<StepJson>,
     #[serde(skip_serializing_if = "Vec::is_empty")]
     overdue: Vec<OverdueJson>,
-    amounts: BTreeMap<&'static str, AmountJson>,
+    amounts: Named<AmountJson>,
     containers: Vec<FilledJson>,
     bed: BedJson,
     water: Vec<PeriodJson>,
@@ -80,7 +78,7 @@ impl<'a> PlanJson<'a> {
                 .iter()
                 .map(|late| OverdueJson::of(late, english))
                 .collect::<Result<_, _>>()?,
-            amounts: amounts.collect::<Result<_, WordingError>>()?,
+            amounts: Named(amounts.collect::<Result<_, WordingError>>()?),
             containers: plan.containers.iter().map(FilledJson::of).collect(),
             bed: BedJson::of(&plan.bed),
             water: plan.water.iter().map(PeriodJson::of).collect(),
@@ -111,6 +109,15 @@ impl Serialize for Plain {
     }
 }
 
+/// An object whose keys stand in order.
+struct Named<T>(Vec<(&'static str, T)>);
+
+impl<T: Serialize> Serialize for Named<T> {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.collect_map(self.0.iter().map(|(name, of)| (name, of)))
+    }
+}
+
 fn hundredths(value: f64) -> f64 {
     (value * 100.0).round() / 100.0
 }
@@ -137,7 +144,7 @@ enum ValueJson {
     Text(String),
 }
 
-type ValuesJson = BTreeMap<&'static str, ValueJson>;
+type ValuesJson = Named<ValueJson>;
 
 fn values(of: Values) -> ValuesJson {
     let value = |value| match value {
@@ -147,7 +154,7 @@ fn values(of: Values) -> ValuesJson {
         Value::Name(name) => ValueJson::Name(name),
         Value::Text(text) => ValueJson::Text(text),
     };
-    of.into_iter().map(|(name, of)| (name, value(of))).collect()
+    Named(of.into_iter().map(|(name, of)| (name, value(of))).collect())
 }
 
 #[derive(Serialize)]

@@ -81,10 +81,15 @@ fn help(unit: &Unit, other: &[Unit]) -> String {
         help.push_str(&format!("# {part}{BESIDE}: {}\n", commented(&beside.text)));
     }
     for variable in &unit.variables {
-        if let Some(meaning) = of_plan(&unit.id, variable) {
+        let code = unit.id.split('.').next().unwrap_or(&unit.id);
+        let of_all = || VALUES.iter().find(|(name, ..)| name == variable);
+        if let Some(meaning) = of_plan(variable, |of| of == code) {
             help.push_str(&format!("#     ${variable}: {meaning}\n"));
-        } else if let Some((name, meaning, example)) = VALUES.iter().find(|(name, ..)| name == variable) {
+        } else if let Some((name, meaning, example)) = of_all() {
             help.push_str(&format!("#     ${name}: {meaning}, e.g. {example}\n"));
+        } else if let Some(meaning) = of_plan(variable, |_| true) {
+            // Of a message that others refer to.
+            help.push_str(&format!("#     ${variable}: {meaning}\n"));
         }
     }
     if let Some(most) = most_letters(&unit.id) {
@@ -93,11 +98,10 @@ fn help(unit: &Unit, other: &[Unit]) -> String {
     help
 }
 
-/// What a value of a plan's reason or remark means there.
-fn of_plan(id: &str, variable: &str) -> Option<String> {
-    let code = id.split('.').next().unwrap_or(id);
-    let wording = wordings().find(|wording| wording.code == code)?;
-    let (_, meaning) = wording.values.iter().find(|(name, _)| *name == variable)?;
+/// What a value means in the plan's reasons and remarks with such a code.
+fn of_plan(variable: &str, code: impl Fn(&str) -> bool) -> Option<String> {
+    let values = wordings().filter(|wording| code(wording.code)).flat_map(|wording| wording.values);
+    let (_, meaning) = values.into_iter().find(|(name, _)| *name == variable)?;
     let mut letters = meaning.trim_end_matches('.').chars();
     Some(letters.next()?.to_lowercase().chain(letters).collect())
 }

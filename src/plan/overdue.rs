@@ -7,7 +7,7 @@ use super::multiply::{months_between, surviving};
 use super::span::DateSpan;
 use super::timeline::{SeasonInputs, Step, StepKind, WorkDone, before, lay_out};
 use super::units::whole_down;
-use super::worded::{Value, Values, Worded, Wording};
+use super::worded::{Values, Worded, Wording, coded};
 
 /// A step whose days have passed, and what follows if it is not done yet.
 ///
@@ -30,21 +30,45 @@ pub struct Overdue {
     pub certain: bool,
 }
 
-/// What is said of late work: for each step what can still be done, and what the delay costs.
-pub fn wordings() -> impl Iterator<Item = Wording> {
-    let cost = Wording {
-        code: COST,
-        values: &[
-            ("field_from", "The first day on which the field can then be planted."),
-            ("days_later", "How many days later that is than planned."),
-            ("fewer", "How many fewer cuttings the first cut gives than planned."),
-        ],
-    };
-    StepKind::ALL.into_iter().map(|kind| Wording { code: late(kind), values: &[] }).chain([cost])
+impl Overdue {
+    /// What the delay costs.
+    pub fn cost(&self) -> Delay {
+        Delay::Cost { field_from: self.field_from, days_later: self.days_later, fewer: self.cuttings_fewer }
+    }
 }
 
-/// The code of what a delay costs.
-pub const COST: &str = "late-cost";
+impl Worded for Overdue {
+    fn code(&self) -> &'static str {
+        late(self.kind)
+    }
+
+    fn values(&self) -> Values {
+        self.cost().values()
+    }
+}
+
+coded! {
+    /// What a delay costs.
+    pub enum Delay {
+        /// Days, cuttings, both or nothing yet.
+        Cost = "late-cost" {
+            /// The first day on which the field can then be planted.
+            field_from: NaiveDate,
+            /// How many days later that is than planned.
+            days_later: u32,
+            /// How many fewer cuttings the first cut gives than planned.
+            fewer: u32,
+        },
+    }
+}
+
+/// What is said of late work: for each step what can still be done, and what the delay costs.
+pub fn wordings() -> impl Iterator<Item = Wording> {
+    Delay::WORDINGS.iter().flat_map(|cost| {
+        let steps = StepKind::ALL.into_iter().map(|kind| Wording { code: late(kind), ..*cost });
+        steps.chain([*cost])
+    })
+}
 
 /// The code of what can still be done when a step's days have passed.
 const fn late(kind: StepKind) -> &'static str {
@@ -63,20 +87,6 @@ const fn late(kind: StepKind) -> &'static str {
         StepKind::CutForPlanting => "late-cut-for-planting",
         StepKind::PlantField => "late-plant-field",
         StepKind::FirstHarvest => "late-first-harvest",
-    }
-}
-
-impl Worded for Overdue {
-    fn code(&self) -> &'static str {
-        late(self.kind)
-    }
-
-    fn values(&self) -> Values {
-        vec![
-            ("field_from", Value::Date(self.field_from)),
-            ("days_later", Value::from(self.days_later)),
-            ("fewer", Value::from(self.cuttings_fewer)),
-        ]
     }
 }
 

@@ -250,7 +250,7 @@ fn plans_in_json_and_in_words() {
     for name in ["farm.toml", "group.toml", "zone.toml", "village.toml"] {
         let json = kabla(folder.path(), &["plan", &example(name), "--json"]);
         let plan: serde_json::Value = serde_json::from_str(&out(&json)).unwrap();
-        assert_eq!(plan["schema"], "kabla-plan/1");
+        assert_eq!(plan["schema"], "kabla-plan/2");
         let words = kabla(folder.path(), &["plan", &example(name), "--today", "2027-06-01"]);
         let text = out(&words).replace(env!("CARGO_MANIFEST_DIR"), "");
         for step in plan["steps"].as_array().unwrap() {

@@ -4,7 +4,8 @@ use std::collections::BTreeMap;
 use std::fs;
 use std::path::{Path, PathBuf};
 
-/// Modules with those they may import. Findings, the error and the data trait are for all.
+/// Modules with those they may import. Findings, the error and the data trait are for all but the planner,
+/// which knows nothing of files.
 const DEPENDENCIES: &[(&str, &[&str])] = &[
     ("plan", &[]),
     ("case", &["plan", "toml_reader"]),
@@ -14,12 +15,14 @@ const DEPENDENCIES: &[(&str, &[&str])] = &[
     ("voice", &["language", "guidance", "toml_reader"]),
     ("app", &["case", "plan", "guidance", "language", "sheet", "voice"]),
     ("cli", &["app"]),
+    ("catalogue", &[]),
     ("toml_reader", &[]),
     ("finding", &[]),
     ("data", &[]),
     ("error", &["language", "sheet", "voice"]),
 ];
-const FOR_ALL: &[&str] = &["finding", "data", "error"];
+const FOR_ALL: &[&str] = &["catalogue", "finding", "data", "error"];
+const FOR_THE_PLANNER: &[&str] = &["catalogue"];
 
 fn sources(folder: &Path) -> Vec<PathBuf> {
     let mut found = Vec::new();
@@ -70,8 +73,9 @@ fn strays(module: &str, text: &str, dependencies: &BTreeMap<&str, &[&str]>) -> V
         .get(module)
         .copied()
         .unwrap_or_else(|| panic!("the module {module} has no dependencies listed"));
+    let for_all = if module == "plan" { FOR_THE_PLANNER } else { FOR_ALL };
     let fine = |name: &String| {
-        name == module || allowed.contains(&name.as_str()) || FOR_ALL.contains(&name.as_str())
+        name == module || allowed.contains(&name.as_str()) || for_all.contains(&name.as_str())
     };
     imports(&code).into_iter().filter(|name| !fine(name)).collect()
 }
@@ -117,7 +121,8 @@ fn a_forbidden_import_is_seen() {
         ["voice"]
     );
     assert_eq!(strays("cli", "fn f(x: crate::plan::Plan) {}", &dependencies), ["plan"]);
-    assert!(strays("plan", "// crate::voice\nuse crate::finding::Finding;", &dependencies).is_empty());
+    assert_eq!(strays("plan", "use crate::finding::Finding;", &dependencies), ["finding"]);
+    assert!(strays("case", "// crate::voice\nuse crate::finding::Finding;", &dependencies).is_empty());
 }
 
 /// Each library is named in one module only, so that it can be changed there.

@@ -200,14 +200,6 @@ impl Pack {
         Ok((words.label(remark.code())?, words.attribute(remark.code(), DO)?))
     }
 
-    /// What a delay costs, in writing; `late` is the work that is late.
-    ///
-    /// # Errors
-    /// As [`Pack::plan_label`].
-    pub fn write_cost(&self, late: &crate::plan::overdue::Overdue) -> Result<String, WordingError> {
-        self.with(&late.values()).label(crate::plan::overdue::COST)
-    }
-
     /// A remark aloud; nothing where it changes nothing that a farmer does.
     ///
     /// # Errors
