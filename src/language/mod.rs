@@ -22,7 +22,7 @@ mod template;
 mod values;
 mod wording;
 
-pub use check::{Coverage, Doubt, Report, SOURCE, TEXT_FILES, check};
+pub use check::{Coverage, Doubt, PLANS, Report, SOURCE, TEXT_FILES, check};
 pub use pack::{Direction, Filled, LABELS, Pack, PlanLabel, Status, WordingError, Written};
 pub use piece::{Intonation, Pause, Piece, Role, Words};
 pub use pseudo::{ACCENTED, MIRRORED, Pseudo};
