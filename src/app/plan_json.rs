@@ -572,7 +572,7 @@ impl DefaultJson {
                 Basis::Practice => "practice",
                 Basis::Computed => "computed",
             }),
-            source: used.source,
+            source: used.source.unwrap_or("the case"),
         }
     }
 }

@@ -4,7 +4,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use super::names;
 use super::numerals::{Number, Numerals};
-use super::pack::{Pack, wanted};
+use super::pack::{Pack, of_plans, wanted};
 use super::review_log::{ReviewLog, fingerprint};
 use super::texts::{SOURCE, TEXT_FILES, text_of};
 use super::wording::{Unit, units};
@@ -13,11 +13,11 @@ use crate::finding::{Code, Finding};
 use crate::guidance::{ValueInfo, ValueKind};
 use crate::plan::wordings;
 
-/// How far a file of a pack has come.
+/// How far a file of a pack has come, or the texts of plans in both files, which a pack may lack.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[non_exhaustive]
 pub struct Coverage {
-    /// The file.
+    /// The file, or [`PLANS`].
     pub file: &'static str,
     /// Texts that are translated, and still from the source as it is now.
     pub done: usize,
@@ -51,6 +51,8 @@ pub struct Report {
     pub reviews: BTreeMap<String, String>,
 }
 
+/// The texts of plans, which a pack may lack, in place of a file.
+pub const PLANS: &str = "plans";
 /// More words between two pauses than one breath carries.
 const LONGEST_BREATH: usize = 30;
 /// Forms whose numbers are all tried.
@@ -69,6 +71,7 @@ pub fn check(data: &dyn Data, tag: &str, covered: &dyn Fn(char) -> bool) -> Repo
     let log = ReviewLog::load(data, tag);
     report.findings.extend(log.findings.iter().cloned());
     report.reviews = log.reviews();
+    let mut plans = Coverage { file: PLANS, done: 0, all: 0, reviewed: 0 };
     for file in TEXT_FILES {
         let (Some(source), Some(text)) = (text_of(data, SOURCE, file), text_of(data, tag, file)) else {
             continue;
@@ -76,7 +79,13 @@ pub fn check(data: &dyn Data, tag: &str, covered: &dyn Fn(char) -> bool) -> Repo
         let path = format!("locales/{tag}/{file}");
         let (source, own) = (units(&source), units(&text));
         let mut look = Look { path: &path, file, tag, log: &log, findings: &mut report.findings };
-        report.coverage.push(look.compare(&source, &own));
+        let of_plans: BTreeSet<String> = of_plans(file).into_iter().collect();
+        let needed = wanted(file).into_iter().filter(|id| !of_plans.contains(id)).collect();
+        report.coverage.push(look.compare(file, &needed, &source, &own));
+        let more = look.compare(PLANS, &of_plans, &source, &own);
+        plans.done += more.done;
+        plans.all += more.all;
+        plans.reviewed += more.reviewed;
         look.extra(&source, &own);
         for unit in &own {
             look.values(unit, &source);
@@ -90,6 +99,7 @@ pub fn check(data: &dyn Data, tag: &str, covered: &dyn Fn(char) -> bool) -> Repo
         }
         report.doubts.extend(doubts(&path, &text));
     }
+    report.coverage.push(plans);
     if let Some(text) = text_of(data, tag, "numbers.rbnf") {
         let path = format!("locales/{tag}/numbers.rbnf");
         report.doubts.extend(doubts(&path, &text));
@@ -116,14 +126,19 @@ impl Look<'_> {
         self.findings.push(finding.file(self.path).line(unit.line).field(&unit.id));
     }
 
-    /// Counts what is translated; what is missing is reported by the pack's reader.
-    fn compare(&mut self, source: &[Unit], own: &[Unit]) -> Coverage {
-        let ids: BTreeSet<String> = wanted(self.file).into_iter().collect();
-        let of = |units: &'_ [Unit], id: &str| units.iter().find(|unit| unit.id == id).cloned();
-        let mut coverage = Coverage { file: self.file, done: 0, all: 0, reviewed: 0 };
+    /// Counts which of the texts `ids` are translated; what is missing is reported by the pack's reader.
+    fn compare(
+        &mut self,
+        of: &'static str,
+        ids: &BTreeSet<String>,
+        source: &[Unit],
+        own: &[Unit],
+    ) -> Coverage {
+        let find = |units: &'_ [Unit], id: &str| units.iter().find(|unit| unit.id == id).cloned();
+        let mut coverage = Coverage { file: of, done: 0, all: 0, reviewed: 0 };
         for unit in source.iter().filter(|unit| ids.contains(&unit.id)) {
             coverage.all += 1;
-            let Some(translated) = of(own, &unit.id) else { continue };
+            let Some(translated) = find(own, &unit.id) else { continue };
             if self.tag == SOURCE {
                 coverage.done += 1;
                 coverage.reviewed +=

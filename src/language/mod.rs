@@ -23,7 +23,7 @@ mod template;
 mod texts;
 mod wording;
 
-pub use check::{Coverage, Doubt, Report, check};
+pub use check::{Coverage, Doubt, PLANS, Report, check};
 pub use labels::{Label, MessageId};
 pub use pack::{Direction, Filled, Pack, PlanLabel, Status, WordingError, Written};
 pub use piece::{Intonation, Pause, Piece, Role, Words};

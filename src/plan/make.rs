@@ -169,7 +169,7 @@ fn used(assumptions: &Assumptions) -> Vec<UsedDefault> {
             high: range.map(|(_, high)| high),
             unit: entry.unit,
             basis: kept.then_some(entry.basis),
-            source: if kept { entry.source } else { "the case" },
+            source: kept.then_some(entry.source),
         }
     };
     Assumptions::TABLE.iter().zip(assumptions.values()).map(used).collect()

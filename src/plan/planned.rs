@@ -32,8 +32,8 @@ pub struct UsedDefault {
     pub unit: &'static str,
     /// How well it is founded.
     pub basis: Option<Basis>,
-    /// Where it comes from.
-    pub source: &'static str,
+    /// Where it comes from; `None` where the case gives it.
+    pub source: Option<&'static str>,
 }
 
 /// A season's plan.

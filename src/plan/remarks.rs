@@ -232,6 +232,34 @@ remarks! {
     }
 }
 
+impl Remark {
+    /// One of each that is spoken, as it is read while its phrases are recorded.
+    pub fn spoken_examples() -> Vec<Remark> {
+        let day = |year, month, day| NaiveDate::from_ymd_opt(year, month, day).unwrap_or_default();
+        let (harvest, rains) = (day(2027, 6, 10), day(2027, 11, 25));
+        vec![
+            Remark::ContainersTooSmall { left_over: 12, roots: 40, more: 1 },
+            Remark::LimitedAtHand { limit: "plants", roots: 20, wanted: 40, area_m2: 225.0, field_m2: 450.0 },
+            Remark::NothingAtHand { limit: "roots" },
+            Remark::RainsTooSoon { rains: harvest, bed: harvest },
+            Remark::BedLate { cut: rains, came: "no", onset: rains },
+            Remark::LongInSand { days: 242, evidence_days: 150.0 },
+            Remark::LateWork { steps: 1, today: rains, field_from: rains, days_later: 13, fewer: 43 },
+            Remark::FastLoss { day: harvest, healthy: 34, roots: 40, expected: 38, worst: 37 },
+            Remark::CuttingsShort {
+                short: 480,
+                cuttings: 1500,
+                area_m2: 306.0,
+                field_m2: 450.0,
+                least_days: 28.0,
+                most_days: 42.0,
+                still_short: 51,
+            },
+            Remark::YearsWithoutRains { count: 3, judged: 19, years: Years(vec![2008, 2009, 2021]) },
+        ]
+    }
+}
+
 coded! {
     /// Why there is no plan to make.
     #[derive(thiserror::Error)]

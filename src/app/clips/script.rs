@@ -10,6 +10,7 @@ use super::super::output::Output;
 use super::super::{Code, Data, Embedded, Error, Finding, Length, Made, ReadCase, StepKind, load_pack};
 use crate::guidance::{Statement, Subject, Variable, chapter, for_step, told_in, week_of};
 use crate::language::{Direction, Intonation, Label, Pack, Phrase, WordingError};
+use crate::plan::Remark;
 use crate::sheet::{self, Printer, SheetError};
 use crate::voice::record::{self, Carriers, Group, Line, Material, Needed, Pace, Script, WantedMessage};
 use crate::voice::{Bank, ClipState};
@@ -75,10 +76,11 @@ pub fn script(data: &dyn Data, request: &ScriptRequest<'_>) -> Result<RecordingS
     let messages = useful.iter().map(|told| told.messages(&pack)).collect::<Result<Vec<_>, _>>()?.concat();
     let pace = bank.as_ref().map_or(Pace::default(), Pace::of);
     let listed = listed(&phrases, &states, needed);
+    let remarks = pack.say_remarks(&Remark::spoken_examples())?;
     // What messages need, their own statements say.
     let carriers = match needed.only_messages {
-        true => Carriers::among(&pack, &statements, &listed)?,
-        false => Carriers::find(&pack, &statements, &listed)?,
+        true => Carriers::among(&pack, &statements, &remarks, &listed)?,
+        false => Carriers::find(&pack, &statements, &remarks, &listed)?,
     };
     let material = Material {
         phrases: &phrases,

@@ -20,6 +20,7 @@ use wanted::{missing, spoken_wanted, written_wanted};
 
 pub use header::{Direction, Status};
 pub use plan::PlanLabel;
+pub(super) use plan::of_plans;
 pub(super) use wanted::wanted;
 pub use write::{Filled, Written};
 

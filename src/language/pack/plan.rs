@@ -129,6 +129,11 @@ pub(super) fn may_lack(file: &str) -> Vec<Wanted> {
     labels.chain(amounts).chain(worded).chain(advice).collect()
 }
 
+/// Their names, such as `why-harvest` and `remark-enough.do`.
+pub(in crate::language) fn of_plans(file: &str) -> Vec<String> {
+    may_lack(file).into_iter().map(super::wanted::name).collect()
+}
+
 /// Whether a message tells what to do.
 fn has_advice(code: &str) -> bool {
     code.starts_with("remark-") || code.starts_with("refusal-")
@@ -147,6 +152,16 @@ impl Pack {
     /// The spoken remarks that the pack has words for.
     pub(super) fn spoken_remarks(&self) -> Vec<&'static str> {
         Remark::SPOKEN.iter().copied().filter(|code| self.spoken.has(code, None)).collect()
+    }
+
+    /// Remarks aloud, those left out that the pack has no words for.
+    ///
+    /// # Errors
+    /// As [`Pack::say_remark`].
+    pub fn say_remarks(&self, remarks: &[Remark]) -> Result<Vec<Vec<Piece>>, WordingError> {
+        let known = self.spoken_remarks();
+        let said = remarks.iter().filter(|remark| known.contains(&remark.code()));
+        said.filter_map(|remark| self.say_remark(remark).transpose()).collect()
     }
 
     /// What the pack still lacks of plans: one finding a file.
