@@ -11,7 +11,9 @@ use std::f64::consts::PI;
 use chrono::{Datelike, NaiveDate};
 use serde::Serialize;
 
-use super::{MonthDay, RainRecord, Window};
+use super::month_day::MonthDay;
+use super::onset::Window;
+use super::record::RainRecord;
 
 /// A rainy season of the mean year.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]

@@ -11,7 +11,8 @@ use chrono::{Datelike, Days, NaiveDate};
 use serde::Serialize;
 
 use super::super::worded::coded;
-use super::{MonthDay, RainRecord};
+use super::month_day::MonthDay;
+use super::record::RainRecord;
 
 /// The part of the year in which an onset is looked for, both days included.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
