@@ -198,7 +198,7 @@ impl ReadCase {
     }
 
     fn plan_json(&self) -> Result<serde_json::Value, Error> {
-        Ok(plan_json::json(self, &self.plan()?, &remarks::english()?)?)
+        Ok(plan_json::json(&self.remarks, &self.plan()?, &remarks::english()?)?)
     }
 
     fn statements(&self) -> Result<Vec<Statement>, Error> {

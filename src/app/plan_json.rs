@@ -6,8 +6,8 @@ use chrono::NaiveDate;
 use serde::{Serialize, Serializer};
 
 use super::remarks;
-use super::{Finding, ReadCase, Severity};
 use crate::finding::Place;
+use crate::finding::{Finding, Severity};
 use crate::language::{Pack, WordingError};
 use crate::plan::overdue::Overdue;
 use crate::plan::season::PlantingDelay;
@@ -22,8 +22,12 @@ use crate::plan::{
 const SCHEMA: &str = "kabla-plan/2";
 
 /// The plan of a case in the layout; `english` words it.
-pub(super) fn json(read: &ReadCase, plan: &Plan, english: &Pack) -> Result<serde_json::Value, WordingError> {
-    Ok(serde_json::json!(PlanJson::of(read, plan, english)?))
+pub(super) fn json(
+    of_case: &[Finding],
+    plan: &Plan,
+    english: &Pack,
+) -> Result<serde_json::Value, WordingError> {
+    Ok(serde_json::json!(PlanJson::of(of_case, plan, english)?))
 }
 
 #[derive(Serialize)]
@@ -59,12 +63,12 @@ struct PlanJson<'a> {
 }
 
 impl<'a> PlanJson<'a> {
-    fn of(read: &ReadCase, plan: &'a Plan, english: &Pack) -> Result<PlanJson<'a>, WordingError> {
+    fn of(of_case: &[Finding], plan: &'a Plan, english: &Pack) -> Result<PlanJson<'a>, WordingError> {
         let amounts = plan.amounts.0.iter();
         let amounts = amounts.map(|amount| Ok((amount.quantity.name(), AmountJson::of(amount, english)?)));
         let noticed = plan.remarks.iter().map(|remark| FindingJson::noticed(remark, english));
         let noticed = noticed.collect::<Result<Vec<_>, _>>()?;
-        let of_files = read.remarks.iter().map(FindingJson::of_file);
+        let of_files = of_case.iter().map(FindingJson::of_file);
         Ok(PlanJson {
             schema: SCHEMA,
             name: &plan.name,

@@ -2,6 +2,7 @@
 
 mod header;
 mod plan;
+mod plan_texts;
 mod say;
 mod wanted;
 mod write;
@@ -19,9 +20,8 @@ use header::Header;
 use wanted::{missing, spoken_wanted, written_wanted};
 
 pub use header::{Direction, Status};
-pub use plan::PlanLabel;
-pub(super) use plan::of_plans;
-pub(super) use wanted::wanted;
+pub use plan_texts::PlanLabel;
+pub(super) use wanted::{of_plans, wanted};
 pub use write::{Filled, Written};
 
 /// Why something could not be worded. Nothing is ever put in its place.

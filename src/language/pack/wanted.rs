@@ -2,7 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use super::plan::may_lack;
+use super::plan_texts::may_lack;
 use crate::finding::{Code, Finding};
 use crate::guidance::Subject;
 use crate::language::labels::{Attribute, MessageId};
@@ -51,4 +51,9 @@ pub(super) fn missing(messages: &Messages, file: &str, wanted: Vec<Wanted>) -> V
             .hint(hint)
     };
     absent.into_iter().map(finding).collect()
+}
+
+/// Their names, such as `why-harvest` and `remark-enough.do`.
+pub(in crate::language) fn of_plans(file: &str) -> Vec<String> {
+    may_lack(file).into_iter().map(name).collect()
 }
