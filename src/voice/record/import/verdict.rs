@@ -24,6 +24,9 @@ const LONGEST: f64 = 1.8;
 /// Words as like as "container" and "containers".
 const KIN: f64 = 0.6;
 const UNLIKE: f64 = -1.5;
+/// How far from a line that does not sound like its words others may be shifted by one: seen in sessions with a
+/// line that was skipped behind one that was parted at a pause.
+const SHIFTED: usize = 2;
 /// Speech nearer to the noise than this is hard to hear.
 const FAINT_DB: f32 = 17.0;
 /// A sound that is nearer than this, in seconds, may be a phrase's own.
@@ -117,8 +120,11 @@ pub fn match_session(script: &[Line], recordings: &[HeardRecording]) -> Vec<Cut>
     let mut rows: Vec<(usize, Cut)> = Vec::new();
     let mut so_far = 0;
     for (place, (line, matched)) in script.iter().zip(&matching.lines).enumerate() {
-        let of_line =
-            rows_of(line, matched, near_slip(place, &lines, &matching.lines), (&session, &matching.extra));
+        let near = Near {
+            slip: near_slip(place, &lines, &matching.lines),
+            unlike: near_unlike(place, &matching.lines),
+        };
+        let of_line = rows_of(line, matched, near, (&session, &matching.extra));
         so_far = of_line.last().map_or(so_far, |(at, _)| *at);
         match of_line.is_empty() {
             true => rows.push((so_far, Cut::missing(line))),
@@ -138,17 +144,32 @@ fn near_slip(place: usize, lines: &[matching::Line], matched: &[Matched]) -> boo
     (is_kin(place + 1) && slipped(place + 1)) || (is_kin(place) && place > 0 && slipped(place - 1))
 }
 
+/// Whether a line nearby does not sound like its words: then what was heard there may be this one's, and so on.
+fn near_unlike(place: usize, matched: &[Matched]) -> bool {
+    let near = place.saturating_sub(SHIFTED)..=place + SHIFTED;
+    near.filter(|other| *other != place)
+        .filter_map(|other| matched.get(other))
+        .any(|other| !other.takes.is_empty() && other.likeness < UNLIKE)
+}
+
+/// What is doubtful beside a line.
+#[derive(Clone, Copy)]
+struct Near {
+    slip: bool,
+    unlike: bool,
+}
+
 fn rows_of(
     line: &Line,
     matched: &Matched,
-    near_slip: bool,
+    near: Near,
     (session, extra): (&Session<'_>, &[usize]),
 ) -> Vec<(usize, Cut)> {
     let last = matched.takes.len().saturating_sub(1);
     let row = |(at, take): (usize, &Take)| {
         let (recording, from, to) = session.place(take.first, take.count)?;
         let (verdict, remark) = match at == last {
-            true => judge(matched, take, near_slip, (session, extra)),
+            true => judge(matched, take, near, (session, extra)),
             false => (CutVerdict::Skip, format!("said again later (take {} of {})", at + 1, last + 1)),
         };
         Some((take.first, Cut::new(line, (recording, from, to), verdict, remark)))
@@ -160,15 +181,18 @@ fn rows_of(
 fn judge(
     matched: &Matched,
     take: &Take,
-    near_slip: bool,
+    beside: Near,
     (session, extra): (&Session<'_>, &[usize]),
 ) -> (CutVerdict, String) {
     let mut doubts = Vec::new();
     if matched.takes.len() > 1 {
         doubts.push(format!("said {} times, the last is taken", matched.takes.len()));
     }
-    if near_slip {
+    if beside.slip {
         doubts.push("may be its neighbour, which has like words and was left out or said again".to_owned());
+    }
+    if beside.unlike {
+        doubts.push("may be shifted: a line beside it does not sound like its words".to_owned());
     }
     if take.shared {
         doubts.push("read in one breath with its neighbour: set the times of both".to_owned());
