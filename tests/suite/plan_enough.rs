@@ -3,7 +3,6 @@
 use kabla::plan::after::{Maturity, Variety};
 use kabla::plan::field::{Field, Spacing};
 use kabla::plan::multiply::{Sizing, beta_of, roots_for_confidence, surviving};
-use kabla::plan::season::Rains;
 use kabla::plan::{Assumptions, AtHand, Case, Metres, Plan, Quantity, SquareMetres, make};
 use proptest::prelude::*;
 
@@ -275,5 +274,4 @@ fn amounts_of_the_store_follow_from_its_layers() {
     assert_eq!(f64::from(roots), amount(&plan, Quantity::RootsToStore));
     assert_eq!(f64::from(plan.containers[0].layers[0].capacity()), amount(&plan, Quantity::RootsPerLayer));
     assert!(why(&plan, Quantity::Lining).contains("overlaps"));
-    let Rains::On(_) = farm(1.0).rains else { unreachable!() };
 }
