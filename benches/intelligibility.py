@@ -1,7 +1,7 @@
 #!/usr/bin/env python3
 """How well a machine recognises dates and numbers in stitched phone audio, beside the same words spoken in one breath.
 
-    python3 benches/intelligibility.py target/release/kabla
+    python3 benches/intelligibility.py target/debug/kabla
 
 Needs pocketsphinx and numpy (PyPI), flite and sox. For many harvest days and field sizes, English phone messages are made
 from a bank of flite's voice slt, which was made from a person's recordings and which the recogniser understands better than the

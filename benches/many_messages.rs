@@ -1,6 +1,6 @@
 //! Many different radio messages in one process, the bank read once: CPU time of each.
 //!
-//!     cargo bench --bench many_messages -- 400
+//!     cargo bench -p kabla-benches --profile dev --bench many_messages -- 400
 //!
 //! Each is planned, worded, chosen, joined, levelled and written as a broadcast WAV of its own.
 

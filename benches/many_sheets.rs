@@ -1,6 +1,6 @@
 //! Many different farm sheets in one process: CPU time of each and the peak of memory.
 //!
-//!     cargo bench --bench many_sheets -- 1000
+//!     cargo bench -p kabla-benches --profile dev --bench many_sheets -- 1000
 
 #![allow(clippy::expect_used, clippy::print_stdout)]
 

@@ -12,7 +12,7 @@ made=$(mktemp -d)
 trap 'rm -rf "$made"' EXIT
 python3 -m venv "$made/venv"
 "$made/venv/bin/pip" install --quiet weasyprint==70.0
-cargo run --quiet --release -- sheet examples/farm.toml --language sw --as html --out "$made/sheet.html" >/dev/null
+cargo run --quiet -- sheet examples/farm.toml --language sw --as html --out "$made/sheet.html" >/dev/null
 "$made/venv/bin/python" - "$made/sheet.html" "$count" <<'PYTHON'
 import sys, time, weasyprint
 page, count = open(sys.argv[1], encoding="utf-8").read(), int(sys.argv[2])
@@ -22,4 +22,4 @@ for _ in range(count):
 each = (time.process_time() - begun) / count * 1000
 print(f"WeasyPrint {weasyprint.__version__}: {each:.1f} ms of CPU each, {len(pdf) // 1000} KB each")
 PYTHON
-cargo bench --quiet --bench many_sheets -- "$((count * 20))"
+cargo bench --quiet -p kabla-benches --profile dev --bench many_sheets -- "$((count * 20))"

@@ -1,7 +1,7 @@
 #!/usr/bin/env python3
 """CPU time of whole processes that join the same clips: Kabla, sox and ffmpeg.
 
-    cargo build --release && cargo bench --no-run --bench many_messages && benches/side_by_side_sound.py [RUNS]
+    cargo build && cargo bench -p kabla-benches --profile dev --no-run --bench many_messages && benches/side_by_side_sound.py [RUNS]
 
 About 40 clips, 200 s of speech: every stretch of some of the example farm's messages as one clip, as if a
 speaker had read whole sentences. They are cut from what the stand-in voice says, at 44.1 kHz, so that all
@@ -23,7 +23,7 @@ import sys
 import tempfile
 
 ROOT = pathlib.Path(__file__).resolve().parent.parent
-KABLA = os.environ.get("KABLA", str(ROOT / "target/release/kabla"))
+KABLA = os.environ.get("KABLA", str(ROOT / "target/debug/kabla"))
 CASE = ROOT / "examples/farm.toml"
 TOPICS = ["gather-sand", "fill-container", "monthly-check", "plant-field"]
 RUNS = int(sys.argv[1]) if len(sys.argv) > 1 else 15
@@ -103,9 +103,9 @@ def long_clips(made):
 
 def batch(length):
     """The least and the middle CPU time in ms of as many seconds of messages, of a batch in one process."""
-    benches = [file for file in (ROOT / "target/release/deps").glob("many_messages-*") if not file.suffix]
+    benches = [file for file in (ROOT / "target/debug/deps").glob("many_messages-*") if not file.suffix]
     if not benches:
-        sys.exit("there is no bench: cargo bench --no-run --bench many_messages")
+        sys.exit("there is no bench: cargo bench -p kabla-benches --profile dev --no-run --bench many_messages")
     newest = max(benches, key=lambda file: file.stat().st_mtime)
     said = [run(newest, "140").decode() for _ in range(max(RUNS // 2, 3))]
     taken = sorted(float(re.search(r"([0-9.]+) ms for 200 s", line)[1]) * length / 200 for line in said)

@@ -1,8 +1,7 @@
 //! Lists that the rest of the program is derived from: each entry is declared once, with all that is known of it.
 //!
-//! [`catalogue!`] declares an enum whose entries have a name and columns; [`coded!`] one whose
-//! entries have a code and values of their own. An entry without one of its columns does not
-//! compile, and no list of entries is written twice.
+//! [`catalogue!`] declares an enum whose entries have a name and columns. An entry without one of its
+//! columns does not compile, and no list of entries is written twice.
 
 /// Declares an enum and a struct of its columns: `ALL` in order, `name`, `from_name`, and one function for each
 /// column. It serialises as its name.
@@ -15,14 +14,14 @@
 ///         weight: Kilograms,
 ///     }
 ///     /// Picked ripe.
-///     Mango = "mango" { weight: Kilograms(12.0) }
+///     Mango = "mango" { weight: Kilograms(12.0) };
 /// }
 /// ```
 macro_rules! catalogue {
     (
         $(#[$meta:meta])*
         $vis:vis enum $Kind:ident: $Entry:ident { $($(#[$column_meta:meta])* $column:ident: $Column:ty),* $(,)? }
-        $($(#[$variant_meta:meta])* $Variant:ident = $name:expr $(, { $($given:ident: $value:expr),* $(,)? })?;)+
+        $($(#[$variant_meta:meta])* $Variant:ident = $name:literal $({ $($given:ident: $value:expr),* $(,)? })?;)+
     ) => {
         $(#[$meta])*
         #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -38,7 +37,7 @@ macro_rules! catalogue {
 
         impl $Kind {
             /// All there are, in order.
-            pub const ALL: [$Kind; [$(stringify!($Variant)),+].len()] = [$($Kind::$Variant),+];
+            $vis const ALL: [$Kind; [$(stringify!($Variant)),+].len()] = [$($Kind::$Variant),+];
 
             const fn entry(self) -> $Entry {
                 match self {
@@ -47,18 +46,18 @@ macro_rules! catalogue {
             }
 
             /// Its name.
-            pub const fn name(self) -> &'static str {
+            $vis const fn name(self) -> &'static str {
                 self.entry().name
             }
 
             /// The one of this name.
-            pub fn from_name(name: &str) -> Option<Self> {
+            $vis fn from_name(name: &str) -> Option<Self> {
                 Self::ALL.into_iter().find(|one| one.name() == name)
             }
 
             $(
                 $(#[$column_meta])*
-                pub const fn $column(self) -> $Column {
+                $vis const fn $column(self) -> $Column {
                     self.entry().$column
                 }
             )*
@@ -72,45 +71,4 @@ macro_rules! catalogue {
     };
 }
 
-/// Declares an enum of things to be worded: `CODES` in order, the `code` of each, and its `values` by name.
-/// A code is the id of its message in language packs.
-macro_rules! coded {
-    (
-        $(#[$meta:meta])*
-        $vis:vis enum $Kind:ident {
-            $($(#[$variant_meta:meta])* $Variant:ident = $code:literal $({
-                $($(#[$field_meta:meta])* $field:ident: $Field:ty),* $(,)?
-            })?,)+
-        }
-    ) => {
-        $(#[$meta])*
-        #[derive(Debug, Clone, PartialEq)]
-        $vis enum $Kind {
-            $($(#[$variant_meta])* $Variant $({ $($(#[$field_meta])* $field: $Field),* })?,)+
-        }
-
-        impl $Kind {
-            /// The codes of all there are, each with the names of its values.
-            pub const CODES: &[(&'static str, &[&'static str])] =
-                &[$(($code, &[$($(stringify!($field)),*)?])),+];
-
-            /// Its code: stable, and the id of its message in language packs.
-            pub fn code(&self) -> &'static str {
-                match self {
-                    $($Kind::$Variant { .. } => $code,)+
-                }
-            }
-
-            /// Its values, by name.
-            pub fn values(&self) -> $crate::plan::Values {
-                match self {
-                    $($Kind::$Variant $({ $($field),* })? => {
-                        vec![$($((stringify!($field), $crate::plan::Value::from($field.clone()))),*)?]
-                    })+
-                }
-            }
-        }
-    };
-}
-
-pub(crate) use {catalogue, coded};
+pub(crate) use catalogue;

@@ -10,7 +10,7 @@ use std::time::{Duration, SystemTime};
 
 use include_dir::{Dir, DirEntry, include_dir};
 
-use crate::finding::Finding;
+use crate::finding::{Code, Finding};
 
 /// A read-only tree of named files.
 pub trait Data: Send + Sync {
@@ -221,7 +221,7 @@ impl Folder {
         let root = root.into();
         let parts: Vec<&str> = PARTS.into_iter().filter(|part| root.join(part).is_dir()).collect();
         if parts.is_empty() {
-            let finding = Finding::error("has no data in it").file(root.display().to_string());
+            let finding = Finding::error(Code::NO_DATA, "has no data in it").file(root.display().to_string());
             return Err(
                 finding.hint(format!("a data folder has one or more of the folders {}", PARTS.join(", ")))
             );
@@ -252,7 +252,7 @@ impl<'d> Templates<'d> {
         if folder.is_dir() {
             return Ok(Templates { data, folder });
         }
-        let finding = Finding::error("is no folder").file(folder.display().to_string());
+        let finding = Finding::error(Code::CANNOT_READ, "is no folder").file(folder.display().to_string());
         Err(finding.hint("name a folder with templates, such as header.typ, or with pictures/"))
     }
 

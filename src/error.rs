@@ -1,4 +1,4 @@
-//! Everything that can stop a use case, and the exit code it stands for.
+//! Everything that can stop a use case.
 
 use std::io;
 use std::path::PathBuf;
@@ -10,6 +10,7 @@ use crate::voice::VoiceError;
 
 /// Why a use case ended without its result. Nothing has been written then.
 #[derive(Debug, thiserror::Error)]
+#[non_exhaustive]
 pub enum Error {
     /// An input is wrong: all its problems.
     #[error("{}", list(.0))]
@@ -31,20 +32,6 @@ pub enum Error {
         /// What the system says.
         source: io::Error,
     },
-}
-
-impl Error {
-    /// The exit code of the command: 2 for wrong input, 3 for phrases without
-    /// a recording, 1 for the rest.
-    pub fn exit_code(&self) -> u8 {
-        match self {
-            Error::Input(_) => 2,
-            Error::Voice(VoiceError::Missing { .. }) => 3,
-            Error::Voice(VoiceError::Bank(_)) => 2,
-            Error::Wording(_) | Error::Sheet(_) => 2,
-            _ => 1,
-        }
-    }
 }
 
 fn list(findings: &[Finding]) -> String {

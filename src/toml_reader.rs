@@ -8,7 +8,7 @@ use chrono::NaiveDate;
 use toml::Spanned;
 use toml::de::{DeTable, DeValue};
 
-use crate::finding::{Finding, line_of};
+use crate::finding::{Code, Finding, line_of};
 
 /// A TOML text and what is wrong with it so far.
 pub(crate) struct Source<'t> {
@@ -43,7 +43,7 @@ pub(crate) fn read<T>(
         }) {
             Some(finding) => message.clone_into(&mut finding.message),
             None => {
-                let finding = Finding::error(message).file(name).line(line);
+                let finding = Finding::error(Code::SYNTAX, message).file(name).line(line);
                 let finding = finding.hint("mend the line; texts stand in quotes, lists in [ ]");
                 findings.push(match key_in_line(text, line) {
                     Some(key) => finding.field(key),
@@ -118,20 +118,33 @@ impl<'t> TomlTable<'t> {
     }
 
     /// Reports a problem of a field, at its value or, where it is absent, at its table.
-    pub(crate) fn problem(&self, key: &'static str, message: impl Into<String>, hint: impl Into<String>) {
+    pub(crate) fn problem(
+        &self,
+        code: Code,
+        key: &'static str,
+        message: impl Into<String>,
+        hint: impl Into<String>,
+    ) {
         let offset = self.entry(key).map_or(self.offset, |value| value.span().start);
-        let finding = Finding::error(message).field(self.field(key)).hint(hint);
+        let finding = Finding::error(code, message).field(self.field(key)).hint(hint);
         self.source.add_at(offset, finding);
     }
 
     /// Notes something about a field that is no mistake.
-    pub(crate) fn note(&self, key: &'static str, message: impl Into<String>, hint: impl Into<String>) {
+    pub(crate) fn note(
+        &self,
+        code: Code,
+        key: &'static str,
+        message: impl Into<String>,
+        hint: impl Into<String>,
+    ) {
         let offset = self.entry(key).map_or(self.offset, |value| value.span().start);
-        self.source.add_at(offset, Finding::note(message).field(self.field(key)).hint(hint));
+        self.source.add_at(offset, Finding::note(code, message).field(self.field(key)).hint(hint));
     }
 
     fn wrong_type(&self, key: &'static str, wanted: &str, found: &DeValue<'_>) {
         self.problem(
+            Code::WRONG_TYPE,
             key,
             format!("{wanted} is wanted here, not {}", kind_of(found)),
             format!("write {wanted}"),
@@ -139,7 +152,7 @@ impl<'t> TomlTable<'t> {
     }
 
     pub(crate) fn missing(&self, key: &'static str, hint: &str) {
-        self.problem(key, "is missing", hint);
+        self.problem(Code::MISSING_FIELD, key, "is missing", hint);
     }
 
     pub(crate) fn text(&self, key: &'static str) -> Option<String> {
@@ -148,13 +161,19 @@ impl<'t> TomlTable<'t> {
             DeValue::String(text) => {
                 let text = text.trim();
                 if text.is_empty() {
-                    self.problem(key, "is empty", "write a text, or take the line out");
+                    self.problem(Code::EMPTY, key, "is empty", "write a text, or take the line out");
                     None
                 } else if text.chars().count() > LONGEST_TEXT {
-                    self.problem(key, "is very long", format!("write at most {LONGEST_TEXT} letters"));
+                    self.problem(
+                        Code::TOO_LONG,
+                        key,
+                        "is very long",
+                        format!("write at most {LONGEST_TEXT} letters"),
+                    );
                     None
                 } else if let Some(bad) = text.chars().find(|c| c.is_control() || is_private_use(*c)) {
                     self.problem(
+                        Code::UNPRINTABLE,
                         key,
                         format!("has a character that cannot be printed ({})", bad.escape_unicode()),
                         "retype the text",
@@ -200,6 +219,7 @@ impl<'t> TomlTable<'t> {
         if found.is_none() {
             let names: Vec<_> = choices.iter().map(|(name, _)| format!("\"{name}\"")).collect();
             self.problem(
+                Code::UNKNOWN_NAME,
                 key,
                 format!("\"{text}\" is not known"),
                 format!("write one of {}", names.join(", ")),
@@ -233,6 +253,7 @@ impl<'t> TomlTable<'t> {
             Some(number) if range.contains(&number) => Some(number),
             Some(number) => {
                 self.problem(
+                    Code::OUT_OF_RANGE,
                     key,
                     format!("{number} is not possible"),
                     format!("write a number from {} to {}", range.start(), range.end()),
@@ -241,6 +262,7 @@ impl<'t> TomlTable<'t> {
             }
             None => {
                 self.problem(
+                    Code::NOT_A_NUMBER,
                     key,
                     "is not a number that can be read",
                     "write it in digits with a decimal point",
@@ -253,7 +275,12 @@ impl<'t> TomlTable<'t> {
     pub(crate) fn whole(&self, key: &'static str, range: RangeInclusive<u32>) -> Option<u32> {
         let number = self.number(key, f64::from(*range.start())..=f64::from(*range.end()))?;
         if number.fract() != 0.0 {
-            self.problem(key, format!("{number} is not a whole number"), "write a whole number");
+            self.problem(
+                Code::WRONG_TYPE,
+                key,
+                format!("{number} is not a whole number"),
+                "write a whole number",
+            );
             return None;
         }
         Some(number as u32)
@@ -268,6 +295,7 @@ impl<'t> TomlTable<'t> {
         let numbers: Vec<_> = values.iter().filter_map(|value| self.number_of(key, value, &range)).collect();
         if values.len() != 12 {
             self.problem(
+                Code::MISMATCH,
                 key,
                 format!("has {} values", values.len()),
                 "write one number, or twelve from January to December",
@@ -318,11 +346,17 @@ impl<'t> TomlTable<'t> {
         match date {
             Some(date) if (1900..=2200).contains(&chrono::Datelike::year(&date)) => Some(date),
             Some(date) => {
-                self.problem(key, format!("{date} is far from any season"), "check the year");
+                self.problem(
+                    Code::OUT_OF_RANGE,
+                    key,
+                    format!("{date} is far from any season"),
+                    "check the year",
+                );
                 None
             }
             None => {
                 self.problem(
+                    Code::NOT_A_DATE,
                     key,
                     format!("{written} is not a date of the calendar"),
                     "write it as year-month-day, e.g. 2027-04-30",
@@ -381,7 +415,9 @@ impl<'t> TomlTable<'t> {
             let key = name.get_ref().as_ref();
             if !asked.contains(key) {
                 let hint = hint_for_unknown(key, &asked);
-                let finding = Finding::error("is not a known field").field(self.field(key)).hint(hint);
+                let finding = Finding::error(Code::UNKNOWN_FIELD, "is not a known field")
+                    .field(self.field(key))
+                    .hint(hint);
                 self.source.add_at(name.span().start, finding);
             }
         }
@@ -401,7 +437,7 @@ fn hint_for_unknown(key: &str, known: &BTreeSet<&'static str>) -> String {
     match nearest {
         Some(nearest) => format!("did you mean {nearest}?"),
         None if known.len() <= MOST_LISTED => format!("known here: {}", listed()),
-        None => "see the README for the fields known here".to_owned(),
+        None => "docs/case-file.md tells the fields known here".to_owned(),
     }
 }
 

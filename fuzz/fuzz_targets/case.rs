@@ -4,7 +4,9 @@
 use std::io;
 use std::sync::LazyLock;
 
+use kabla::data::Embedded;
 use kabla::finding::Finding;
+use kabla::language::Pack;
 use kabla::plan::Assumptions;
 use libfuzzer_sys::{fuzz_mutator, fuzz_target, fuzzer_mutate};
 
@@ -13,6 +15,9 @@ static RAIN: LazyLock<String> = LazyLock::new(|| {
     let whole = include_str!("../../examples/rain-eastern-lowlands.csv");
     whole.split_inclusive('\n').take(1 + 2 * 365).collect()
 });
+
+/// Every plan can be told in English.
+static ENGLISH: LazyLock<Pack> = LazyLock::new(|| Pack::load(&Embedded, "en").expect("the English pack"));
 
 fuzz_target!(|data: &[u8]| {
     let Ok(input) = std::str::from_utf8(data) else { return };
@@ -26,17 +31,24 @@ fuzz_target!(|data: &[u8]| {
     assert!(text.parse::<toml::Table>().is_ok(), "a case was read that is no TOML: {findings:?}");
     let plan = match kabla::plan::make(&case) {
         Ok(plan) => plan,
-        Err(findings) => return must_say_why(&findings),
+        Err(refusal) => {
+            ENGLISH.write_remark(&refusal).expect("words for a refusal");
+            return;
+        }
     };
     for amount in &plan.amounts.0 {
         // The sign tells -0 as well, which would be printed as such.
         assert!(amount.value.is_finite() && amount.value.is_sign_positive(), "{amount:?}");
         assert!(amount.range.is_none_or(|(least, most)| 0.0 <= least && least <= most), "{amount:?}");
-        assert!(!amount.why.contains("NaN") && !amount.why.contains("inf"), "{amount:?}");
+        let why = ENGLISH.write_reason(&amount.why).expect("words for a reason");
+        assert!(!why.contains("NaN") && !why.contains("inf"), "{amount:?}");
     }
     assert!(plan.steps.iter().all(|step| step.when.from <= step.when.to), "{:?}", plan.steps);
     assert!(plan.steps.is_sorted_by_key(|step| step.when.from), "{:?}", plan.steps);
-    serde_json::to_string(&plan).expect("a plan becomes JSON");
+    for remark in &plan.remarks {
+        ENGLISH.write_remark(remark).expect("words for a remark");
+        ENGLISH.say_remark(remark).expect("spoken words for a remark");
+    }
 });
 
 fn must_say_why(findings: &[Finding]) {

@@ -122,3 +122,16 @@ ask-water-bed = Who will water when you are away?
 ask-cut-for-planting = How do you know that the rains have come?
 ask-plant-field = Which part of the field will you plant first?
 ask-first-harvest = Which vines will you keep for the next season?
+
+## Remarks on a plan. A pack may still lack them: they are then not spoken.
+
+remark-containers-too-small = The containers at hand are too small: { SAY($left_over, form: "cardinal") } roots have no room. Find more containers before the harvest, or plant less field.
+remark-limited-at-hand = What is at hand allows { SAY($roots, form: "cardinal") } roots to be stored, but the field wants { SAY($wanted, form: "cardinal") }. Plant less field, find more plants or roots, or ask neighbours for cuttings.
+remark-nothing-at-hand = What is at hand allows no root to be stored. Find more plants or more room, or get vines from neighbours when the rains begin.
+remark-rains-too-soon = The rains are expected about { DAY($rains) }. That is too soon after the harvest to store roots. Plant vines from the old field instead, or sprout the roots at once and plant late.
+remark-bed-late = The bed gives its first cuttings about { DAY($cut) }, when the rains have begun already. Plant what vines you have when the rains begin. The bed fills the rest.
+remark-long-in-sand = The roots must stay in the sand for { SAY($days, form: "cardinal") } days. Nobody has counted how many survive for so long. Store more roots, and ask your extension worker.
+remark-late-work = Some work was not done when it was due. The dates you hear are counted anew. Do at once what can still be done. The field can then be planted from { DAY($field_from) }.
+remark-fast-loss = Many roots were lost by { DAY($day) }. { SAY($healthy, form: "cardinal") } healthy roots are left of { SAY($roots, form: "cardinal") }. Look for the reason: damp or warm sand, wounded roots, roots that touch, or weevils. Change the sand, and check again in two weeks.
+remark-cuttings-short = The first cut will be about { SAY($short, form: "cardinal") } cuttings short. It is enough for { SAY($area_m2, form: "cardinal") } square metres when the rains begin. Wait for the later cuts, or get vines from neighbours or a vine grower.
+remark-years-without-rains = The rains of { SAY($judged, form: "cardinal") } past years are known. They never began well in { SAY($count, form: "cardinal") } of these years. In such a year vines planted on the first rain may die. Keep some roots or a watered bed back.

@@ -481,3 +481,310 @@ cue-talk = time to talk, { $seconds } s
 
 guide-show = What to show
 guide-ask = Ask
+
+## Plans on the terminal and in JSON. A pack may still lack what stands from here on: plans are then told in English.
+
+plan-rains = Rains expected on { DAY($rains) }
+plan-rains-begun = Rains since { DAY($rains) }
+plan-column-when = WHEN
+plan-column-weeks = WEEKS TO RAINS
+plan-column-step = STEP
+plan-column-what = WHAT TO DO, AND WHY THEN
+plan-weeks-after = { $weeks } after
+plan-past = (past)
+plan-now = (NOW)
+plan-checks = once a month: { $dates }
+plan-late-certain = NOT DONE WHEN DUE, counted anew from { DAY($today) }
+plan-late-maybe = IF NOT DONE BY { DAY($today) } (say what is done: { $option })
+plan-column-due = DUE BY
+plan-column-still = WHAT CAN STILL BE DONE, AND WHAT THE DELAY COSTS
+plan-column-amount = AMOUNT
+plan-column-much = HOW MUCH
+plan-column-why = WHY
+# The amounts by their names in JSON, each with its unit.
+plan-amount =
+    .field_m2 = Field that this plants, m²
+    .field_rows = Rows in the field
+    .cuttings_per_row = Cuttings in a row
+    .cuttings_needed = Cuttings for the field
+    .bundles = Bundles of cuttings
+    .cuttings_at_first_cut = Cuttings at the first cut
+    .cuttings_over_season = Cuttings over the bed season
+    .roots_to_store = Roots to store
+    .plants_to_mark = Plants to mark
+    .plants_per_member = Plants each member marks
+    .roots_left = Roots left
+    .roots_at_bed = Roots left for the bed
+    .cuttings_expected = Cuttings now expected
+    .cuttings_short = Cuttings short of the field
+    .roots_per_layer = Roots in the lowest layer
+    .roots_in_top_layer = Roots in the top layer
+    .layers = Layers of roots
+    .containers = Containers
+    .lining_m2 = Lining paper, m²
+    .sand_l = Sand, litres
+    .sand_kg = Sand, kg
+    .sand_loads = Loads of sand
+    .bed_area_m2 = Bed, m²
+    .bed_length_m = Length of the bed, m
+    .bed_width_m = Width of the bed, m
+    .bed_rows = Rows in the bed
+    .roots_per_bed_row = Roots in each row
+    .water_l_per_day = Water a day, litres
+    .jerrycans_per_day = Jerrycans a day
+    .water_trips_per_day = Trips to the water a day
+    .water_total_l = Water in all, litres
+plan-containers = CONTAINERS, from the bottom up
+plan-container = { $count } × { $shape ->
+    [round] round, { $width_cm } cm wide
+    [tapered] round, { $width_cm } cm wide, { $bottom_cm } at the bottom
+    [pot] pot, { $widths } cm wide from the bottom up
+   *[box] box, { $length_cm } × { $width_cm } cm
+ }, { $depth_cm } cm deep
+plan-container-roots = { $roots } roots, in layers of { $each_layer }{ $rest ->
+    [yes] , the last one with the rest
+   *[no] {""}
+ }
+plan-column-water = WATER FOR THE BED
+plan-column-et0 = ET₀ MM/DAY
+plan-column-kc = KC
+plan-column-rain = RAIN MM/DAY
+plan-column-litres = L/DAY
+plan-column-cuts = CUTS FROM THE BED
+plan-column-cuttings = CUTTINGS
+plan-column-field = FIELD M²
+plan-harvest = Harvest from { DAY($first) } to { DAY($last) }
+plan-yield = It may give { $low } to { $high } kg
+plan-vitamin = Vitamin A
+plan-vitamin-why = { $serving_g } g, boiled, hold about { $vitamin_ug } µg of vitamin A (retinol activity equivalents). A child of 1 to 3 years should have 300 a day, of 4 to 8 years 400. Roots of one variety differ: this is no promise.
+plan-column-farm = FARM
+plan-column-plants = PLANTS TO MARK
+plan-column-bring = ROOTS TO BRING
+plan-column-store = ROOTS TO STORE
+plan-column-bed = BED M²
+plan-column-jerrycans = JERRYCANS/DAY
+plan-delays = Planting on the first wet days from a day on, whatever comes after them:
+plan-column-from = FROM
+plan-column-planted = YEARS PLANTED
+plan-column-false-starts = FALSE STARTS
+plan-column-rain-left = DAYS OF RAIN LEFT (MEDIAN)
+plan-planted = { $planted } of { $years }
+plan-changed = From the case instead of the default
+plan-warning = warning
+plan-note = note
+plan-do = hint
+
+## Why a date is so
+
+onset-total = the first day with { $total_mm } mm of rain in { $days } { $days ->
+    [one] day
+   *[other] days
+ }{ $rain_days ->
+    [0] {""}
+    [1] {""}
+   *[other] , { $rain_days } of them rain days
+ }{ $look_ahead ->
+    [0] {""}
+   *[other] {" "}and no dry spell over { $dry_spell } days in the { $look_ahead } days after it
+ }
+onset-dekad = the first dekad with { $total_mm } mm of rain and { $next_two_mm } mm over the next two
+why-rains-begun = they were expected on { DAY($expected) }
+why-rains-usual = the rains usually begin on { BRIEF($day) }; the first such day after the harvest counts
+why-rains-named = the date named in the case
+why-rains-observed = by then the rains had begun in { $percent } % of { $years } years with an onset. That is { onset-total }, looked for from { BRIEF($from) } to { BRIEF($until) }.{ $outlook ->
+    [yes] {" "}The years are weighed by the seasonal outlook.
+   *[no] {""}
+ }
+why-rains-observed-dekads = by then the rains had begun in { $percent } % of { $years } years with an onset. That is { onset-dekad }, looked for from { BRIEF($from) } to { BRIEF($until) }.{ $outlook ->
+    [yes] {" "}The years are weighed by the seasonal outlook.
+   *[no] {""}
+ }
+why-mark-plants = { $days } days before the harvest on { DAY($harvest) }, while healthy and sick plants can still be told apart
+why-gather-sand = before the harvest, so that the sand is dry and cool when the roots are there
+why-check-plants = { $least_days } to { $most_days } days before the harvest: sickness may have shown since the marking
+why-cut-vines = { $least_days } to { $most_days } days before the harvest, so that the skin toughens
+why-harvest = the harvest date of the case
+why-fill-container = after some hours in shade, before the roots dry out
+why-monthly-check = { $months ->
+    [one] a month
+   *[other] { $months } months
+ } after filling on { DAY($filled) }
+why-overdue-check = an earlier check is overdue
+why-prepare-bed = in the { $days } days before the roots go in
+why-last-check = on the day the first roots go to the bed
+why-plant-bed = counted back from { DAY($rains) }, when the rains are expected: vines take { $least_weeks } to { $most_weeks } weeks to grow long enough
+why-plant-bed-late = as soon as it can be; counted back from { DAY($rains) }, when the rains are expected, it was due on { DAY($due) }
+why-water-bed = from planting the bed until rain keeps it moist
+why-cut-as-rains-came = the rains have come, on { DAY($began) }
+why-cut-when-rains-come = when the rains have come, from about { DAY($rains) }
+why-cut-from-early-to-late = when the rains have come: from { DAY($rains) }, in late years from { DAY($late) }
+why-plant-field = within { $days } days of the onset, a day or two after each cutting
+why-first-harvest = { $least_days } to { $most_days } days after planting
+
+## Why an amount is so
+
+# How cuttings stand; the reasons below use it.
+why-spacing = { $layout ->
+    [mounds] { $each } on each mound, mounds { $between_m } m apart
+   *[ridges] one every { $each } m on ridges { $between_m } m apart
+ }
+why-gaps = { $gaps ->
+    [0] {""}
+   *[other] , and { $gaps } of 100 once more for gaps
+ }
+why-field-of-cuttings = what { $cuttings } cuttings plant, { why-spacing }
+why-field-rows = { $layout ->
+    [mounds] rows of mounds { $between_m } m apart
+   *[ridges] ridges { $between_m } m apart
+ }, along the longer side of the field
+why-cuttings-per-row = a row as long as the field, { why-spacing }
+why-cuttings-for-field = { $area_m2 } m² of field, { why-spacing }{ why-gaps }
+why-cuttings-for-farms = the sum of { $farms } farms with { $area_m2 } m² of field together{ why-gaps }
+why-cuttings-of-season = what { $roots } roots give over the bed season
+why-cuttings-of-first-cut = what { $roots } roots give at the first cut
+why-cuttings-of-zone = what { $roots } roots give over the bed season; each farm scales it to its field
+why-bundles = bundles of { $bundle_size } cuttings
+why-roots-at-hand = the roots at hand
+why-roots-of-plants = { $plants } plants at hand, about { $per_plant } roots fit to store from each
+why-roots-of-bed = a bed of { $bed_m2 } m², { $per_root_m2 } m² a root
+why-roots-for-season = { $cuttings } cuttings; a stored root gives about { $per_root } over the bed season, usual losses included
+why-roots-for-first-cut = { $cuttings } cuttings at the first cut; about { $surviving } of 100 roots survive, each gives about { $per_root }
+why-roots-to-be-sure = enough for { $cuttings } cuttings in { $percent } of 100 such seasons, where { $usual } are enough with the usual losses; survival differs by about { $spread } of 100 roots from season to season
+why-roots-of-zone = the round number a zone's plan is made for
+why-first-cut = { $roots } roots; about { $surviving } of 100 survive { $months } months{ $sprouting ->
+    [100] {""}
+   *[other] , of these { $sprouting } of 100 sprout
+ }; each then gives about { $per_root } cuttings at the first cut
+why-bed-season = { $roots } roots stored, about { $per_root } cuttings from each over the bed season and { $cuts } { $cuts ->
+    [one] cut
+   *[other] cuts
+ }
+why-plants-to-mark = a plant gives about { $per_plant } roots fit to store{ $sick ->
+    [0] {""}
+   *[other] ; about { $sick } of 100 are found sick and given up
+ }
+why-plants-per-member = { $plants } plants shared among { $members } members, rounded up
+why-roots-left = healthy at the last check
+why-roots-at-bed = what is left of { $left } on { DAY($bed) }, losses as usual or as so far
+why-cuttings-expected = { $sprouting } roots that sprout, about { $per_root } cuttings from each at the first cut
+why-cuttings-short = { $cuttings } needed for the whole field, { $expected } expected at the first cut
+why-roots-per-layer = roots lying flat with { $gap_cm } cm to each other and to the side
+why-roots-in-top-layer = when it is full: the container has another width there
+why-layers = between { $base_cm } cm of sand below and { $top_cm } cm on top
+why-containers = for { $roots } roots
+why-lining = for bottom and sides up to the top sand, overlaps not counted
+why-sand-litres = room of the containers up to the top sand, less the roots
+why-sand-kilograms = loose dry sand, { $per_litre_kg } kg a litre
+why-sand-loads = loads of at most { $load_kg } kg
+why-bed-area = { $per_root_m2 } m² a root
+why-bed-length = the area over the width, rounded up
+why-bed-width = at most { $most_m } m
+why-bed-rows = along the bed, { $between_cm } cm apart
+why-roots-per-bed-row = the roots shared among the rows, { $along_cm } cm apart
+why-water-per-day = from { DAY($from) } on, when the bed needs most: { $bed_m2 } m² × { $kc } × { $et0_mm } mm a day (ET₀ by { $method ->
+    [penman-monteith] Penman–Monteith
+   *[hargreaves] Hargreaves
+ }), { $rain_mm ->
+    [0] no rain counted on
+   *[other] less { $rain_mm } mm of rain a day
+ }; { $reaching } of 100 litres reach the roots
+why-jerrycans-per-day = jerrycans of { $litres } L, rounded up
+why-trips-per-day = trips with { $litres } L each
+why-water-total = all days from { DAY($from) } to { DAY($to) }
+why-harvest-ripe = { $maturity ->
+    [early] early-maturing
+    [medium] medium-maturing
+    [late] late-maturing
+   *[unknown] orange-fleshed
+ } varieties are ripe { $least_days } to { $most_days } days after planting; dig within { $within_days } days after that, as weevil damage grows with age
+why-yield = { $area_m2 } m² at { $low } to { $high } t/ha, from farmers' usual yields to good practice; a dry or sick season gives less, or nothing
+
+## Late work: what can still be done, and what the delay costs
+
+late-mark-plants = Choose healthy plants now, at the latest while digging. Sickness shows less so late: choose more, and keep only the best.
+late-gather-sand = Bring sand now. Let it dry and cool first: damp or warm sand rots the roots.
+late-check-plants = Look at the marked plants before digging. Take nothing from a doubtful one.
+late-cut-vines = Cut now if some days are left before digging. If not, dig with care: the skin is soft and wounds easily.
+late-harvest = Dig as soon as the soil is dry, and look harder for weevil holes: their damage grows every week.
+late-fill-container = Lay the roots in sand today. Leave out those that have shrivelled.
+late-monthly-check = Check today. What rots infects what lies beside it.
+late-prepare-bed = Make the bed now.
+late-last-check = Check today, and plant the roots in the bed with the sprouts they have.
+late-plant-bed = Plant the roots in the bed today, with the sprouts they have.
+late-water-bed = Water today: a bed that dries out loses its sprouts.
+late-cut-for-planting = Cut and plant as soon as the soil is moist. No figure for what late planting costs is published, but the season left is shorter.
+late-plant-field = Cut and plant as soon as the soil is moist. No figure for what late planting costs is published, but the season left is shorter.
+late-first-harvest = Dig now: weevil damage grows every week.
+late-cost = { $days_later ->
+    [0] { $fewer ->
+        [0] Nothing is lost yet.
+       *[other] It costs about { $fewer } cuttings at the first cut.
+     }
+   *[other] The field can then be planted from { DAY($field_from) }, { $days_later } { $days_later ->
+        [one] day
+       *[other] days
+     } later than planned{ $fewer ->
+        [0] .
+       *[other] , with about { $fewer } fewer cuttings at the first cut.
+     }
+ }
+
+## Remarks on a plan, each with what to do (.do)
+
+remark-no-container = No container is named. Straight basins { $width_cm } cm wide and { $depth_cm } cm deep are assumed.
+    .do = Measure the containers at hand and name them in the case.
+remark-containers-too-small = { $left_over } of { $roots } roots have no room in the containers at hand. { $more ->
+    [0] Another container is needed.
+    [one] One more of the last kind is needed.
+   *[other] { $more } more of the last kind are needed.
+ }
+    .do = Find more containers before the harvest, or plant less field.
+# What there is of roots, plants or bed; the remarks below use it.
+remark-limit = { $limit ->
+    [roots] The roots at hand
+    [plants] The plants at hand
+   *[bed] The sides of the bed
+ }
+remark-limited-at-hand = { remark-limit } allow { $roots } roots to be stored, where the field wants { $wanted }. Their cuttings plant about { $area_m2 } m² of { $field_m2 } m².
+    .do = Plant less field, find more, or plan for cuttings from neighbours.
+remark-nothing-at-hand = { remark-limit } allow no root to be stored.
+    .do = Find more plants or room, or get vines from neighbours at the onset.
+remark-never-so-sure = No number of roots makes { $percent } % sure with so wide a spread of survival.
+    .do = Ask for less, or give a smaller survival_spread in [assumptions].
+remark-field-waits = Expect about { $cuttings } cuttings at the first cut, enough for { $area_m2 } m² of { $field_m2 } m². The rest of the field waits { $least_days } to { $most_days } days for each later cut.
+    .do = To plant the whole field at the onset, store { $roots } roots (in the case: sizing = "first-planting").
+remark-rains-too-soon = The rains are expected on { DAY($rains) }, too soon after the harvest for storage. The roots go to the bed on { DAY($bed) }.
+    .do = Plant vines from the old field instead, or sprout the roots at once and plant late.
+remark-bed-late = The bed gives its first cuttings on about { DAY($cut) }, after { $came ->
+    [yes] the rains came
+   *[no] the onset
+ } on { DAY($onset) }.
+    .do = Plant what vines you have at the onset. The bed fills the rest.
+remark-long-in-sand = The roots would stay { $days } days in sand, longer than the { $evidence_days } days the survival figures come from.
+    .do = Store more roots than the plan says, and ask the local extension office.
+remark-late-work = { $steps ->
+    [one] One step was not done when due.
+   *[other] { $steps } steps were not done when due.
+ } The dates are counted anew from { DAY($today) }. { late-cost }
+    .do = Do at once what can still be done; the plan says what.
+remark-fast-loss = On { DAY($day) } only { $healthy } of { $roots } roots were healthy. { $expected } were to be expected, { $worst } at the worst on record.
+    .do = Look for the reason: damp or warm sand, wounded roots, roots that touch, weevils. Change the sand, and check again in two weeks.
+remark-enough = The first cut is enough for the whole field, with about { $spare } cuttings to spare.
+    .do = Go on checking as before.
+remark-cuttings-short = The first cut will be about { $short } cuttings short of the { $cuttings } for the whole field.
+    .do = Plant { $area_m2 } m² at the onset instead of { $field_m2 } m². Or wait { $least_days } to { $most_days } days for each later cut: { $still_short ->
+        [0] these plant the rest.
+       *[other] these leave about { $still_short } cuttings short.
+     } Or get about { $short } vines from neighbours or a vine grower.
+remark-no-temperatures = No temperatures are given. { $day_c } °C by day and { $night_c } °C by night are assumed for the bed's water.
+    .do = Give tmax_c and tmin_c in [climate].
+remark-water-short = The bed's water cannot all come from { $source }. From { DAY($from) } on it has only about { $gives } of every 100 litres needed at the worst.
+    .do = Find a second source, mulch and shade the bed, or make a bed of about { $bed_m2 } m² and plant less field.
+remark-years-without-rains = In { $count } of { $judged } years the rains never began by this rule ({ $years }). The percentiles leave them out.
+    .do = In such a year vines planted on the first rain may die: keep some roots or a watered bed back.
+remark-years-unknown = Missing days leave the onset unknown in { $years }.
+    .do = Complete the record, or be aware that these years are left out.
+refusal-no-onset = No year of the rainfall record has an onset by the chosen rule, so no date can be set.
+    .do = Choose another rule or window, or give rains_begin.
+refusal-no-root-fits = No root fits. Under { $top_cm } cm of top sand and over { $base_cm } cm of base sand a container must have room for at least one root { $length_mm } mm × { $width_mm } mm and { $gap_cm } cm of sand around it.
+    .do = Use a deeper or wider container.

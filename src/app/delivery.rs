@@ -3,11 +3,11 @@
 use std::collections::{BTreeMap, BTreeSet};
 use std::path::{Path, PathBuf};
 
+use super::message::Message;
 use super::output::Output;
-use super::speaking::Message;
-use super::{Error, Finding, Length, Made, ReadCase};
-use crate::guidance::Value;
-use crate::language::{Pack, Pause, WordingError};
+use super::{Code, Error, Finding, Length, Made, ReadCase};
+use crate::guidance::{Subject, Variable};
+use crate::language::{Label, Pack, Pause, WordingError};
 use crate::voice::channel::{self, Meeting, PHONE_RATE, Section, room_tone};
 use crate::voice::write::{
     BroadcastOptions, BroadcastWav, CaptionOptions, CueLabels, CueOptions, Law, Mark, OpusOptions, Stitch,
@@ -55,11 +55,13 @@ impl Channel {
             Channel::Meeting { kbit, talk } => (kbit, talk),
         };
         if !(16..=24).contains(&kbit) {
-            let finding = Finding::error(format!("{kbit} kbit/s is not possible")).field("--kbit");
+            let finding =
+                Finding::error(Code::OUT_OF_RANGE, format!("{kbit} kbit/s is not possible")).argument("kbit");
             return Err(finding.hint("write a number from 16 to 24"));
         }
         if talk > 600 {
-            let finding = Finding::error(format!("{talk} seconds are too long to talk")).field("--talk");
+            let finding = Finding::error(Code::OUT_OF_RANGE, format!("{talk} seconds are too long to talk"))
+                .argument("talk");
             return Err(finding.hint("write at most 600; the player can be stopped for longer"));
         }
         Ok(())
@@ -264,7 +266,7 @@ impl<'b> Delivery<'b> {
         let Some(meeting) = channel::meeting(&sections).map_err(VoiceError::from)? else {
             return Ok(Vec::new());
         };
-        let title = format!("{} ({})", self.pack.label("sheet-title", &[])?, self.read.case.name);
+        let title = format!("{} ({})", self.pack.label(Label::SheetTitle, &[])?, self.read.case.name);
         let marks = self.marks(&meeting, talk)?;
         let Meeting { spoken, chapters, .. } = meeting;
         let markers = chapters.iter().map(|chapter| (chapter.from, chapter.title.clone())).collect();
@@ -279,8 +281,8 @@ impl<'b> Delivery<'b> {
 
     /// Chapters and times to talk, for the cue sheet.
     fn marks(&self, meeting: &Meeting, talk: u32) -> Result<Vec<Mark>, WordingError> {
-        let chapter = self.pack.label("cue-chapter", &[])?;
-        let time = self.pack.label("cue-talk", &[("seconds", Value::Number(f64::from(talk), 0))])?;
+        let chapter = self.pack.label(Label::CueChapter, &[])?;
+        let time = self.pack.label(Label::CueTalk, &[Variable::Seconds.number(f64::from(talk))])?;
         let chapters = meeting.chapters.iter().map(|of| Mark {
             from: of.from,
             to: of.to,
@@ -315,32 +317,32 @@ impl<'b> Delivery<'b> {
     }
 
     fn labels(&self) -> Result<CueLabels, WordingError> {
-        let label = |id: &str| self.pack.label(id, &[]);
+        let label = |id| self.pack.label(id, &[]);
         Ok(CueLabels {
-            title: label("cue-title")?,
-            language: label("cue-language")?,
-            voice: label("cue-voice")?,
-            rights: label("cue-rights")?,
-            status: label("cue-status")?,
-            status_stand_in: label("voice-stand-in")?,
-            status_draft: label("voice-draft")?,
-            status_approved: label("voice-approved")?,
-            stand_in_remark: label("voice-stand-in-remark")?,
-            length: label("cue-length")?,
-            loudness: label("cue-loudness")?,
-            true_peak: label("cue-true-peak")?,
-            active_level: label("cue-active-level")?,
-            from: label("cue-from")?,
-            to: label("cue-to")?,
-            words: label("cue-words")?,
-            clip: label("cue-clip")?,
+            title: label(Label::CueTitle)?,
+            language: label(Label::CueLanguage)?,
+            voice: label(Label::CueVoice)?,
+            rights: label(Label::CueRights)?,
+            status: label(Label::CueStatus)?,
+            status_stand_in: label(Label::VoiceStandIn)?,
+            status_draft: label(Label::VoiceDraft)?,
+            status_approved: label(Label::VoiceApproved)?,
+            stand_in_remark: label(Label::VoiceStandInRemark)?,
+            length: label(Label::CueLength)?,
+            loudness: label(Label::CueLoudness)?,
+            true_peak: label(Label::CueTruePeak)?,
+            active_level: label(Label::CueActiveLevel)?,
+            from: label(Label::CueFrom)?,
+            to: label(Label::CueTo)?,
+            words: label(Label::CueWords)?,
+            clip: label(Label::CueClip)?,
         })
     }
 
     /// That a machine speaks, where one does; else nothing.
     fn stand_in_remark(&self) -> Result<String, WordingError> {
         match self.bank.voice().status {
-            Status::StandIn => self.pack.label("voice-stand-in-remark", &[]),
+            Status::StandIn => self.pack.label(Label::VoiceStandInRemark, &[]),
             _ => Ok(String::new()),
         }
     }
@@ -365,7 +367,7 @@ impl<'b> Delivery<'b> {
 
 /// After a step the people talk; opening and closing frame the meeting.
 fn talk_after(name: &str, seconds: u32) -> Frames {
-    let framing = ["opening", "closing"].contains(&name);
+    let framing = [Subject::Opening, Subject::Closing].map(Subject::name).contains(&name);
     if framing { Frames(0) } else { Frames::from_millis(u64::from(seconds) * 1000) }
 }
 

@@ -26,7 +26,7 @@ pub fn demo(data: &dyn Data, out: &Path, progress: Progress<'_>) -> Result<Vec<M
     let mut output = Output::default();
     let steps = LANGUAGES.len() * (FORMATS.len() + TOPICS.len()) + 1;
     let plan = out.join("plan.json");
-    let json = format!("{:#}\n", serde_json::json!(read.plan()?));
+    let json = format!("{:#}\n", read.plan_json()?);
     output.add(&plan, json.as_bytes())?;
     let mut made = vec![Made {
         path: plan,

@@ -1,6 +1,6 @@
 //! Language packs: what they say.
 
-use super::{Data, Error, Finding};
+use super::{Code, Data, Error, Finding};
 use crate::language::Pack;
 use crate::language::numerals::NumeralError;
 
@@ -24,7 +24,9 @@ pub fn say(
     form: Option<&str>,
 ) -> Result<Vec<SaidNumber>, Error> {
     let pack = Pack::load(data, language).map_err(Error::Input)?;
-    let finding = |error: NumeralError| Finding::error(format!("{} ({language}): {error}", pack.name()));
+    let finding = |error: NumeralError| {
+        Finding::error(Code::NO_NUMBER_WORDS, format!("{} ({language}): {error}", pack.name()))
+    };
     let refused = |error| {
         let hint = format!("its number words are in locales/{language}/numbers.rbnf");
         Error::Input(vec![finding(error).hint(hint)])

@@ -4,12 +4,16 @@ mod clips;
 mod delivery;
 mod demo;
 mod language;
+mod message;
 mod outline;
 mod output;
+mod plan_json;
 mod rains;
+mod remarks;
 mod segment;
 mod sheets;
 mod speaking;
+mod starting;
 mod translating;
 
 use std::fs;
@@ -18,12 +22,14 @@ use std::path::{Path, PathBuf};
 
 use chrono::NaiveDate;
 
+pub use crate::case::Starter;
 pub use crate::data::{CacheFolder, Cached, Data, Embedded, Folder, Templates};
 pub use crate::error::Error;
-pub use crate::finding::{Finding, Severity};
+pub use crate::finding::{Code, Finding, Severity};
 pub use crate::plan::season::Risk;
-pub use crate::plan::{Plan, Quantity, Step, StepKind};
-pub use crate::sheet::Paper;
+pub use crate::plan::{Plan, Quantity, StepKind};
+pub use crate::sheet::{Paper, SheetError};
+pub use crate::voice::VoiceError;
 pub use crate::voice::record::import::Consent;
 pub use crate::voice::record::quality::{Fault, Found, Verdict};
 pub use crate::voice::write::Law;
@@ -34,13 +40,15 @@ pub use clips::{
 pub use delivery::Channel;
 pub use demo::demo;
 pub use language::{SaidNumber, say};
-pub use outline::{Outline, OutlinePart, outline};
+pub use outline::{Band, BandPart, Block, Line, Noticed, Outline, Table, outline};
+pub use output::write_files;
 pub use rains::{
     Chances, DateLayout, EndRule, MonthDay, OnsetRule, PlantingDelay, Rains, RainsRequest, Window, rains,
 };
 pub use segment::{MusicFiles, Segment, SegmentRequest, SegmentTime, season, segment};
 pub use sheets::{BookletRequest, SheetFormat, SheetRequest, booklet, sheet};
 pub use speaking::{ChosenClip, JointMeasures, MessageClips, SpeakRequest, explain, speak};
+pub use starting::begin_case;
 pub use translating::{
     Coverage, DayInWords, Doubt, PackState, check_packs, day_in_words, keep_sources, new_pack, review,
 };
@@ -56,6 +64,7 @@ pub type Progress<'a> = &'a mut dyn FnMut(usize, usize, &str);
 
 /// A file that was made.
 #[derive(Debug, Clone, PartialEq)]
+#[non_exhaustive]
 pub struct Made {
     /// Where it is.
     pub path: PathBuf,
@@ -71,6 +80,7 @@ pub struct Made {
 
 /// How long a file is to read or to hear.
 #[derive(Debug, Clone, Copy, PartialEq)]
+#[non_exhaustive]
 pub enum Length {
     /// Not measured.
     Unmeasured,
@@ -101,6 +111,14 @@ pub fn plan(case: &Path, overrides: Overrides) -> Result<Plan, Error> {
     ReadCase::from_disk(case)?.with(overrides)?.plan()
 }
 
+/// The plan of a case as JSON, in the layout `kabla-plan/2`.
+///
+/// # Errors
+/// As [`plan`].
+pub fn plan_json(case: &Path, overrides: Overrides) -> Result<serde_json::Value, Error> {
+    ReadCase::from_disk(case)?.with(overrides)?.plan_json()
+}
+
 /// A case as it was read.
 struct ReadCase {
     name: String,
@@ -117,7 +135,9 @@ impl ReadCase {
                 io::ErrorKind::InvalidData => "save the case as text in UTF-8",
                 _ => "a case is a text file that you may read",
             };
-            Error::Input(vec![Finding::error(format!("cannot be read: {error}")).file(&name).hint(hint)])
+            Error::Input(vec![
+                Finding::error(Code::CANNOT_READ, format!("cannot be read: {error}")).file(&name).hint(hint),
+            ])
         })?;
         let folder = path.parent().unwrap_or(Path::new(""));
         ReadCase::from_text(name, &text, &|file| fs::read(folder.join(file)))
@@ -128,7 +148,9 @@ impl ReadCase {
         let read = |path: &str| data.read(path).ok_or_else(|| io::Error::from(io::ErrorKind::NotFound));
         let bytes = read(path).map_err(|error| {
             Error::Input(vec![
-                Finding::error(format!("cannot be read: {error}")).file(path).hint("check the data folder"),
+                Finding::error(Code::CANNOT_READ, format!("cannot be read: {error}"))
+                    .file(path)
+                    .hint("check the data folder"),
             ])
         })?;
         let text = String::from_utf8_lossy(&bytes);
@@ -148,28 +170,35 @@ impl ReadCase {
         case.done = overrides.done.or(case.done);
         case.risk = overrides.risk.unwrap_or(case.risk);
         case.confidence_percent = overrides.confidence_percent.or(case.confidence_percent);
-        let refused = |message: &str, field: &str, hint: &str| {
-            Err(Error::Input(vec![Finding::error(message).file(&self.name).field(field).hint(hint)]))
+        let refused = |code, message: &str, argument, hint: &str| {
+            let finding = Finding::error(code, message).file(&self.name).argument(argument);
+            Err(Error::Input(vec![finding.hint(hint)]))
         };
         if overrides.risk.is_some() && !matches!(case.rains, CaseRains::Observed(_)) {
             return refused(
+                Code::NO_USE,
                 "the case has no rainfall record, so there is no risk to choose",
-                "--risk",
-                "name a rainfall_record in [season], or take --risk out",
+                "risk",
+                "name a rainfall_record in [season], or choose no risk",
             );
         }
         if case.done.is_some() && case.today.is_none() {
-            return refused("what is done tells nothing without a day", "--done", "give --today as well");
+            return refused(
+                Code::MISSING_FIELD,
+                "what is done tells nothing without a day",
+                "today",
+                "give the day as well",
+            );
         }
         Ok(self)
     }
 
     fn plan(&self) -> Result<Plan, Error> {
-        let mut plan = crate::plan::make(&self.case).map_err(|findings| {
-            Error::Input(findings.into_iter().map(|finding| finding.file(&self.name)).collect())
-        })?;
-        plan.findings.splice(0..0, self.remarks.iter().cloned());
-        Ok(plan)
+        crate::plan::make(&self.case).map_err(|refusal| remarks::refused(&self.name, &refusal))
+    }
+
+    fn plan_json(&self) -> Result<serde_json::Value, Error> {
+        Ok(plan_json::json(&self.remarks, &self.plan()?, &remarks::english()?)?)
     }
 
     fn statements(&self) -> Result<Vec<Statement>, Error> {
@@ -185,10 +214,9 @@ impl ReadCase {
     /// The pack of the language asked for, or else of the case's own.
     fn pack(&self, data: &dyn Data, language: Option<&str>) -> Result<Pack, Error> {
         let Some(tag) = language.or(self.case.language.as_deref()) else {
-            let finding = Finding::error("no language is named").file(&self.name).field("language");
-            return Err(Error::Input(vec![
-                finding.hint("write language = \"…\" in the case, or give --language"),
-            ]));
+            let finding =
+                Finding::error(Code::NO_LANGUAGE, "no language is named").file(&self.name).field("language");
+            return Err(Error::Input(vec![finding.hint("write language = \"…\" in the case")]));
         };
         load_pack(data, tag)
     }

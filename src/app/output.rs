@@ -11,6 +11,16 @@ use crate::error::Error;
 /// Bytes that are handed to the system at once: enough that it has little to do for each.
 const BUFFER: usize = 1 << 18;
 
+/// Writes files, all or none.
+///
+/// # Errors
+/// A file that cannot be written.
+pub fn write_files(files: &[(PathBuf, Vec<u8>)]) -> Result<(), Error> {
+    let mut output = Output::default();
+    files.iter().try_for_each(|(path, bytes)| output.add(path, bytes))?;
+    output.commit()
+}
+
 /// Files to be written; nothing appears before [`Output::commit`].
 #[derive(Debug, Default)]
 pub(super) struct Output {

@@ -5,9 +5,9 @@ use std::path::Path;
 
 use serde::Serialize;
 
-use super::{Error, Finding};
+use super::{Code, Error, Finding, remarks};
 pub use crate::case::DateLayout;
-use crate::case::read_rain;
+use crate::case::{found_in_words, read_rain};
 pub use crate::plan::season::PlantingDelay;
 pub use crate::plan::season::{Chances, EndRule, MonthDay, OnsetRule, Window};
 use crate::plan::season::{Outlook, Season, SeasonRule, WetSeason, wet_seasons};
@@ -78,7 +78,7 @@ pub struct RuleInWords {
 pub fn rains(request: &RainsRequest<'_>) -> Result<Rains, Error> {
     let name = request.record.display().to_string();
     let bytes = fs::read(request.record).map_err(|error| {
-        let finding = Finding::error(format!("cannot be read: {error}")).file(&name);
+        let finding = Finding::error(Code::CANNOT_READ, format!("cannot be read: {error}")).file(&name);
         Error::Input(vec![finding.hint("check the name and the folder")])
     })?;
     let (record, mut findings) = read_rain(&name, &bytes, request.layout);
@@ -94,17 +94,18 @@ pub fn rains(request: &RainsRequest<'_>) -> Result<Rains, Error> {
                 Some(season) => seasons_found.get((season as usize).saturating_sub(1)),
                 None => seasons_found.iter().max_by(|one, other| one.mm.total_cmp(&other.mm)),
             };
-            let hint =
-                "name the first and last day of the year on which the rains may begin: --from, --until";
+            let hint = "name the first and last day of the year on which the rains may begin";
             let Some(chosen) = chosen else {
                 let message = match seasons_found.len() {
                     0 => "the record is too short or too dry to tell its rainy seasons".to_owned(),
                     found => format!("the record has {found} rainy season a year only"),
                 };
-                return Err(Error::Input(vec![Finding::error(message).file(&name).hint(hint)]));
+                return Err(Error::Input(vec![
+                    Finding::error(Code::SHORT_RECORD, message).file(&name).hint(hint),
+                ]));
             };
-            let other = if seasons_found.len() > 1 { "choose with --season 1 or 2, or " } else { "" };
-            let note = Finding::note(chosen.in_words(&seasons_found)).file(&name);
+            let other = if seasons_found.len() > 1 { "choose another season, or " } else { "" };
+            let note = Finding::note(Code::SEASON_TAKEN, found_in_words(chosen, &seasons_found)).file(&name);
             findings.push(note.hint(format!("{other}{hint}")));
             chosen.window
         }
@@ -123,7 +124,7 @@ pub fn rains(request: &RainsRequest<'_>) -> Result<Rains, Error> {
         schema: "kabla-rains/1",
         rule: RuleInWords {
             onset: rule.onset.name(),
-            asks: rule.onset.to_string(),
+            asks: remarks::english()?.write_reason(&rule.onset.asks())?,
             from: rule.window.from.to_string(),
             until: rule.window.until.to_string(),
             end: rule.end.name(),

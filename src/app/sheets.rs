@@ -3,7 +3,8 @@
 use std::path::{Path, PathBuf};
 
 use super::output::Output;
-use super::{Data, Error, Finding, Length, Made, Overrides, ReadCase};
+use super::{Code, Data, Error, Finding, Length, Made, Overrides, ReadCase};
+use crate::guidance::Subject;
 use crate::sheet::{self, Alphabet, Cost, Facts, Paper, Pdf, Printer, SmsOptions, TextMessage};
 
 /// How a sheet is made.
@@ -105,6 +106,7 @@ pub(super) fn make(
             let file = format!("locales/{}/written.ftl", pack.tag());
             refuse_long(&messages, most_parts, &file)?;
             remarks.extend(remarks_on_messages(&messages));
+            remarks.extend(remark_on_left_out(&sheet::sms_left_out(&statements, &messages)));
             (sheet::sms_table(&messages), Length::Unmeasured)
         }
         SheetFormat::Calendar => (sheet::ics(&pack, &statements)?, Length::Unmeasured),
@@ -198,10 +200,13 @@ fn refuse_long(messages: &[TextMessage], most_parts: usize, file: &str) -> Resul
     let long = messages.iter().filter(|message| message.cost.parts > most_parts);
     let finding = |message: &TextMessage| {
         let Cost { units, parts, .. } = message.cost;
-        Finding::error(format!("the message of {} takes {parts} parts ({units} letters)", message.date))
-            .file(file)
-            .field(format!("{}.sms", message.subject.name()))
-            .hint("make it shorter, or allow more parts with --parts")
+        Finding::error(
+            Code::LONG_MESSAGE,
+            format!("the message of {} takes {parts} parts ({units} letters)", message.date),
+        )
+        .file(file)
+        .field(format!("{}.sms", message.subject.name()))
+        .hint("make it shorter, or allow more parts")
     };
     let findings: Vec<Finding> = long.map(finding).collect();
     if findings.is_empty() { Ok(()) } else { Err(Error::Input(findings)) }
@@ -229,6 +234,14 @@ fn remarks_on_messages(messages: &[TextMessage]) -> Vec<String> {
         ));
     }
     remarks
+}
+
+/// What has no message must be told in another way.
+fn remark_on_left_out(subjects: &[Subject]) -> Option<String> {
+    let names: Vec<&str> = subjects.iter().map(|subject| subject.name()).collect();
+    let names = names.join(", ");
+    (!names.is_empty())
+        .then(|| format!("without a text message of their own: {names}; give them on a sheet or by voice"))
 }
 
 /// Letters that a remark still lists.

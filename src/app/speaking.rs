@@ -6,10 +6,11 @@ use std::path::Path;
 use serde::Serialize;
 
 use super::delivery::{Channel, Delivery};
+use super::message::{Message, agenda, apart};
 use super::output::Output;
-use super::{Data, Error, Finding, Made, Overrides, Progress, ReadCase, StepKind};
-use crate::guidance::{Statement, Subject, chapter, for_step};
-use crate::language::{Pack, Piece, WordingError};
+use super::{Code, Data, Error, Finding, Made, Overrides, Progress, ReadCase, StepKind};
+use crate::guidance::{Statement, Subject};
+use crate::language::Pack;
 use crate::voice::choose::{Choice, Explained, choose, explain as explain_choice};
 use crate::voice::write::MP3_BUILT_IN;
 use crate::voice::{self, Bank, JoinOptions, MissingPhrase, SpeakOptions, VoiceError, VoiceInfo};
@@ -41,40 +42,17 @@ pub struct SpeakRequest<'a> {
 pub fn speak(data: &dyn Data, request: SpeakRequest<'_>, progress: Progress<'_>) -> Result<Vec<Made>, Error> {
     request.channel.check().map_err(|finding| Error::Input(vec![finding]))?;
     if matches!(request.channel, Channel::Radio { mp3: true }) && !MP3_BUILT_IN {
-        let finding = Finding::error("this program was built without MP3, whose encoder is under the LGPL");
-        let hint = "build it with cargo build --release --features mp3, or leave --mp3 out";
-        return Err(Error::Input(vec![finding.field("--mp3").hint(hint)]));
+        let finding = Finding::error(
+            Code::NOT_BUILT_IN,
+            "this program was built without MP3, whose encoder is under the LGPL",
+        );
+        return Err(Error::Input(vec![finding.argument("mp3")]));
     }
     let read = ReadCase::from_disk(request.case)?.with(request.overrides)?;
     let mut output = Output::default();
     let made = make(data, &read, &request, &mut output, progress)?;
     output.commit()?;
     Ok(made)
-}
-
-/// A message put into pieces, before it is voiced.
-pub(super) struct Message {
-    /// What tells it from others in file names: its topic.
-    pub(super) name: &'static str,
-    pub(super) title: String,
-    pieces: Vec<Piece>,
-}
-
-impl Message {
-    fn of(
-        pack: &Pack,
-        name: &'static str,
-        statements: &[&Statement],
-    ) -> Result<Option<Message>, WordingError> {
-        let mut message = Message { name, title: String::new(), pieces: Vec::new() };
-        for statement in statements {
-            message.pieces.extend(pack.say(statement)?);
-            if statement.subject.name() == name {
-                message.title = pack.write_title(statement)?;
-            }
-        }
-        Ok((!statements.is_empty()).then_some(message))
-    }
 }
 
 /// Makes messages ready to be written.
@@ -202,8 +180,9 @@ fn topics(
     let has =
         |topic: &StepKind| statements.iter().any(|statement| statement.subject == Subject::Step(*topic));
     if let Some(absent) = request.topics.iter().find(|topic| !has(topic)) {
-        let finding =
-            Finding::error(format!("the plan has no step {}", absent.name())).file(&read.name).field("topic");
+        let finding = Finding::error(Code::NOT_IN_PLAN, format!("the plan has no step {}", absent.name()))
+            .file(&read.name)
+            .argument("topic");
         return Err(Error::Input(vec![
             finding.hint("the dry season of this case is too short for it; choose another topic"),
         ]));
@@ -211,34 +190,6 @@ fn topics(
     let wanted = if request.topics.is_empty() { &StepKind::ALL[..] } else { request.topics };
     let mut seen = BTreeSet::new();
     Ok(wanted.iter().copied().filter(|topic| has(topic) && seen.insert(*topic)).collect())
-}
-
-/// A message for each topic, each with opening and closing.
-fn apart(pack: &Pack, statements: &[Statement], topics: &[StepKind]) -> Result<Vec<Message>, WordingError> {
-    let mut messages = Vec::new();
-    for topic in topics {
-        messages.extend(Message::of(pack, topic.name(), &for_step(statements, *topic))?);
-    }
-    Ok(messages)
-}
-
-/// A meeting's parts: the opening, a chapter for each topic, the closing.
-fn agenda(pack: &Pack, statements: &[Statement], topics: &[StepKind]) -> Result<Vec<Message>, WordingError> {
-    let framing = |subject: Subject| -> Vec<&Statement> {
-        statements.iter().filter(|statement| statement.subject == subject).collect()
-    };
-    let mut messages = Vec::new();
-    let opening = Message::of(pack, Subject::Opening.name(), &framing(Subject::Opening))?;
-    let title = pack.label("sheet-title", &[])?;
-    messages.extend(opening.map(|opening| Message { title, ..opening }));
-    for topic in topics {
-        let statements = chapter(statements, *topic);
-        messages.extend(Message::of(pack, topic.name(), &statements.iter().collect::<Vec<_>>())?);
-    }
-    // It goes on with the last chapter.
-    let closing = Message::of(pack, Subject::Closing.name(), &framing(Subject::Closing))?;
-    messages.extend(closing.map(|closing| Message { title: String::new(), ..closing }));
-    Ok(messages)
 }
 
 /// The clips of each message, or one list of every phrase that any of them lacks.

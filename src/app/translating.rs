@@ -1,13 +1,12 @@
 //! A translator's way: a new pack, its checks, its reviews, and how it says a day.
 
-use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
 
 use chrono::NaiveDate;
 use unic_langid::LanguageIdentifier;
 
 use super::output::Output;
-use super::{Data, Embedded, Error, Finding, ReadCase};
+use super::{Code, Data, Embedded, Error, Finding, ReadCase};
 use crate::guidance::Statement;
 use crate::language::{self, Pack, REVIEW_LOG_FILE, Report, ReviewLog, WordingError};
 use crate::sheet::{self, Facts, Printer, SmsOptions};
@@ -17,6 +16,7 @@ pub use crate::language::{Coverage, Doubt};
 
 /// A pack as it stands.
 #[derive(Debug, Clone, PartialEq)]
+#[non_exhaustive]
 pub struct PackState {
     /// Its tag.
     pub tag: String,
@@ -46,9 +46,9 @@ pub fn check_packs(data: &dyn Data, tag: Option<&str>) -> Result<Vec<PackState>,
     let wanted: Vec<String> = match tag {
         Some(tag) if tags.iter().any(|of| of == tag) => vec![tag.to_owned()],
         Some(tag) => {
-            let finding = Finding::error(format!("there is no pack {tag}"));
-            let hint = format!("packs are {}; kabla language new {tag} begins one", tags.join(", "));
-            return Err(Error::Input(vec![finding.hint(hint)]));
+            let finding = Finding::error(Code::UNKNOWN_PACK, format!("there is no pack {tag}"));
+            let hint = format!("packs are {}", tags.join(", "));
+            return Err(Error::Input(vec![finding.value("language", tag).hint(hint)]));
         }
         None => tags,
     };
@@ -57,19 +57,16 @@ pub fn check_packs(data: &dyn Data, tag: Option<&str>) -> Result<Vec<PackState>,
         .iter()
         .map(|name| ReadCase::from_data(&Embedded, &format!("examples/{name}.toml"))?.statements())
         .collect::<Result<_, _>>()?;
-    let values = told.iter().flatten().flat_map(|statement| &statement.values);
-    let known: BTreeSet<String> = values.map(|(name, _)| (*name).to_owned()).collect();
-    wanted.iter().map(|tag| check_one(data, tag, &known, &printer, &told)).collect()
+    wanted.iter().map(|tag| check_one(data, tag, &printer, &told)).collect()
 }
 
 fn check_one(
     data: &dyn Data,
     tag: &str,
-    known: &BTreeSet<String>,
     printer: &Printer<'_>,
     told: &[Vec<Statement>],
 ) -> Result<PackState, Error> {
-    let mut report = language::check(data, tag, known, &|letter| printer.covers(letter));
+    let mut report = language::check(data, tag, &|letter| printer.covers(letter));
     let mut state = PackState {
         tag: tag.to_owned(),
         name: String::new(),
@@ -98,9 +95,11 @@ fn check_one(
         let sheets = told.iter().try_for_each(|statements| Facts::of(&pack, statements).map(drop));
         match sheets.and_then(|()| dear_messages(&pack, told)) {
             Ok(dear) => report.findings.extend(dear),
-            Err(WordingError { id, problem, .. }) => report
-                .findings
-                .push(Finding::error(problem).file(format!("locales/{tag}/written.ftl")).field(id)),
+            Err(WordingError { id, problem, .. }) => report.findings.push(
+                Finding::error(Code::MISSING_MESSAGE, problem)
+                    .file(format!("locales/{tag}/written.ftl"))
+                    .field(id),
+            ),
         }
     }
     state.report = report;
@@ -120,8 +119,9 @@ fn dear_messages(pack: &Pack, told: &[Vec<Statement>]) -> Result<Vec<Finding>, W
     }
     let file = format!("locales/{}/written.ftl", pack.tag());
     let finding = |(id, parts): (String, usize)| {
-        let finding =
-            Finding::warning(format!("takes {parts} parts as a text message")).file(&file).field(id);
+        let finding = Finding::warning(Code::LONG_MESSAGE, format!("takes {parts} parts as a text message"))
+            .file(&file)
+            .field(id);
         finding.hint("make it shorter")
     };
     Ok(dear.into_iter().map(finding).collect())
@@ -137,17 +137,22 @@ fn pack_folder(root: Option<&Path>, tag: &str) -> PathBuf {
 /// # Errors
 /// A tag that is none, or a pack that is there already.
 pub fn new_pack(data: &dyn Data, root: Option<&Path>, tag: &str) -> Result<Vec<PathBuf>, Error> {
-    let wrong = |message: String, hint: &str| Error::Input(vec![Finding::error(message).hint(hint)]);
+    let wrong =
+        |code, message: String, hint: &str| Error::Input(vec![Finding::error(code, message).hint(hint)]);
     let language: LanguageIdentifier = tag.parse().map_err(|_| {
-        wrong(format!("{tag} is not a language tag"), "write it as in BCP 47, e.g. sw or pt-MZ")
+        wrong(
+            Code::BAD_NAME,
+            format!("{tag} is not a language tag"),
+            "write it as in BCP 47, e.g. sw or pt-MZ",
+        )
     })?;
     if language != tag {
-        return Err(wrong(format!("{tag} is written {language}"), "write it so"));
+        return Err(wrong(Code::BAD_NAME, format!("{tag} is written {language}"), "write it so"));
     }
     let folder = pack_folder(root, tag);
     if folder.exists() {
         let message = format!("{} is there already", folder.display());
-        return Err(wrong(message, "go on with kabla language check, or take another folder with --data"));
+        return Err(wrong(Code::PACK_EXISTS, message, "go on with it, or take another folder"));
     }
     let mut output = Output::default();
     let mut made = Vec::new();
@@ -189,9 +194,8 @@ pub fn review(
 fn review_log_of(data: &dyn Data, root: Option<&Path>, tag: &str) -> Result<(ReviewLog, PathBuf), Error> {
     let folder = pack_folder(root, tag);
     if !folder.is_dir() {
-        let finding = Finding::error(format!("{} is not there", folder.display()));
-        let hint =
-            "name the folder that holds locales/ with --data; what the program carries cannot be changed";
+        let finding = Finding::error(Code::NO_FOLDER, format!("{} is not there", folder.display()));
+        let hint = "name the folder that holds locales/; what the program carries cannot be changed";
         return Err(Error::Input(vec![finding.hint(hint)]));
     }
     let log = ReviewLog::load(data, tag);

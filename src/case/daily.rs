@@ -8,7 +8,7 @@ use std::ops::RangeInclusive;
 use chrono::NaiveDate;
 use csv::StringRecord;
 
-use crate::finding::Finding;
+use crate::finding::{Code, Finding};
 
 /// Gaps that are listed one by one.
 const MOST_GAPS: usize = 5;
@@ -67,7 +67,9 @@ pub(super) fn read<const N: usize>(
 ) -> (Vec<Day<N>>, Vec<Finding>) {
     let fail = |finding: Finding| (Vec::new(), vec![finding.file(name)]);
     let Ok(text) = std::str::from_utf8(bytes) else {
-        return fail(Finding::error("is not UTF-8 text").hint("save the table as CSV in UTF-8"));
+        return fail(
+            Finding::error(Code::NOT_UTF8, "is not UTF-8 text").hint("save the table as CSV in UTF-8"),
+        );
     };
     let text = text.trim_start_matches('\u{feff}');
     let delimiter = delimiter_of(text);
@@ -83,7 +85,7 @@ pub(super) fn read<const N: usize>(
         let what: Vec<_> = measures.iter().map(|measure| measure.noun).collect();
         let message = format!("the first row does not name a date and {}", what.join(" and "));
         let hint = format!("write the header row: date,{fields} (or year,month,day,{fields})");
-        return fail(Finding::error(message).line(1).hint(hint));
+        return fail(Finding::error(Code::MISSING_COLUMN, message).line(1).hint(hint));
     };
     let mut table = DailyTable {
         name,
@@ -100,7 +102,7 @@ pub(super) fn read<const N: usize>(
             Ok(false) => break,
             Err(error) => {
                 let line = error.position().map_or(1, csv::Position::line);
-                table.report(line, "date", error.to_string(), "mend the row");
+                table.report(Code::BROKEN_ROW, line, "date", error.to_string(), "mend the row");
             }
         }
     }
@@ -214,8 +216,8 @@ impl<const N: usize> DailyTable<'_, N> {
         self.findings.push(finding.file(self.name).line(u32::try_from(line).unwrap_or(u32::MAX)));
     }
 
-    fn report(&mut self, line: u64, field: &str, message: impl Into<String>, hint: &str) {
-        self.add(line, Finding::error(message).field(field).hint(hint));
+    fn report(&mut self, code: Code, line: u64, field: &str, message: impl Into<String>, hint: &str) {
+        self.add(line, Finding::error(code, message).field(field).hint(hint));
     }
 
     fn field(&self) -> &'static str {
@@ -238,7 +240,7 @@ impl<const N: usize> DailyTable<'_, N> {
                 "give every row a date and {}",
                 self.measures.each_ref().map(|m| m.noun).join(" and ")
             );
-            return self.report(line, "date", "the row has too few cells", &hint);
+            return self.report(Code::BROKEN_ROW, line, "date", "the row has too few cells", &hint);
         };
         let mut values = [None; N];
         let mut sound = true;
@@ -259,7 +261,7 @@ impl<const N: usize> DailyTable<'_, N> {
                     }
                 };
                 let message = format!("{text} is not a date of the calendar");
-                self.report(line, "date", message, "write dates as 2019-04-30");
+                self.report(Code::NOT_A_DATE, line, "date", message, "write dates as 2019-04-30");
             }
         }
     }
@@ -283,15 +285,17 @@ impl<const N: usize> DailyTable<'_, N> {
         match found {
             Some(value) => {
                 if value > measure.unusual {
-                    let finding =
-                        Finding::warning(format!("{value} {} in a day is very much", measure.field));
+                    let finding = Finding::warning(
+                        Code::UNUSUAL,
+                        format!("{value} {} in a day is very much", measure.field),
+                    );
                     self.add(line, finding.field(measure.field).hint("check the decimal point"));
                 }
                 Some(Some(value))
             }
             None => {
                 let message = format!("{text} is not {}", measure.noun);
-                self.report(line, measure.field, message, measure.hint);
+                self.report(Code::NOT_A_NUMBER, line, measure.field, message, measure.hint);
                 None
             }
         }
@@ -304,6 +308,7 @@ impl<const N: usize> DailyTable<'_, N> {
             match written.date(layout) {
                 Some(date) => rows.push((date, line, values)),
                 None if layout.is_some() => self.report(
+                    Code::DAY_OR_MONTH,
                     line,
                     "date",
                     "day and month stand the other way round here",
@@ -320,12 +325,13 @@ impl<const N: usize> DailyTable<'_, N> {
                     let already = format!("{date} stands in row {first} already");
                     if *before == row.2 {
                         let message = format!("{already}, with the same amount");
-                        let finding =
-                            Finding::warning(message).field("date").hint("take one of the rows out");
+                        let finding = Finding::warning(Code::DUPLICATE, message)
+                            .field("date")
+                            .hint("take one of the rows out");
                         self.add(row.1, finding);
                     } else {
                         let message = format!("{already}, with another amount");
-                        self.report(row.1, "date", message, "keep the row that is right");
+                        self.report(Code::DUPLICATE, row.1, "date", message, "keep the row that is right");
                     }
                 }
                 _ => days.push(row),
@@ -335,7 +341,13 @@ impl<const N: usize> DailyTable<'_, N> {
         let measured = days.iter().any(|(_, _, values)| values.iter().all(Option::is_some));
         if !measured && !self.findings.iter().any(Finding::is_error) {
             let noun = self.measures.first().map_or("", |measure| measure.noun);
-            self.report(1, "date", format!("has no day with {noun}"), "give a row for each day");
+            self.report(
+                Code::SHORT_RECORD,
+                1,
+                "date",
+                format!("has no day with {noun}"),
+                "give a row for each day",
+            );
         }
         self.findings.sort_by_key(|finding| finding.place.line);
         (days.into_iter().map(|(date, _, values)| (date, values)).collect(), self.findings)
@@ -361,6 +373,7 @@ impl<const N: usize> DailyTable<'_, N> {
             (Some(day), Some(month)) => {
                 let message = format!("the day comes first in row {day}, the month in row {month}");
                 self.report(
+                    Code::DAY_OR_MONTH,
                     day.min(month),
                     "date",
                     message,
@@ -371,6 +384,7 @@ impl<const N: usize> DailyTable<'_, N> {
             (None, None) => {
                 let message = "no row tells whether the day or the month comes first";
                 self.report(
+                    Code::DAY_OR_MONTH,
                     first,
                     "date",
                     message,
@@ -389,13 +403,13 @@ impl<const N: usize> DailyTable<'_, N> {
             let message = format!("{} days have no amount, the first of them in this row", lines.len());
             let hint = "they stay unknown; a dry day is written 0";
             let field = self.field();
-            self.add(*first, Finding::note(message).field(field).hint(hint));
+            self.add(*first, Finding::note(Code::UNMEASURED, message).field(field).hint(hint));
         }
         if let Some(first) = self.traces.first().copied() {
             let message =
                 format!("{} traces of rain count as 0 mm, the first of them in this row", self.traces.len());
             let field = self.field();
-            self.add(first, Finding::note(message).field(field));
+            self.add(first, Finding::note(Code::TRACES, message).field(field));
         }
         let gaps: Vec<(NaiveDate, &Found<N>, i64)> = days
             .iter()
@@ -405,10 +419,10 @@ impl<const N: usize> DailyTable<'_, N> {
             .collect();
         for (before, (date, line, _), missing) in gaps.iter().take(MOST_GAPS) {
             let message = format!("{missing} days have no row between {before} and {date}");
-            self.add(*line, Finding::note(message).field("date").hint("they stay unknown"));
+            self.add(*line, Finding::note(Code::GAP, message).field("date").hint("they stay unknown"));
         }
         if let Some(more) = gaps.len().checked_sub(MOST_GAPS).filter(|more| *more > 0) {
-            self.add(1, Finding::note(format!("{more} more gaps without rows")).field("date"));
+            self.add(1, Finding::note(Code::GAP, format!("{more} more gaps without rows")).field("date"));
         }
     }
 }

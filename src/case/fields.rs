@@ -1,6 +1,7 @@
 //! Whom a case is about, and what is to be planted.
 
-use super::{required, required_if};
+use super::given::{required, required_if};
+use crate::finding::Code;
 use crate::plan::field::{Field, Spacing};
 use crate::plan::group::Member;
 use crate::plan::multiply::Sizing;
@@ -44,10 +45,20 @@ pub(super) fn read(root: &TomlTable<'_>, assumptions: &Assumptions) -> Fields {
     let field = if measured || (table.is_given() && !may_lack) { read_field(&table, spacing) } else { None };
     match kind {
         Some(Kind::Zone) if measured => {
-            root.problem("field", "a zone has no field", "take its sizes out, or write kind = \"farm\"");
+            root.problem(
+                Code::NO_USE,
+                "field",
+                "a zone has no field",
+                "take its sizes out, or write kind = \"farm\"",
+            );
         }
         Some(Kind::Zone) if at_hand.is_given() => {
-            root.problem("at_hand", "a zone has nothing at hand", "take it out, or write kind = \"farm\"");
+            root.problem(
+                Code::NO_USE,
+                "at_hand",
+                "a zone has nothing at hand",
+                "take it out, or write kind = \"farm\"",
+            );
         }
         Some(Kind::Farm | Kind::Group { .. }) if !table.is_given() && !may_lack => {
             root.missing("field", "add [field] with area_m2 = …, or with length_m and width_m");
@@ -55,14 +66,24 @@ pub(super) fn read(root: &TomlTable<'_>, assumptions: &Assumptions) -> Fields {
         _ => {}
     }
     if measured && names_farms {
-        root.problem("farm", "a common field and farms with fields both stand here", "keep one of them");
+        root.problem(
+            Code::CONFLICT,
+            "farm",
+            "a common field and farms with fields both stand here",
+            "keep one of them",
+        );
     }
     if zone.is_given() && !matches!(kind, Some(Kind::Zone) | None) {
-        root.problem("zone", "only a zone has a table [zone]", "write kind = \"zone\", or take it out");
+        root.problem(
+            Code::NO_USE,
+            "zone",
+            "only a zone has a table [zone]",
+            "write kind = \"zone\", or take it out",
+        );
     }
     let farms = read_farms(farms, spacing, assumptions);
     if !farms.is_empty() && matches!(kind, Some(Kind::Farm | Kind::Zone)) {
-        root.problem("farm", "only a group has farms", "write kind = \"group\"");
+        root.problem(Code::NO_USE, "farm", "only a group has farms", "write kind = \"group\"");
     }
 
     let sizings = [("bed-season", Sizing::BedSeason), ("first-planting", Sizing::FirstPlanting)];
@@ -91,7 +112,12 @@ fn read_kind(
     if let (Some(members), Some(farms)) = (members, counted)
         && members != farms
     {
-        group.problem("members", format!("{farms} farms are named, not {members}"), "take members out");
+        group.problem(
+            Code::MISMATCH,
+            "members",
+            format!("{farms} farms are named, not {members}"),
+            "take members out",
+        );
     }
     match (named, group.is_given()) {
         (Some(Kind::Group { .. }), _) if counted.is_some() => counted.map(|members| Kind::Group { members }),
@@ -100,6 +126,7 @@ fn read_kind(
         }
         (Some(Kind::Group { .. }), false) => {
             root.problem(
+                Code::MISSING_FIELD,
                 "kind",
                 "a group needs its table [group], or its farms",
                 "add [group] with members = …, or a [[farm]] for each",
@@ -108,6 +135,7 @@ fn read_kind(
         }
         (Some(_), true) => {
             root.problem(
+                Code::NO_USE,
                 "kind",
                 "only a group has a table [group]",
                 "write kind = \"group\", or take [group] out",
@@ -143,7 +171,7 @@ fn read_farms(tables: Vec<TomlTable<'_>>, usual: Option<Spacing>, assumptions: &
         if let Some(name) = &name
             && farms.iter().any(|farm| farm.name == *name)
         {
-            table.problem("name", "another farm has the same name", "tell the two apart");
+            table.problem(Code::DUPLICATE, "name", "another farm has the same name", "tell the two apart");
         }
         table.finish();
         farms.extend(name.zip(field).map(|(name, field)| Member { name, field }));
@@ -161,6 +189,7 @@ fn read_field(table: &TomlTable<'_>, spacing: Option<Spacing>) -> Option<Field> 
     match (table.has("area_m2"), has_side) {
         (true, true) => {
             table.problem(
+                Code::CONFLICT,
                 "area_m2",
                 "area_m2 and length_m or width_m both stand here",
                 "keep the area, or the two sides",
@@ -174,7 +203,7 @@ fn read_field(table: &TomlTable<'_>, spacing: Option<Spacing>) -> Option<Field> 
             let (length, width) = (length?, width?);
             if !areas.contains(&(length * width)) {
                 let message = format!("{length} m by {width} m is more than any field");
-                table.problem("length_m", message, "check the two sides");
+                table.problem(Code::OUT_OF_RANGE, "length_m", message, "check the two sides");
                 return None;
             }
             let sides = Some((Metres(length), Metres(width)));
@@ -198,6 +227,7 @@ fn read_spacing(table: &TomlTable<'_>, usual: Spacing, assumptions: &Assumptions
     match (ridges, mounds) {
         (true, true) => {
             table.problem(
+                Code::CONFLICT,
                 "mound_spacing_m",
                 "ridges and mounds both stand here",
                 "keep the ridge and plant spacing, or the mounds",

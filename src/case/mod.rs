@@ -2,28 +2,38 @@
 
 mod daily;
 mod fields;
+mod given;
 mod records;
 mod season;
+mod starter;
 mod store;
 mod water;
 
 pub use daily::DateLayout;
+pub use given::Open;
 pub use records::{TemperatureDay, read_rain, read_temperatures};
+pub use season::found_in_words;
+pub use starter::Starter;
 
-use std::io;
+use given::required;
 
-use crate::finding::Finding;
+use crate::finding::{Code, Finding};
 use crate::plan::after::{Maturity, Variety};
 use crate::plan::{Assumptions, Case, Event, Kind, Metres, Place, StepKind};
 use crate::toml_reader::{self, Source, TomlTable};
-
-/// Reads files that a case names, relative to the case.
-pub type Open<'a> = &'a dyn Fn(&str) -> io::Result<Vec<u8>>;
 
 /// Reads a case.
 ///
 /// `name` is the file's name as the user knows it; `open` reads files the
 /// case names.
+///
+/// ```
+/// let no_files = |_: &str| Err(std::io::Error::from(std::io::ErrorKind::NotFound));
+/// let text = "name = \"A farm\"\nharvest = \"2027-02-30\"";
+/// let findings = kabla::case::read("farm.toml", text, &no_files).unwrap_err();
+/// let mistake = findings.iter().find(|finding| finding.code == kabla::finding::Code::NOT_A_DATE);
+/// assert_eq!(mistake.expect("no such day").place.line, Some(2));
+/// ```
 ///
 /// # Errors
 /// All problems of the case and of the records it names, each with its line,
@@ -51,17 +61,27 @@ fn read_root(source: &Source<'_>, root: &TomlTable<'_>, open: Open<'_>) -> Optio
     let topics = StepKind::ALL.map(|topic| (topic.name(), topic));
     let done = root.choice("done", &topics);
     if done.is_some() && !root.has("today") {
-        root.problem("done", "what is done tells nothing without a day", "write today = … as well");
+        root.problem(
+            Code::MISSING_FIELD,
+            "done",
+            "what is done tells nothing without a day",
+            "write today = … as well",
+        );
     }
 
     let assumptions = read_assumptions(root);
     let fields = fields::read(root, &assumptions);
     let kind = fields.kind;
     if root.has("harvest_until") && !matches!(kind, Some(Kind::Zone) | None) {
-        root.problem("harvest_until", "only a zone digs on many days", "take the line out");
+        root.problem(Code::NO_USE, "harvest_until", "only a zone digs on many days", "take the line out");
     }
     if harvest.zip(harvest_until).is_some_and(|(first, last)| last < first) {
-        root.problem("harvest_until", "lies before the harvest begins", "check the two dates");
+        root.problem(
+            Code::WRONG_ORDER,
+            "harvest_until",
+            "lies before the harvest begins",
+            "check the two dates",
+        );
     }
     let place = read_place(root.table("place"));
     let table = root.table("season");
@@ -101,39 +121,6 @@ fn read_root(source: &Source<'_>, root: &TomlTable<'_>, open: Open<'_>) -> Optio
         today,
         assumptions,
     })
-}
-
-/// Reports a field that is absent; a field that is there but wrong has been reported.
-fn required<T>(table: &TomlTable<'_>, key: &'static str, hint: &str, value: Option<T>) -> Option<T> {
-    required_if(true, table, key, hint, value)
-}
-
-fn required_if<T>(
-    wanted: bool,
-    table: &TomlTable<'_>,
-    key: &'static str,
-    hint: &str,
-    value: Option<T>,
-) -> Option<T> {
-    if wanted && value.is_none() && !table.has(key) {
-        table.missing(key, hint);
-    }
-    value
-}
-
-/// The bytes of a file that a field names.
-fn open_named(table: &TomlTable<'_>, key: &'static str, path: &str, open: Open<'_>) -> Option<Vec<u8>> {
-    match open(path) {
-        Ok(bytes) => Some(bytes),
-        Err(error) => {
-            table.problem(
-                key,
-                format!("{path} cannot be read: {error}"),
-                "name the file relative to the case",
-            );
-            None
-        }
-    }
 }
 
 fn read_place(place: TomlTable<'_>) -> Option<Place> {
@@ -193,7 +180,12 @@ fn read_assumptions(root: &TomlTable<'_>) -> Assumptions {
         ("onset_early_percent", "onset_late_percent"),
     ] {
         if assumptions.get(first) > assumptions.get(last) {
-            table.problem(first, format!("is greater than {last}"), "swap the two, or give both");
+            table.problem(
+                Code::WRONG_ORDER,
+                first,
+                format!("is greater than {last}"),
+                "swap the two, or give both",
+            );
         }
     }
     table.finish();

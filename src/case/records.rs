@@ -5,7 +5,7 @@ use std::ops::RangeInclusive;
 use chrono::NaiveDate;
 
 use super::daily::{self, DateLayout, Measure};
-use crate::finding::Finding;
+use crate::finding::{Code, Finding};
 use crate::plan::Celsius;
 use crate::plan::season::RainRecord;
 
@@ -82,7 +82,7 @@ pub fn read_temperatures(
             "on {} days the greatest temperature lies below the least, first on {first}",
             crossed.len()
         );
-        let finding = Finding::error(message).file(name).field("tmax");
+        let finding = Finding::error(Code::WRONG_ORDER, message).file(name).field("tmax");
         findings.push(finding.hint("check whether the two columns are swapped"));
     }
     (known, findings)

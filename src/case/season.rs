@@ -2,8 +2,10 @@
 
 use chrono::NaiveDate;
 
-use super::{DateLayout, Open, open_named, read_rain, required};
-use crate::finding::Finding;
+use super::daily::DateLayout;
+use super::given::{Open, open_named, required};
+use super::records::read_rain;
+use crate::finding::{Code, Finding};
 use crate::plan::season::{
     Chances, EndRule, MonthDay, ObservedRains, OnsetRule, RainRecord, Rains, Risk, SeasonRule, WetSeason,
     Window, wet_seasons,
@@ -29,6 +31,7 @@ pub(super) fn read(
         && (began <= harvest || (began - harvest).num_days() > 366)
     {
         season.problem(
+            Code::OUT_OF_RANGE,
             "rains_began",
             format!("{began} does not lie in the year after the harvest ({harvest})"),
             "write the day on which this season's rains began, or take the line out",
@@ -43,7 +46,12 @@ fn read_risk(season: &TomlTable<'_>) -> Risk {
     let percentile = season.number("risk_percent", 1.0..=99.0).map(Risk::Percentile);
     let risk = season.choice("risk", &named);
     if season.has("risk") && season.has("risk_percent") {
-        season.problem("risk_percent", "risk and risk_percent both stand here", "keep one of them");
+        season.problem(
+            Code::CONFLICT,
+            "risk_percent",
+            "risk and risk_percent both stand here",
+            "keep one of them",
+        );
     }
     percentile.or(risk).unwrap_or(Risk::Early)
 }
@@ -82,6 +90,7 @@ fn read_rains(
     let given = season.has("rains_begin");
     if given && season.has("rainfall_record") {
         season.problem(
+            Code::CONFLICT,
             "rainfall_record",
             "rains_begin and rainfall_record both stand here",
             "keep one of them",
@@ -90,7 +99,7 @@ fn read_rains(
     }
     if given {
         for key in OF_RECORDS.into_iter().filter(|key| season.has(key)) {
-            season.problem(key, "is for a rainfall_record only", "take the line out");
+            season.problem(Code::NO_USE, key, "is for a rainfall_record only", "take the line out");
         }
         return read_rains_begin(season, harvest);
     }
@@ -109,7 +118,12 @@ fn read_rains(
         required(season, "window_from", hint, from);
         required(season, "window_until", hint, until);
         if season.has("season") {
-            season.problem("season", "the window is named already", "keep the window, or season");
+            season.problem(
+                Code::CONFLICT,
+                "season",
+                "the window is named already",
+                "keep the window, or season",
+            );
         }
     }
     let bytes = open_named(season, "rainfall_record", &path, open)?;
@@ -159,11 +173,24 @@ fn find_season(
             _ => "the record is too short or too dry to tell the rainy seasons".to_owned(),
         };
         let key = if which.is_some() { "season" } else { "rainfall_record" };
-        season.problem(key, message, name_it);
+        season.problem(Code::SHORT_RECORD, key, message, name_it);
         return None;
     };
-    season.note("rainfall_record", wet.in_words(&found), name_it);
+    season.note(Code::SEASON_TAKEN, "rainfall_record", found_in_words(wet, &found), name_it);
     Some(Rains::Observed(observed))
+}
+
+/// How a rainy season was found, in words; `all` are the seasons of the record.
+pub fn found_in_words(chosen: &WetSeason, all: &[WetSeason]) -> String {
+    let seasons: Vec<String> =
+        all.iter().map(|wet| format!("{} to {} ({:.0} mm)", wet.from, wet.until, wet.mm)).collect();
+    format!(
+        "by its mean year the record has {} (month-day): {}; the onset is looked for from {} to {}",
+        if all.len() == 1 { "one rainy season" } else { "two rainy seasons" },
+        seasons.join(" and "),
+        chosen.window.from,
+        chosen.window.until
+    )
 }
 
 fn read_outlook(season: &TomlTable<'_>) -> Option<Chances> {
@@ -171,19 +198,29 @@ fn read_outlook(season: &TomlTable<'_>) -> Option<Chances> {
         let chances: [f64; 3] = match season.numbers(key, 0.0..=100.0)?.try_into() {
             Ok(chances) => chances,
             Err(_) => {
-                season.problem(key, "has not three chances", "write three, e.g. [30, 40, 30]");
+                season.problem(
+                    Code::MISMATCH,
+                    key,
+                    "has not three chances",
+                    "write three, e.g. [30, 40, 30]",
+                );
                 return None;
             }
         };
         if !(99.0..=101.0).contains(&chances.iter().sum::<f64>()) {
-            season.problem(key, "the chances do not add up to 100", "write per cents, e.g. [30, 40, 30]");
+            season.problem(
+                Code::MISMATCH,
+                key,
+                "the chances do not add up to 100",
+                "write per cents, e.g. [30, 40, 30]",
+            );
             return None;
         }
         Some(chances)
     };
     let (onset, rain) = (chances("outlook_onset"), chances("outlook_rain"));
     if season.has("outlook_onset") && season.has("outlook_rain") {
-        season.problem("outlook_rain", "two outlooks stand here", "keep one of them");
+        season.problem(Code::CONFLICT, "outlook_rain", "two outlooks stand here", "keep one of them");
     }
     onset.map(Chances::OfOnset).or(rain.map(Chances::OfTotal))
 }
@@ -192,7 +229,12 @@ fn month_day(season: &TomlTable<'_>, key: &'static str) -> Option<MonthDay> {
     let text = season.text(key)?;
     let day = text.parse().ok();
     if day.is_none() {
-        season.problem(key, format!("{text} is not a day of the year"), "write month-day, e.g. \"10-15\"");
+        season.problem(
+            Code::NOT_A_DATE,
+            key,
+            format!("{text} is not a day of the year"),
+            "write month-day, e.g. \"10-15\"",
+        );
     }
     day
 }
@@ -208,7 +250,7 @@ fn read_rains_begin(season: &TomlTable<'_>, harvest: Option<NaiveDate>) -> Optio
     let date = season.date("rains_begin")?;
     if let Some(harvest) = harvest {
         if date <= harvest {
-            season.problem(
+            season.problem(Code::WRONG_ORDER,
                 "rains_begin",
                 format!("the rains ({date}) begin before the harvest ({harvest}) is over"),
                 "write the rains that follow the harvest, or only their day of the year: rains_begin = \"10-15\"",
@@ -217,6 +259,7 @@ fn read_rains_begin(season: &TomlTable<'_>, harvest: Option<NaiveDate>) -> Optio
         }
         if (date - harvest).num_days() > 366 {
             season.problem(
+                Code::OUT_OF_RANGE,
                 "rains_begin",
                 format!("the rains ({date}) begin more than a year after the harvest ({harvest})"),
                 "check the years",

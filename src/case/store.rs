@@ -2,7 +2,8 @@
 
 use chrono::NaiveDate;
 
-use super::required;
+use super::given::required;
+use crate::finding::Code;
 use crate::plan::Centimetres;
 use crate::plan::progress::Check;
 use crate::plan::store::{Band, Container, Shape};
@@ -32,7 +33,7 @@ pub(super) fn read_container(table: TomlTable<'_>) -> Option<Container> {
                 let depth = bands.iter().map(|band: &Band| band.height.0).sum();
                 if !SIZES.contains(&depth) {
                     let message = format!("the bands are {depth} cm high together");
-                    table.problem("band", message, "check the heights");
+                    table.problem(Code::OUT_OF_RANGE, "band", message, "check the heights");
                     return None;
                 }
                 Some((Shape::Pot { bands }, depth))
@@ -75,7 +76,7 @@ fn read_bands(pot: &TomlTable<'_>) -> Option<Vec<Band>> {
     }
     let tables = pot.tables("band");
     if tables.is_empty() {
-        pot.problem("band", "has no band", hint);
+        pot.problem(Code::EMPTY, "band", "has no band", hint);
         return None;
     }
     let mut bands = Vec::with_capacity(tables.len());
@@ -113,6 +114,7 @@ pub(super) fn read_checks(root: &TomlTable<'_>, harvest: Option<NaiveDate>) -> V
             let earliest = before.map(|check| check.date).or(harvest);
             if earliest.is_some_and(|earliest| date <= earliest) {
                 table.problem(
+                    Code::WRONG_ORDER,
                     "date",
                     format!("{date} does not come after the harvest and the check before"),
                     "write the checks in order of date",
@@ -122,10 +124,11 @@ pub(super) fn read_checks(root: &TomlTable<'_>, harvest: Option<NaiveDate>) -> V
                 && healthy + thrown_away.unwrap_or(0) > before.healthy
             {
                 let message = format!("more roots than the {} of the check before", before.healthy);
-                table.problem("healthy", message, "count again, or mend the check before");
+                table.problem(Code::MISMATCH, "healthy", message, "count again, or mend the check before");
             }
             if sprouted.is_some_and(|sprouted| sprouted > healthy) {
                 table.problem(
+                    Code::MISMATCH,
                     "sprouted",
                     "more roots than are healthy",
                     "count the healthy roots with sprouts",

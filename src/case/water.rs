@@ -1,6 +1,9 @@
 //! The bed's climate, and where its water comes from.
 
-use super::{DateLayout, Open, required};
+use super::daily::DateLayout;
+use super::given::{Open, open_named, required};
+use super::records::read_temperatures;
+use crate::finding::Code;
 use crate::plan::seedbed::{Air, Climate, FEWEST_DAYS, Source as Spring};
 use crate::plan::{Celsius, Litres, MetresPerSecond, Millimetres};
 use crate::toml_reader::{Source, TomlTable};
@@ -33,12 +36,13 @@ fn read_monthly(table: &TomlTable<'_>, wanted: bool) -> Option<Climate> {
     if !wanted && (table.has("tmax_c") || table.has("tmin_c")) {
         let key = if table.has("tmax_c") { "tmax_c" } else { "tmin_c" };
         let message = "temperatures and temperature_record both stand here";
-        table.problem(key, message, "keep one of them");
+        table.problem(Code::CONFLICT, key, message, "keep one of them");
         return None;
     }
     let (tmax, tmin) = tmax.zip(tmin)?;
     if tmax.iter().zip(tmin.iter()).any(|(most, least)| most < least) {
         table.problem(
+            Code::WRONG_ORDER,
             "tmax_c",
             "a greatest temperature lies below the least one",
             "check whether the two lines are swapped",
@@ -51,8 +55,8 @@ fn read_monthly(table: &TomlTable<'_>, wanted: bool) -> Option<Climate> {
 fn read_record(source: &Source<'_>, table: &TomlTable<'_>, path: &str, open: Open<'_>) -> Option<Climate> {
     let layouts = [("day-first", DateLayout::DayFirst), ("month-first", DateLayout::MonthFirst)];
     let layout = table.choice("dates", &layouts);
-    let bytes = super::open_named(table, "temperature_record", path, open)?;
-    let (days, findings) = super::read_temperatures(path, &bytes, layout);
+    let bytes = open_named(table, "temperature_record", path, open)?;
+    let (days, findings) = read_temperatures(path, &bytes, layout);
     let failed = findings.iter().any(crate::finding::Finding::is_error);
     for finding in findings {
         source.add_foreign(finding);
@@ -65,6 +69,7 @@ fn read_record(source: &Source<'_>, table: &TomlTable<'_>, path: &str, open: Ope
         Err(months) => {
             let months: Vec<String> = months.iter().map(u32::to_string).collect();
             table.problem(
+                Code::SHORT_RECORD,
                 "temperature_record",
                 format!("{path} has fewer than {FEWEST_DAYS} days in these months: {}", months.join(", ")),
                 "complete the record, or write tmax_c and tmin_c instead",

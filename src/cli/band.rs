@@ -2,13 +2,13 @@
 
 use chrono::{Datelike, Days, NaiveDate};
 
-use crate::app::Outline;
+use crate::app::Band;
 
 /// Letters to the line: two weeks or less to each over a season of a year.
 const LETTERS: usize = 60;
 
 /// The season from one harvest to the next: a line of months and a line of what lies where; and what its signs mean.
-pub(super) fn season(of: &Outline) -> (String, String) {
+pub(super) fn season(of: &Band) -> (String, String) {
     let days = (of.to - of.from).num_days().max(1);
     let place = |day: NaiveDate| {
         let at = (day - of.from).num_days().clamp(0, days) * (LETTERS as i64 - 1) / days;

@@ -158,7 +158,7 @@ fn in_words(state: &PackState) -> String {
         let _ = writeln!(text, "  read by {role}, last on {on}");
     }
     for finding in &state.report.findings {
-        let _ = writeln!(text, "{finding}");
+        let _ = writeln!(text, "{}", super::hints::in_words(finding));
     }
     if !state.report.doubts.is_empty() {
         let _ = writeln!(text, "{} doubts for a reviewer:", state.report.doubts.len());

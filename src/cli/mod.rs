@@ -2,9 +2,15 @@
 #![allow(clippy::print_stdout, clippy::print_stderr)]
 
 mod band;
+mod case;
 mod clips;
+mod completions;
 mod demo;
+mod hints;
 mod language;
+mod man;
+mod output;
+mod overrides;
 mod plan;
 mod progress;
 mod rains;
@@ -12,14 +18,14 @@ mod segment;
 mod sheet;
 mod speak;
 
-use std::io::{self, Write as _};
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
-use chrono::NaiveDate;
-use clap::{Args, Parser, Subcommand};
+use clap::{CommandFactory as _, Parser, Subcommand};
 
-use crate::app::{CacheFolder, Cached, Data, Embedded, Error, Folder, Overrides, Risk, StepKind, Templates};
+use crate::app::{CacheFolder, Cached, Data, Embedded, Error, Folder, Templates, VoiceError};
+use output::{columns, print, print_json, table};
+use overrides::OverrideArguments;
 
 /// Counts a sweet potato season back from the rains, and says it on paper and
 /// aloud in the farmer's language.
@@ -47,6 +53,8 @@ enum Command {
         #[arg(long, value_name = "DIR", default_value = "kabla-demo")]
         out: PathBuf,
     },
+    /// A case to begin from, with a line on every field.
+    Case(case::Arguments),
     /// Dates and amounts of a case, each with its reason.
     Plan {
         /// The case, a TOML file.
@@ -74,55 +82,18 @@ enum Command {
     /// What a translator needs.
     #[command(subcommand)]
     Language(language::Language),
+    /// What lets a shell complete these commands.
+    Completions(completions::Arguments),
+    /// Manual pages.
+    Man(man::Arguments),
 }
 
-/// What goes before the case's own.
-#[derive(Debug, Clone, Args)]
-struct OverrideArguments {
-    /// Count from this day (year-month-day), not from the case's own.
-    #[arg(long, value_name = "DATE")]
-    today: Option<NaiveDate>,
-    /// The last step that is done: what is overdue after it is planned anew from today.
-    #[arg(long, value_name = "STEP", value_parser = topic)]
-    done: Option<StepKind>,
-    /// Time the plan by this part of the years' onsets: early, middle, late, or a percentage.
-    #[arg(long, value_name = "RISK", value_parser = risk)]
-    risk: Option<Risk>,
-    /// Store so many roots that the cuttings suffice in this many of 100 seasons.
-    #[arg(long = "sure", value_name = "PERCENT", value_parser = percent)]
-    confidence: Option<f64>,
-}
-
-impl From<OverrideArguments> for Overrides {
-    fn from(of: OverrideArguments) -> Overrides {
-        Overrides { today: of.today, done: of.done, risk: of.risk, confidence_percent: of.confidence }
-    }
-}
-
-fn topic(name: &str) -> Result<StepKind, String> {
-    let known = || StepKind::ALL.map(StepKind::name).join(", ");
-    StepKind::ALL
-        .into_iter()
-        .find(|topic| topic.name() == name)
-        .ok_or_else(|| format!("topics are {}", known()))
-}
-
-fn risk(text: &str) -> Result<Risk, String> {
-    match text {
-        "early" => Ok(Risk::Early),
-        "middle" => Ok(Risk::Middle),
-        "late" => Ok(Risk::Late),
-        other => percent(other)
-            .map(Risk::Percentile)
-            .map_err(|_| "write early, middle, late, or per cents from 1 to 99".to_owned()),
-    }
-}
-
-fn percent(text: &str) -> Result<f64, String> {
-    text.parse()
-        .ok()
-        .filter(|percent| (1.0..=99.0).contains(percent))
-        .ok_or_else(|| "write a percentage from 1 to 99".to_owned())
+/// Reads a command without running it; its first word is the program's name.
+///
+/// # Errors
+/// What clap has to say of it.
+pub fn parse(command: &[String]) -> Result<(), clap::Error> {
+    Arguments::try_parse_from(command).map(drop)
 }
 
 /// Runs the command line of this process.
@@ -164,39 +135,18 @@ pub fn run() -> ExitCode {
     }
 }
 
-/// Prints a text. Whoever closes the other end has seen enough; that is no failure.
-fn print(text: &str) -> Result<(), Error> {
-    match io::stdout().lock().write_all(text.as_bytes()) {
-        Err(error) if error.kind() != io::ErrorKind::BrokenPipe => {
-            Err(Error::Write { path: PathBuf::from("standard output"), source: error })
-        }
-        _ => Ok(()),
-    }
-}
-
-/// Rows with their columns under each other, a line each.
-fn columns<const N: usize>(rows: &[[String; N]]) -> String {
-    let widths: [usize; N] = std::array::from_fn(|column| {
-        let cells = rows.iter().filter_map(|row| row.get(column));
-        cells.map(|cell| cell.chars().count()).max().unwrap_or(0)
-    });
-    let line = |row: &[String; N]| {
-        let cells = row.iter().zip(widths).map(|(cell, width)| format!("{cell:<width$}"));
-        cells.collect::<Vec<_>>().join("  ").trim_end().to_owned() + "\n"
-    };
-    rows.iter().map(line).collect()
-}
-
-/// Prints JSON.
-fn print_json(value: &serde_json::Value) -> Result<(), Error> {
-    print(&format!("{value:#}\n"))
-}
-
 fn fail(error: &Error) -> ExitCode {
-    // Findings say themselves how much they matter.
-    let prefix = if matches!(error, Error::Input(_)) { "" } else { "error: " };
-    eprintln!("{prefix}{error}");
-    ExitCode::from(error.exit_code())
+    eprintln!("{}", hints::error_in_words(error));
+    ExitCode::from(exit_code(error))
+}
+
+/// 2 for wrong input, 3 for phrases without a recording, 1 for the rest.
+fn exit_code(error: &Error) -> u8 {
+    match error {
+        Error::Voice(VoiceError::Missing { .. }) => 3,
+        Error::Input(_) | Error::Voice(VoiceError::Bank(_)) | Error::Wording(_) | Error::Sheet(_) => 2,
+        _ => 1,
+    }
 }
 
 fn call(data: &dyn Data, root: Option<&Path>, command: Command) -> Result<(), Error> {
@@ -205,6 +155,9 @@ fn call(data: &dyn Data, root: Option<&Path>, command: Command) -> Result<(), Er
         Command::Plan { case, language, overrides, json } => {
             plan::run(data, &case, &language, overrides.into(), json)
         }
+        Command::Case(arguments) => case::run(&arguments),
+        Command::Completions(arguments) => completions::run(&arguments, Arguments::command()),
+        Command::Man(arguments) => man::run(&arguments, Arguments::command()),
         Command::Rains(arguments) => rains::run(&arguments),
         Command::Sheet(arguments) => sheet::run(data, &arguments),
         Command::Speak(arguments) => speak::run(data, arguments),

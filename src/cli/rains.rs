@@ -141,9 +141,9 @@ impl Arguments {
 }
 
 pub(super) fn run(arguments: &Arguments) -> Result<(), Error> {
-    let onset = arguments
-        .onset()
-        .map_err(|message| Error::Input(vec![app::Finding::error(message).field("--rule")]))?;
+    let onset = arguments.onset().map_err(|message| {
+        Error::Input(vec![app::Finding::error(app::Code::UNKNOWN_NAME, message).field("--rule")])
+    })?;
     let rains = app::rains(&RainsRequest {
         record: &arguments.record,
         layout: arguments.dates.map(|dates| match dates {
@@ -228,7 +228,7 @@ fn in_words(rains: &Rains) -> String {
     if !rains.findings.is_empty() {
         text.push('\n');
         for finding in &rains.findings {
-            let _ = writeln!(text, "{finding}");
+            let _ = writeln!(text, "{}", super::hints::in_words(finding));
         }
     }
     text

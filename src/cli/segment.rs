@@ -5,7 +5,7 @@ use std::path::PathBuf;
 use chrono::NaiveDate;
 use clap::Args;
 
-use super::OverrideArguments;
+use super::overrides::OverrideArguments;
 use super::progress::Bar;
 use crate::app::{self, Data, Error, MusicFiles, SegmentRequest, SegmentTime};
 
@@ -25,7 +25,7 @@ pub(super) struct Arguments {
     #[arg(long, value_name = "LENGTH", value_parser = length, requires = "week")]
     fit: Option<f64>,
     /// Instead of one segment, the plan of which segment airs in which week of the season.
-    #[arg(long, conflicts_with_all = ["week", "opening", "closing", "bed", "live"])]
+    #[arg(long, conflicts_with_all = ["week", "opening", "closing", "music", "live"])]
     season: bool,
     /// The station's signature before the voice, a sound file.
     #[arg(long, value_name = "FILE")]
@@ -35,10 +35,10 @@ pub(super) struct Arguments {
     closing: Option<PathBuf>,
     /// Music under the voice; it is cut, or comes again, as long as the voice needs.
     #[arg(long, value_name = "FILE")]
-    bed: Option<PathBuf>,
+    music: Option<PathBuf>,
     /// How far the music lies below the voice, in dB.
-    #[arg(long, value_name = "DB", value_parser = decibels, default_value = "20dB", requires = "bed")]
-    bed_below: f64,
+    #[arg(long, value_name = "DB", value_parser = decibels, default_value = "20dB", requires = "music")]
+    music_below: f64,
     /// Make no sound, but a script for a presenter who reads it live.
     #[arg(long)]
     live: bool,
@@ -93,8 +93,8 @@ pub(super) fn run(data: &dyn Data, arguments: Arguments) -> Result<(), Error> {
         fit,
         opening,
         closing,
-        bed,
-        bed_below,
+        music,
+        music_below,
         live,
         voice,
         out,
@@ -109,17 +109,17 @@ pub(super) fn run(data: &dyn Data, arguments: Arguments) -> Result<(), Error> {
         music: MusicFiles {
             opening: opening.as_deref(),
             closing: closing.as_deref(),
-            bed: bed.as_deref(),
-            bed_below,
+            bed: music.as_deref(),
+            bed_below: music_below,
         },
         live,
         out: &out,
     };
-    let Some(time) = time else { return super::demo::table(&app::season(data, request)?) };
+    let Some(time) = time else { return super::table(&app::season(data, request)?) };
     let mut bar = Bar::new();
     let segment = app::segment(data, request, time, &mut bar.callback())?;
     drop(bar);
-    super::demo::table(&segment.made)?;
+    super::table(&segment.made)?;
     match segment.missing {
         Some(missing) if !live => Err(missing),
         _ => Ok(()),

@@ -4,8 +4,8 @@ use std::path::PathBuf;
 
 use clap::{Args, ValueEnum};
 
-use super::OverrideArguments;
-use crate::app::{self, BookletRequest, Data, Error, Finding, Paper, SheetFormat, SheetRequest};
+use super::overrides::OverrideArguments;
+use crate::app::{self, BookletRequest, Code, Data, Error, Finding, Paper, SheetFormat, SheetRequest};
 
 #[derive(Debug, Args)]
 pub(super) struct Arguments {
@@ -72,7 +72,7 @@ pub(super) fn run(data: &dyn Data, arguments: &Arguments) -> Result<(), Error> {
         Print::Record => Paper::Record,
         Print::Booklet if *kind == Format::Pdf => {
             let made = app::booklet(data, BookletRequest { cases, overrides, language, out })?;
-            return super::demo::table(&[made]);
+            return super::table(&[made]);
         }
         Print::Booklet => return Err(refused("--as", "a booklet is printed", "leave --as out")),
     };
@@ -91,9 +91,9 @@ pub(super) fn run(data: &dyn Data, arguments: &Arguments) -> Result<(), Error> {
         Format::Ics => SheetFormat::Calendar,
     };
     let made = app::sheet(data, SheetRequest { case, overrides, language, format, out })?;
-    super::demo::table(&[made])
+    super::table(&[made])
 }
 
 fn refused(field: &str, message: &str, hint: &str) -> Error {
-    Error::Input(vec![Finding::error(message).field(field).hint(hint)])
+    Error::Input(vec![Finding::error(Code::CONFLICT, message).field(field).hint(hint)])
 }

@@ -4,10 +4,10 @@ use std::path::{Path, PathBuf};
 
 use clap::{Args, ValueEnum};
 
+use super::overrides::{OverrideArguments, topic};
 use super::progress::Bar;
-use super::{OverrideArguments, topic};
 use crate::app::{
-    self, Channel, ChosenClip, Data, Error, Finding, Law, MessageClips, SpeakRequest, StepKind,
+    self, Channel, ChosenClip, Code, Data, Error, Finding, Law, MessageClips, SpeakRequest, StepKind,
 };
 
 #[derive(Debug, Args)]
@@ -82,7 +82,9 @@ impl Arguments {
         ];
         let stray = given.iter().filter(|(_, given, channels)| *given && !channels.contains(&self.channel));
         let finding = |(option, ..): &(&str, bool, &[For])| {
-            Finding::error("does nothing for this channel").field(*option).hint("leave it out; see --help")
+            Finding::error(Code::NO_USE, "does nothing for this channel")
+                .field(*option)
+                .hint("leave it out; see --help")
         };
         let findings: Vec<Finding> = stray.map(finding).collect();
         if !findings.is_empty() {
@@ -127,7 +129,7 @@ pub(super) fn run(data: &dyn Data, arguments: Arguments) -> Result<(), Error> {
     let mut bar = Bar::new();
     let made = app::speak(data, request, &mut bar.callback())?;
     drop(bar);
-    super::demo::table(&made)
+    super::table(&made)
 }
 
 /// A message's clips, a line each.

@@ -2,7 +2,7 @@
 
 use chrono::{Days, NaiveDate};
 
-use super::{Caution, DateSpan, Priority, Statement, StepKind, Subject, Value};
+use super::{DateSpan, Priority, Statement, StepKind, Subject, Value, Variable};
 
 /// The statements of a message about one step: opening, the step, the
 /// cautions that belong to it, closing; empty where the plan has no such step.
@@ -74,13 +74,8 @@ pub fn told_in(statements: &[Statement], week: DateSpan) -> Vec<Statement> {
         let mut told = statement.clone();
         let over = statement.when.iter().take_while(|span| span.to < week.from).count();
         if let (1.., Some(span)) = (over, statement.when.get(over)) {
-            for (name, value) in &mut told.values {
-                match *name {
-                    "first" => *value = Value::Date(span.from),
-                    "turn" => *value = Value::Name("next"),
-                    _ => {}
-                }
-            }
+            told.set(Variable::First, Value::Date(span.from));
+            told.set(Variable::Turn, Value::Name("next"));
         }
         told
     };
@@ -121,9 +116,8 @@ pub fn for_week(statements: &[Statement], week: DateSpan) -> Vec<Item<'_>> {
     }
     let end = week.to.checked_add_days(Days::new(AHEAD_DAYS)).unwrap_or(week.to);
     for statement in statements {
-        if matches!(statement.subject, Subject::Caution(Caution::Forecast | Caution::TryFirst))
-            && !told(&items, statement)
-        {
+        let always = matches!(statement.subject, Subject::Caution(caution) if caution.always());
+        if always && !told(&items, statement) {
             items.push(Item { statement, cautions: Vec::new(), timing: Timing::Ahead, day: end });
         }
     }
@@ -177,9 +171,8 @@ pub fn in_order<'s>(statements: &'s [Statement], chosen: &[&Item<'s>]) -> Vec<&'
 /// The statements of a meeting's chapter about one step: the step, its cautions and its question; empty where
 /// the plan has no such step. Opening and closing frame the whole meeting.
 pub fn chapter(statements: &[Statement], kind: StepKind) -> Vec<Statement> {
-    let framing = |statement: &&Statement| matches!(statement.subject, Subject::Opening | Subject::Closing);
-    let mut chosen: Vec<Statement> =
-        for_step(statements, kind).into_iter().filter(|statement| !framing(statement)).cloned().collect();
+    let own = for_step(statements, kind).into_iter().filter(|statement| !statement.subject.is_framing());
+    let mut chosen: Vec<Statement> = own.cloned().collect();
     let step = chosen.iter().find(|statement| statement.subject == Subject::Step(kind)).cloned();
     chosen.extend(step.map(|step| Statement { subject: Subject::Question(kind), ..step }));
     chosen

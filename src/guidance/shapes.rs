@@ -5,6 +5,7 @@ use std::f64::consts::PI;
 
 use chrono::{Days, NaiveDate};
 
+use super::variables::facts;
 use super::{StepKind, Values};
 use crate::plan::field::Spacing;
 use crate::plan::store::{Container, Filled, Floor, Position, Root, Shape};
@@ -134,7 +135,7 @@ impl Shapes {
                 }
             },
             season: SeasonBand::of(case, plan),
-            values: super::facts(case, plan),
+            values: facts(case, plan),
         }
     }
 }

@@ -2,19 +2,22 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use super::limits::within_limits;
 use super::names;
 use super::numerals::{Number, Numerals};
-use super::pack::{Pack, wanted};
+use super::pack::{Pack, of_plans, wanted};
 use super::review_log::{ReviewLog, fingerprint};
+use super::texts::{SOURCE, TEXT_FILES, text_of};
 use super::wording::{Unit, units};
-use crate::data::{Data, Embedded};
-use crate::finding::Finding;
+use crate::data::Data;
+use crate::finding::{Code, Finding};
+use crate::guidance::{ValueInfo, ValueKind};
+use crate::plan::wordings;
 
-/// How far a file of a pack has come.
+/// How far a file of a pack has come, or the texts of plans in both files, which a pack may lack.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[non_exhaustive]
 pub struct Coverage {
-    /// The file.
+    /// The file, or [`PLANS`].
     pub file: &'static str,
     /// Texts that are translated, and still from the source as it is now.
     pub done: usize,
@@ -26,6 +29,7 @@ pub struct Coverage {
 
 /// A place that a reviewer should look at.
 #[derive(Debug, Clone, PartialEq, Eq)]
+#[non_exhaustive]
 pub struct Doubt {
     /// The file, with its line.
     pub place: String,
@@ -35,6 +39,7 @@ pub struct Doubt {
 
 /// The state of a pack.
 #[derive(Debug, Clone, PartialEq)]
+#[non_exhaustive]
 pub struct Report {
     /// Mistakes, and what should be looked at.
     pub findings: Vec<Finding>,
@@ -46,10 +51,8 @@ pub struct Report {
     pub reviews: BTreeMap<String, String>,
 }
 
-/// The files with texts.
-pub const TEXT_FILES: [&str; 2] = ["written.ftl", "spoken.ftl"];
-/// The language that all others are translated from.
-pub const SOURCE: &str = "en";
+/// The texts of plans, which a pack may lack, in place of a file.
+pub const PLANS: &str = "plans";
 /// More words between two pauses than one breath carries.
 const LONGEST_BREATH: usize = 30;
 /// Forms whose numbers are all tried.
@@ -57,18 +60,8 @@ const MOST_FORMS: usize = 100;
 /// Numbers that messages may hold.
 const GREATEST_NUMBER: u32 = 999_999;
 
-/// A file of a pack; of the source language the program's own where `data` has none. `None` where there is none that
-/// can be read. Texts have the names of CLDR that
-/// they do not give themselves.
-pub(super) fn text_of(data: &dyn Data, tag: &str, file: &str) -> Option<String> {
-    let path = format!("locales/{tag}/{file}");
-    let own = data.read(&path).or_else(|| (tag == SOURCE).then(|| Embedded.read(&path)).flatten())?;
-    let text = within_limits(&path, String::from_utf8(own.into_owned()).ok()?).ok()?;
-    Some(if TEXT_FILES.contains(&file) { names::with_names(tag, file, text) } else { text })
-}
-
-/// Checks a pack. `known` are the values that messages may use; `covered` says whether a font has a letter.
-pub fn check(data: &dyn Data, tag: &str, known: &BTreeSet<String>, covered: &dyn Fn(char) -> bool) -> Report {
+/// Checks a pack. `covered` says whether a font has a letter.
+pub fn check(data: &dyn Data, tag: &str, covered: &dyn Fn(char) -> bool) -> Report {
     let mut report =
         Report { findings: Vec::new(), coverage: Vec::new(), doubts: Vec::new(), reviews: BTreeMap::new() };
     let pack = Pack::load(data, tag);
@@ -78,6 +71,7 @@ pub fn check(data: &dyn Data, tag: &str, known: &BTreeSet<String>, covered: &dyn
     let log = ReviewLog::load(data, tag);
     report.findings.extend(log.findings.iter().cloned());
     report.reviews = log.reviews();
+    let mut plans = Coverage { file: PLANS, done: 0, all: 0, reviewed: 0 };
     for file in TEXT_FILES {
         let (Some(source), Some(text)) = (text_of(data, SOURCE, file), text_of(data, tag, file)) else {
             continue;
@@ -85,10 +79,17 @@ pub fn check(data: &dyn Data, tag: &str, known: &BTreeSet<String>, covered: &dyn
         let path = format!("locales/{tag}/{file}");
         let (source, own) = (units(&source), units(&text));
         let mut look = Look { path: &path, file, tag, log: &log, findings: &mut report.findings };
-        report.coverage.push(look.compare(&source, &own));
+        let of_plans: BTreeSet<String> = of_plans(file).into_iter().collect();
+        let needed = wanted(file).into_iter().filter(|id| !of_plans.contains(id)).collect();
+        report.coverage.push(look.compare(file, &needed, &source, &own));
+        let more = look.compare(PLANS, &of_plans, &source, &own);
+        plans.done += more.done;
+        plans.all += more.all;
+        plans.reviewed += more.reviewed;
         look.extra(&source, &own);
         for unit in &own {
-            look.values(unit, &source, known);
+            look.values(unit, &source);
+            look.selectors(unit);
             look.letters(unit, covered);
             look.names(unit);
             if file == "spoken.ftl" {
@@ -98,11 +99,13 @@ pub fn check(data: &dyn Data, tag: &str, known: &BTreeSet<String>, covered: &dyn
         }
         report.doubts.extend(doubts(&path, &text));
     }
+    report.coverage.push(plans);
     if let Some(text) = text_of(data, tag, "numbers.rbnf") {
         let path = format!("locales/{tag}/numbers.rbnf");
         report.doubts.extend(doubts(&path, &text));
     }
     if let Ok(pack) = &pack {
+        report.findings.extend(pack.lacks_of_plan());
         report.findings.extend(pack.phrases().err().unwrap_or_default());
         report.findings.extend(gaps(pack.numerals(), &format!("locales/{tag}/numbers.rbnf")));
     }
@@ -123,14 +126,19 @@ impl Look<'_> {
         self.findings.push(finding.file(self.path).line(unit.line).field(&unit.id));
     }
 
-    /// Counts what is translated; what is missing is reported by the pack's reader.
-    fn compare(&mut self, source: &[Unit], own: &[Unit]) -> Coverage {
-        let ids: BTreeSet<String> = wanted(self.file).into_iter().collect();
-        let of = |units: &'_ [Unit], id: &str| units.iter().find(|unit| unit.id == id).cloned();
-        let mut coverage = Coverage { file: self.file, done: 0, all: 0, reviewed: 0 };
+    /// Counts which of the texts `ids` are translated; what is missing is reported by the pack's reader.
+    fn compare(
+        &mut self,
+        of: &'static str,
+        ids: &BTreeSet<String>,
+        source: &[Unit],
+        own: &[Unit],
+    ) -> Coverage {
+        let find = |units: &'_ [Unit], id: &str| units.iter().find(|unit| unit.id == id).cloned();
+        let mut coverage = Coverage { file: of, done: 0, all: 0, reviewed: 0 };
         for unit in source.iter().filter(|unit| ids.contains(&unit.id)) {
             coverage.all += 1;
-            let Some(translated) = of(own, &unit.id) else { continue };
+            let Some(translated) = find(own, &unit.id) else { continue };
             if self.tag == SOURCE {
                 coverage.done += 1;
                 coverage.reviewed +=
@@ -138,27 +146,26 @@ impl Look<'_> {
                 continue;
             }
             if translated.is_untranslated(unit) {
-                let finding = Finding::warning("is still the English text");
+                let finding = Finding::warning(Code::UNTRANSLATED, "is still the English text");
                 self.add(&translated, finding.hint("translate it, or put the comment \"# same\" above it"));
                 continue;
             }
             let entry = self.log.entry(self.file, &unit.id);
             match entry {
                 Some(entry) if entry.source != fingerprint(&unit.text) => {
-                    let finding = Finding::warning("the English text has changed since this was translated");
-                    self.add(
-                        &translated,
-                        finding.hint(format!("it now reads: {}; then run: kabla language keep", unit.text)),
+                    let finding = Finding::warning(
+                        Code::OUTDATED,
+                        "the English text has changed since this was translated",
                     );
+                    self.add(&translated, finding.hint(format!("it now reads: {}", unit.text)));
                     continue;
                 }
                 Some(entry) if entry.by.is_some() && entry.text != fingerprint(&translated.text) => {
-                    let finding =
-                        Finding::note("the text has changed since it was reviewed: the review is dropped");
-                    self.add(
-                        &translated,
-                        finding.hint("have it read again, then run: kabla language review"),
+                    let finding = Finding::note(
+                        Code::REVIEW_DROPPED,
+                        "the text has changed since it was reviewed: the review is dropped",
                     );
+                    self.add(&translated, finding.hint("have it read again"));
                 }
                 _ => {}
             }
@@ -180,44 +187,53 @@ impl Look<'_> {
             if !used {
                 self.add(
                     unit,
-                    Finding::warning("nothing uses this message").hint("take it out, or check its name"),
+                    Finding::warning(Code::UNUSED_MESSAGE, "nothing uses this message")
+                        .hint("take it out, or check its name"),
                 );
             }
         }
     }
 
-    /// Values that do not exist here, and selectors that can never choose.
-    fn values(&mut self, unit: &Unit, source: &[Unit], known: &BTreeSet<String>) {
+    /// Values that do not exist here, and those that nobody can say.
+    fn values(&mut self, unit: &Unit, source: &[Unit]) {
         let here = source.iter().find(|of| of.id == unit.id).map(|of| &of.variables);
-        let of_days =
-            ["day", "month", "year", "weekday", "week", "ethiopic_day", "ethiopic_month", "ethiopic_year"];
-        let of_parts = ["n", "from", "to", "event", "days"];
         for variable in &unit.variables {
-            let allowed = here.is_some_and(|here| here.contains(variable))
-                || known.contains(variable)
-                || of_days.contains(&variable.as_str())
-                || of_parts.contains(&variable.as_str());
-            if !allowed {
-                let finding = Finding::error(format!("${variable} is not a value that messages may use"));
-                self.add(unit, finding.hint("see the README for the values there are"));
+            let value = ValueInfo::of(variable);
+            let in_source = here.is_some_and(|here| here.contains(variable));
+            if !in_source && !value.is_some_and(|value| value.is_common) {
+                let finding = Finding::error(
+                    Code::UNKNOWN_VALUE,
+                    format!("${variable} is not a value that messages may use"),
+                );
+                self.add(unit, finding.hint("docs/translate.md tells the values there are"));
+            } else if self.file == "spoken.ftl"
+                && !value.is_some_and(|value| value.is_spoken)
+                && !is_of_plan(&unit.id, variable)
+            {
+                let finding = Finding::error(Code::UNKNOWN_VALUE, format!("${variable} cannot be said"));
+                self.add(unit, finding.hint("take it out: texts of the case are printed, never spoken"));
             }
         }
-        const NAMES: [(&str, &[&str]); 4] = [
-            ("turn", &["first", "next", "other"]),
-            ("kind", &["farm", "group", "zone", "other"]),
-            ("layout", &["ridges", "mounds", "own", "other"]),
-            ("layer_widths", &["even", "uneven", "other"]),
-        ];
+    }
+
+    /// Selectors that can never choose.
+    fn selectors(&mut self, unit: &Unit) {
         const PLURALS: [&str; 6] = ["zero", "one", "two", "few", "many", "other"];
         for (variable, keys) in &unit.selectors {
-            let names = NAMES.iter().find(|(name, _)| name == variable).map(|(_, names)| *names);
-            let possible = |key: &str| match names {
+            let names = match ValueInfo::of(variable).map(|value| value.kind) {
+                Some(ValueKind::Choice(names)) => Some([names, &["other"]].concat()),
+                _ => None,
+            };
+            let possible = |key: &str| match &names {
                 Some(names) => names.contains(&key),
                 None => PLURALS.contains(&key) || key.parse::<f64>().is_ok(),
             };
             for key in keys.iter().filter(|key| !possible(key)) {
-                let finding = Finding::error(format!("the variant [{key}] of ${variable} is never chosen"));
-                let hint = names.map_or("write a plural category or a number".to_owned(), |names| {
+                let finding = Finding::error(
+                    Code::DEAD_VARIANT,
+                    format!("the variant [{key}] of ${variable} is never chosen"),
+                );
+                let hint = names.as_ref().map_or("write a plural category or a number".to_owned(), |names| {
                     format!("variants are {}", names.join(", "))
                 });
                 self.add(unit, finding.hint(hint));
@@ -229,13 +245,15 @@ impl Look<'_> {
     fn names(&mut self, unit: &Unit) {
         let Some(cldr) = names::cldr(self.tag, &unit.id) else { return };
         if unit.literals.len() != cldr.len() {
-            let finding = Finding::note(format!("the pack's own names; CLDR has {}", cldr.join(", ")));
+            let finding =
+                Finding::note(Code::OWN_NAMES, format!("the pack's own names; CLDR has {}", cldr.join(", ")));
             return self.add(unit, finding.hint("take the message out to have CLDR's"));
         }
         let pairs = unit.literals.iter().zip(&cldr).filter(|(own, cldr)| own.trim() != **cldr);
         let other: Vec<String> = pairs.map(|(own, cldr)| format!("{} (CLDR: {cldr})", own.trim())).collect();
         if !other.is_empty() {
-            let finding = Finding::note(format!("the pack's own names: {}", other.join(", ")));
+            let finding =
+                Finding::note(Code::OWN_NAMES, format!("the pack's own names: {}", other.join(", ")));
             self.add(unit, finding.hint("take the message out to have CLDR's"));
         }
     }
@@ -249,7 +267,7 @@ impl Look<'_> {
             .collect();
         if !lacking.is_empty() {
             let letters: String = lacking.into_iter().collect();
-            let finding = Finding::warning(format!("no font has {letters}"));
+            let finding = Finding::warning(Code::NO_FONT, format!("no font has {letters}"));
             self.add(
                 unit,
                 finding.hint("put a font that has them into fonts/, or write it in other letters"),
@@ -268,7 +286,10 @@ impl Look<'_> {
         // A selector's variants stand side by side here; only one of them is said.
         let variants = unit.selectors.iter().map(|(_, keys)| keys.len()).max().unwrap_or(1).max(1);
         if longest / variants > LONGEST_BREATH {
-            let finding = Finding::warning(format!("a sentence has about {} words", longest / variants));
+            let finding = Finding::warning(
+                Code::LONG_SENTENCE,
+                format!("a sentence has about {} words", longest / variants),
+            );
             self.add(unit, finding.hint("part it, so that it can be said in one breath"));
         }
     }
@@ -285,12 +306,19 @@ impl Look<'_> {
             .filter(|word| !word.chars().any(vowel))
             .collect();
         for word in short {
-            let finding = Finding::warning(format!(
-                "\"{word}\" looks like an abbreviation, which nobody can read aloud"
-            ));
+            let finding = Finding::warning(
+                Code::ABBREVIATION,
+                format!("\"{word}\" looks like an abbreviation, which nobody can read aloud"),
+            );
             self.add(unit, finding.hint("write it out"));
         }
     }
+}
+
+/// Whether a value is one of a reason's or a remark's own.
+fn is_of_plan(id: &str, variable: &str) -> bool {
+    let wording = wordings().find(|wording| wording.code == id);
+    wording.is_some_and(|wording| wording.values.iter().any(|(name, _)| *name == variable))
 }
 
 /// Lines `# doubt: …`.
@@ -315,7 +343,8 @@ fn gaps(numerals: &Numerals, path: &str) -> Vec<Finding> {
             Number::rounded(f64::from(*number), 0).is_none_or(|number| numerals.say(number, form).is_err())
         });
         if let Some(number) = gap {
-            let finding = Finding::warning(format!("the form {form} has no words for {number}"));
+            let finding =
+                Finding::warning(Code::NO_NUMBER_WORDS, format!("the form {form} has no words for {number}"));
             findings
                 .push(finding.file(path).field(form).hint(format!("messages may need numbers up to {last}")));
         }

@@ -1,6 +1,6 @@
 //! How large a pack's files may be, so that no file keeps the program busy without end.
 
-use crate::finding::Finding;
+use crate::finding::{Code, Finding};
 
 /// Bytes of one file. The packs of the program have a tenth of it.
 const MOST_BYTES: usize = 1_000_000;
@@ -13,14 +13,18 @@ const DEEPEST_BRACES: usize = 50;
 /// A finding with `file` and, where it has one, its line.
 pub(super) fn within_limits(file: &str, text: String) -> Result<String, Finding> {
     if text.len() > MOST_BYTES {
-        let finding = Finding::error(format!("has {} bytes, more than {MOST_BYTES}", text.len()));
+        let finding =
+            Finding::error(Code::TOO_LARGE, format!("has {} bytes, more than {MOST_BYTES}", text.len()));
         return Err(finding
             .file(file)
             .hint("a pack's file is far smaller; take out what does not belong in it"));
     }
     match file.ends_with(".ftl").then(|| too_deep(&text)).flatten() {
         Some(line) => {
-            let finding = Finding::error(format!("braces stand deeper than {DEEPEST_BRACES} in each other"));
+            let finding = Finding::error(
+                Code::TOO_LARGE,
+                format!("braces stand deeper than {DEEPEST_BRACES} in each other"),
+            );
             Err(finding.file(file).line(line).hint("take some of them out"))
         }
         None => Ok(text),

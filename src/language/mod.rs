@@ -11,6 +11,7 @@
 
 mod check;
 pub mod dates;
+mod labels;
 mod limits;
 mod names;
 pub mod numerals;
@@ -19,13 +20,15 @@ mod piece;
 mod pseudo;
 mod review_log;
 mod template;
-mod values;
+mod texts;
 mod wording;
 
-pub use check::{Coverage, Doubt, Report, SOURCE, TEXT_FILES, check};
-pub use pack::{Direction, Filled, LABELS, Pack, Status, WordingError, Written};
+pub use check::{Coverage, Doubt, PLANS, Report, check};
+pub use labels::{Label, MessageId};
+pub use pack::{Direction, Filled, Pack, PlanLabel, Status, WordingError, Written};
 pub use piece::{Intonation, Pause, Piece, Role, Words};
 pub use pseudo::{ACCENTED, MIRRORED, Pseudo};
 pub use review_log::{FILE as REVIEW_LOG_FILE, ReviewLog};
 pub use template::new_pack;
+pub use texts::{SOURCE, TEXT_FILES};
 pub use wording::Phrase;

@@ -2,6 +2,7 @@
 
 use std::borrow::Cow;
 
+use super::texts::{SOURCE, text_of};
 use super::wording::rewrite;
 use crate::data::Data;
 
@@ -26,7 +27,7 @@ impl Data for Pseudo<'_> {
             Some((tag, path.strip_prefix("locales/")?.strip_prefix(tag)?.strip_prefix('/')?))
         });
         let Some((tag, file)) = made else { return self.0.read(path) };
-        let english = super::check::text_of(self.0, super::check::SOURCE, file)?;
+        let english = text_of(self.0, SOURCE, file)?;
         let text = match file {
             "written.ftl" => rewrite(&english, if tag == ACCENTED { accented } else { mirrored }),
             "pack.toml" => {

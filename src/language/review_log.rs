@@ -8,10 +8,10 @@ use std::collections::BTreeMap;
 use chrono::NaiveDate;
 use uuid::Uuid;
 
-use super::check::{SOURCE, TEXT_FILES, text_of};
+use super::texts::{SOURCE, TEXT_FILES, text_of};
 use super::wording::{Unit, units};
 use crate::data::Data;
-use crate::finding::Finding;
+use crate::finding::{Code, Finding};
 use crate::toml_reader;
 
 /// The file in the pack's folder.
@@ -129,11 +129,11 @@ impl ReviewLog {
         }
         let wrong = |id: &String| match translated.get(id) {
             None => {
-                let finding = Finding::error(format!("{id} is not a text of {tag}"));
+                let finding = Finding::error(Code::UNKNOWN_NAME, format!("{id} is not a text of {tag}"));
                 Some(finding.hint("names are such as mark-plants or mark-plants.text"))
             }
             Some(false) => {
-                let finding = Finding::error(format!("{id} is still the English text"));
+                let finding = Finding::error(Code::UNTRANSLATED, format!("{id} is still the English text"));
                 Some(finding.hint("translate it, or put the comment \"# same\" above it"))
             }
             Some(true) => None,
@@ -185,7 +185,7 @@ impl ReviewLog {
 
     /// The file's text.
     pub fn to_toml(&self) -> String {
-        let mut text = "# Kept by `kabla language keep` and `kabla language review`: what each text was made from, and who has reviewed it.\n".to_owned();
+        let mut text = "# Kept by kabla: what each text was made from, and who has reviewed it.\n".to_owned();
         for entry in &self.entries {
             text.push_str(&format!(
                 "\n[[text]]\nfile = \"{}\"\nid = \"{}\"\nsource = \"{}\"\ntext = \"{}\"\n",

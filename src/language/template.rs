@@ -2,12 +2,14 @@
 
 use unic_langid::LanguageIdentifier;
 
-use super::check::text_of;
+use super::labels::most_letters;
 use super::names;
 use super::pack::wanted;
-use super::values::{VALUES, most_letters};
+use super::texts::{SOURCE, text_of};
 use super::wording::{Unit, units};
 use crate::data::{Data, Embedded};
+use crate::guidance::ValueInfo;
+use crate::plan::wordings;
 
 /// Shown beside English, for those who read it better.
 const BESIDE: &str = "sw";
@@ -24,7 +26,7 @@ pub fn new_pack(data: &dyn Data, tag: &LanguageIdentifier) -> Vec<(&'static str,
 }
 
 fn texts(data: &dyn Data, file: &str, tag: &LanguageIdentifier) -> String {
-    let source = units(&text_of(data, super::check::SOURCE, file).unwrap_or_default());
+    let source = units(&text_of(data, SOURCE, file).unwrap_or_default());
     let other = data
         .read(&format!("locales/{BESIDE}/{file}"))
         .or_else(|| Embedded.read(&format!("locales/{BESIDE}/{file}")));
@@ -80,12 +82,26 @@ fn help(unit: &Unit, other: &[Unit]) -> String {
         help.push_str(&format!("# {part}{BESIDE}: {}\n", commented(&beside.text)));
     }
     for variable in &unit.variables {
-        if let Some((name, meaning, example)) = VALUES.iter().find(|(name, ..)| name == variable) {
+        let code = unit.id.split('.').next().unwrap_or(&unit.id);
+        if let Some(meaning) = of_plan(variable, |of| of == code) {
+            help.push_str(&format!("#     ${variable}: {meaning}\n"));
+        } else if let Some(ValueInfo { name, meaning, example, .. }) = ValueInfo::of(variable) {
             help.push_str(&format!("#     ${name}: {meaning}, e.g. {example}\n"));
+        } else if let Some(meaning) = of_plan(variable, |_| true) {
+            // Of a message that others refer to.
+            help.push_str(&format!("#     ${variable}: {meaning}\n"));
         }
     }
     if let Some(most) = most_letters(&unit.id) {
         help.push_str(&format!("#     at most {most} letters\n"));
     }
     help
+}
+
+/// What a value means in the plan's reasons and remarks with such a code.
+fn of_plan(variable: &str, code: impl Fn(&str) -> bool) -> Option<String> {
+    let values = wordings().filter(|wording| code(wording.code)).flat_map(|wording| wording.values);
+    let (_, meaning) = values.into_iter().find(|(name, _)| *name == variable)?;
+    let mut letters = meaning.trim_end_matches('.').chars();
+    Some(letters.next()?.to_lowercase().chain(letters).collect())
 }

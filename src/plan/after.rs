@@ -2,9 +2,11 @@
 //! None of it is a promise.
 
 use chrono::{Days, NaiveDate};
-use serde::Serialize;
 
-use super::{Assumptions, DateSpan, Kilograms, SquareMetres};
+use super::defaults::Assumptions;
+use super::span::DateSpan;
+use super::units::{Kilograms, SquareMetres};
+use super::worded::coded;
 
 /// How long a variety grows.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -51,27 +53,49 @@ impl Variety {
     }
 }
 
+coded! {
+    /// Why the harvest is when it is, and so large.
+    pub enum HarvestReason {
+        /// When roots are ripe, and how long they may wait.
+        Ripe = "why-harvest-ripe" {
+            /// How long the variety grows, early, medium, late or unknown: chooses words.
+            maturity: &'static str,
+            /// Days from planting to the first ripe roots.
+            least_days: f64,
+            /// Days from planting to the last ripe roots.
+            most_days: f64,
+            /// Days that ripe roots may stay in the ground.
+            within_days: f64,
+        },
+        /// The field by what others bring home.
+        Yield = "why-yield" {
+            /// The field, square metres.
+            area_m2: SquareMetres,
+            /// Farmers' usual yield, tonnes on a hectare.
+            low: f64,
+            /// The yield of good practice, tonnes on a hectare.
+            high: f64,
+        },
+    }
+}
+
 /// The harvest to come.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Harvest {
     /// The maturity class, where the case names one.
-    #[serde(skip_serializing_if = "Option::is_none")]
     pub maturity: Option<&'static str>,
     /// First sensible day.
     pub first: NaiveDate,
     /// Last sensible day.
     pub last: NaiveDate,
     /// Why these days.
-    pub why: String,
+    pub why: HarvestReason,
     /// What the whole field gives at farmers' usual yields.
-    #[serde(rename = "yield_low_kg", skip_serializing_if = "Option::is_none")]
     pub yield_low: Option<Kilograms>,
     /// What it gives at the lower end of good practice.
-    #[serde(rename = "yield_high_kg", skip_serializing_if = "Option::is_none")]
     pub yield_high: Option<Kilograms>,
     /// Where these come from.
-    #[serde(skip_serializing_if = "String::is_empty")]
-    pub yield_why: String,
+    pub yield_why: Option<HarvestReason>,
 }
 
 /// The harvest of what is planted in `planting`.
@@ -88,29 +112,28 @@ pub fn harvest(
     };
     // A tonne on a hectare is 0.1 kg on a square metre; told in whole kilograms, rounded down.
     let kilograms = |tonnes: f64| area.map(|area| Kilograms((area.0 * tonnes / 10.0 + 1e-9).floor()));
-    let of_class =
-        variety.maturity.map_or("orange-fleshed".to_owned(), |class| format!("{}-maturing", class.name()));
     Harvest {
         maturity: variety.maturity.map(Maturity::name),
         first: after(planting.from, ripe),
         last: after(planting.to, ripe_last + a.harvest_within_days),
-        why: format!(
-            "{of_class} varieties are ripe {ripe} to {ripe_last} days after planting; within {} days after that, as weevil damage grows with age",
-            a.harvest_within_days
-        ),
+        why: HarvestReason::Ripe {
+            maturity: variety.maturity.map_or("unknown", Maturity::name),
+            least_days: ripe,
+            most_days: ripe_last,
+            within_days: a.harvest_within_days,
+        },
         yield_low: kilograms(a.yield_low_t_per_ha),
         yield_high: kilograms(a.yield_high_t_per_ha.max(a.yield_low_t_per_ha)),
-        yield_why: area.map_or_else(String::new, |area| {
-            format!(
-                "{area} at {} to {} t/ha, from farmers' usual yields to good practice; a dry or sick season gives less, or nothing",
-                a.yield_low_t_per_ha, a.yield_high_t_per_ha
-            )
+        yield_why: area.map(|area_m2| HarvestReason::Yield {
+            area_m2,
+            low: a.yield_low_t_per_ha,
+            high: a.yield_high_t_per_ha,
         }),
     }
 }
 
 /// What a serving holds of vitamin A, where the variety's carotene is known.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq)]
 pub struct VitaminA {
     /// Retinol activity equivalents in 100 g of fresh root, µg.
     pub rae_ug_per_100g_fresh: f64,

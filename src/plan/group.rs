@@ -1,7 +1,5 @@
 //! Plans for many: the shares of a group's farms, and a zone's table by field size.
 
-use serde::Serialize;
-
 use super::field::{Field, Spacing};
 use super::multiply::{self, Sizing};
 use super::units::{whole_down, whole_up};
@@ -17,12 +15,11 @@ pub struct Member {
 }
 
 /// A farm's part of what the group does together. The parts add to the group's totals.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Share {
     /// The farm.
     pub name: String,
     /// Its field.
-    #[serde(rename = "area_m2")]
     pub area: SquareMetres,
     /// Cuttings that plant it.
     pub cuttings: u32,
@@ -67,10 +64,9 @@ pub fn divide(whole: u32, weights: &[u32]) -> Vec<u32> {
 }
 
 /// What a field of some size takes.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct FieldSize {
     /// The field.
-    #[serde(rename = "area_m2")]
     pub area: SquareMetres,
     /// Cuttings that plant it.
     pub cuttings: u32,
@@ -79,7 +75,6 @@ pub struct FieldSize {
     /// Plants to mark.
     pub plants: u32,
     /// The bed.
-    #[serde(rename = "bed_area_m2")]
     pub bed: SquareMetres,
     /// Jerrycans of water a day when the bed needs most.
     pub jerrycans_per_day: u32,

@@ -1,7 +1,6 @@
 //! From the cuttings a field needs back to roots and plants, and forward again.
 
 use chrono::{Days, NaiveDate};
-use serde::Serialize;
 
 use super::units::{whole_down, whole_up};
 use super::{Assumptions, DateSpan, SquareMetres};
@@ -141,15 +140,13 @@ pub fn roots_from(plants: u32, assumptions: &Assumptions) -> u32 {
 }
 
 /// One cut of vines from the bed.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Cut {
     /// When.
-    #[serde(flatten)]
     pub when: DateSpan,
     /// Cuttings it gives.
     pub cuttings: u32,
     /// Field that they plant.
-    #[serde(rename = "area_m2")]
     pub area: SquareMetres,
 }
 

@@ -1,11 +1,11 @@
 //! What the monthly checks found, and what it means for the rest of the season.
 
 use chrono::NaiveDate;
-use serde::Serialize;
 
+use super::defaults::Assumptions;
 use super::multiply::{months_between, surviving};
+use super::remarks::Remark;
 use super::units::whole_down;
-use super::{Assumptions, Finding};
 
 /// What was found when the roots were taken out and packed again.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -21,7 +21,7 @@ pub struct Check {
 }
 
 /// A check beside what was to be expected.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Judged {
     /// When.
     pub date: NaiveDate,
@@ -44,8 +44,8 @@ pub struct Progress {
     pub at_bed: u32,
     /// Roots of those that give cuttings.
     pub sprouting: u32,
-    /// What should be known of the checks.
-    pub findings: Vec<Finding>,
+    /// What must be noticed of the checks.
+    pub remarks: Vec<Remark>,
 }
 
 /// The share that survives from one day to another when `share` survives a season.
@@ -68,7 +68,7 @@ pub fn assess(
     let first = checks.first()?;
     // Who counted what was thrown away at the first check knows better than the plan what was stored.
     let stored = first.thrown_away.map_or(stored, |thrown| first.healthy + thrown);
-    let mut findings = Vec::new();
+    let mut remarks = Vec::new();
     let mut judged = Vec::new();
     let (mut before, mut roots) = (filled, stored);
     for check in checks {
@@ -76,14 +76,8 @@ pub fn assess(
         let (expected, worst) = (after(assumptions.survival_share), after(assumptions.survival_low));
         let fast_loss = check.healthy < worst;
         if fast_loss {
-            findings.push(
-                Finding::warning(format!(
-                    "on {} only {} of {roots} roots were healthy; {expected} were to be expected, {worst} at the worst on record",
-                    check.date, check.healthy
-                ))
-                .field("kept")
-                .hint("look for the reason: damp or warm sand, wounded roots, roots that touch, weevils; change the sand, and check again in two weeks"),
-            );
+            let (day, healthy) = (check.date, check.healthy);
+            remarks.push(Remark::FastLoss { day, healthy, roots, expected, worst });
         }
         judged.push(Judged { date: check.date, healthy: check.healthy, expected, fast_loss });
         (before, roots) = (check.date, check.healthy);
@@ -98,5 +92,5 @@ pub fn assess(
     let ahead = if as_usual { usual_ahead } else { so_far.powf(days_ahead / days_so_far) };
     let at_bed = last.sprouted.unwrap_or_else(|| whole_down(f64::from(last.healthy) * ahead));
     let sprouting = last.sprouted.unwrap_or_else(|| whole_down(f64::from(at_bed) * assumptions.sprout_share));
-    Some(Progress { checks: judged, left: last.healthy, at_bed, sprouting, findings })
+    Some(Progress { checks: judged, left: last.healthy, at_bed, sprouting, remarks })
 }

@@ -1,122 +1,125 @@
 //! Dates of the steps, counted back from the rains and the harvest.
 
 use chrono::{Days, Months, NaiveDate};
-use serde::Serialize;
 
+use super::Assumptions;
+use super::remarks::Remark;
 use super::season::ExpectedRains;
-use super::{Assumptions, Finding};
+use super::span::DateSpan;
+use super::steps::StepKind;
+use super::worded::{Value, coded};
 
-/// The steps of a season, in their usual order.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize)]
-#[serde(rename_all = "kebab-case")]
-pub enum StepKind {
-    /// Choose healthy plants and put a stick beside each.
-    MarkPlants,
-    /// Take what is needed and dry it: sand.
-    GatherSand,
-    /// Look at the marked plants again.
-    CheckPlants,
-    /// Cut the vines back so that the skin toughens.
-    CutVines,
-    /// Dig and choose the roots.
-    Harvest,
-    /// Lay roots and sand in layers.
-    FillContainer,
-    /// Take out, look, throw away, pack again.
-    MonthlyCheck,
-    /// Make the bed.
-    PrepareBed,
-    /// Check for the last time and keep the sprouts.
-    LastCheck,
-    /// Lay the roots in the bed.
-    PlantBed,
-    /// Keep the bed moist.
-    WaterBed,
-    /// Cut the vines to plant.
-    CutForPlanting,
-    /// Plant them.
-    PlantField,
-    /// Try the first roots.
-    FirstHarvest,
-}
-
-impl StepKind {
-    /// All kinds in order.
-    pub const ALL: [StepKind; 14] = [
-        StepKind::MarkPlants,
-        StepKind::GatherSand,
-        StepKind::CheckPlants,
-        StepKind::CutVines,
-        StepKind::Harvest,
-        StepKind::FillContainer,
-        StepKind::MonthlyCheck,
-        StepKind::PrepareBed,
-        StepKind::LastCheck,
-        StepKind::PlantBed,
-        StepKind::WaterBed,
-        StepKind::CutForPlanting,
-        StepKind::PlantField,
-        StepKind::FirstHarvest,
-    ];
-
-    /// The step's name in plans, packs and on the command line.
-    pub fn name(self) -> &'static str {
-        match self {
-            StepKind::MarkPlants => "mark-plants",
-            StepKind::GatherSand => "gather-sand",
-            StepKind::CheckPlants => "check-plants",
-            StepKind::CutVines => "cut-vines",
-            StepKind::Harvest => "harvest",
-            StepKind::FillContainer => "fill-container",
-            StepKind::MonthlyCheck => "monthly-check",
-            StepKind::PrepareBed => "prepare-bed",
-            StepKind::LastCheck => "last-check",
-            StepKind::PlantBed => "plant-bed",
-            StepKind::WaterBed => "water-bed",
-            StepKind::CutForPlanting => "cut-for-planting",
-            StepKind::PlantField => "plant-field",
-            StepKind::FirstHarvest => "first-harvest",
-        }
+impl From<StepKind> for Value {
+    fn from(kind: StepKind) -> Value {
+        Value::Name(kind.name())
     }
 }
 
-/// Days from `from` to `to`, both included.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize)]
-pub struct DateSpan {
-    /// First day.
-    pub from: NaiveDate,
-    /// Last day; never before the first.
-    pub to: NaiveDate,
-}
-
-impl DateSpan {
-    /// A span; the days are put in order.
-    pub fn new(a: NaiveDate, b: NaiveDate) -> DateSpan {
-        DateSpan { from: a.min(b), to: a.max(b) }
-    }
-
-    /// One day.
-    pub fn day(day: NaiveDate) -> DateSpan {
-        DateSpan { from: day, to: day }
-    }
-
-    /// Whether it is one day.
-    pub fn is_day(&self) -> bool {
-        self.from == self.to
+coded! {
+    /// Why a step has its dates.
+    pub enum DateReason {
+        /// A month before the harvest.
+        MarkPlants = "why-mark-plants" {
+            /// Days before the harvest.
+            days: f64,
+            /// The day the old field is dug.
+            harvest: NaiveDate,
+        },
+        /// Sand must dry and cool.
+        GatherSand = "why-gather-sand",
+        /// Sickness may have shown since the marking.
+        CheckPlants = "why-check-plants" {
+            /// Days before the harvest, at least.
+            least_days: f64,
+            /// Days before the harvest, at most.
+            most_days: f64,
+        },
+        /// The skin must toughen.
+        CutVines = "why-cut-vines" {
+            /// Days before the harvest, at least.
+            least_days: f64,
+            /// Days before the harvest, at most.
+            most_days: f64,
+        },
+        /// As the case says.
+        Harvest = "why-harvest",
+        /// Before the roots dry out.
+        FillContainer = "why-fill-container",
+        /// Some months after filling.
+        MonthlyCheck = "why-monthly-check" {
+            /// Months since the containers were filled.
+            months: u32,
+            /// The day they were filled.
+            filled: NaiveDate,
+        },
+        /// One check stands for all that are overdue.
+        OverdueCheck = "why-overdue-check",
+        /// Before the roots go in.
+        PrepareBed = "why-prepare-bed" {
+            /// Days before the roots go to the bed.
+            days: f64,
+        },
+        /// The day the first roots go to the bed.
+        LastCheck = "why-last-check",
+        /// Counted back from the rains.
+        PlantBed = "why-plant-bed" {
+            /// The day the rains are expected.
+            rains: NaiveDate,
+            /// Weeks that vines have to grow, at least.
+            least_weeks: f64,
+            /// Weeks that vines have to grow, at most.
+            most_weeks: f64,
+        },
+        /// As soon as it still can be.
+        PlantBedLate = "why-plant-bed-late" {
+            /// The day the rains are expected.
+            rains: NaiveDate,
+            /// The day the bed was due.
+            due: NaiveDate,
+        },
+        /// Until rain does the work.
+        WaterBed = "why-water-bed",
+        /// The rains are there.
+        CutAsRainsCame = "why-cut-as-rains-came" {
+            /// The day they came.
+            began: NaiveDate,
+        },
+        /// When the rains are there.
+        CutWhenRainsCome = "why-cut-when-rains-come" {
+            /// The day the rains are expected.
+            rains: NaiveDate,
+        },
+        /// When the rains are there, which differs from year to year.
+        CutFromEarlyToLate = "why-cut-from-early-to-late" {
+            /// The day the rains are expected.
+            rains: NaiveDate,
+            /// The day by which they come in late years.
+            late: NaiveDate,
+        },
+        /// Soon after the onset.
+        PlantField = "why-plant-field" {
+            /// Days after the onset, at most.
+            days: f64,
+        },
+        /// When the roots are ripe.
+        FirstHarvest = "why-first-harvest" {
+            /// Days from planting to the first ripe roots.
+            least_days: f64,
+            /// Days from planting to the last ripe roots.
+            most_days: f64,
+        },
     }
 }
 
 /// A step with its dates and the reason for them.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Step {
     /// What to do.
-    #[serde(rename = "topic")]
     pub kind: StepKind,
     /// When.
-    #[serde(flatten)]
     pub when: DateSpan,
     /// Why then.
-    pub why: String,
+    pub why: DateReason,
 }
 
 /// All steps of a season in order of their first day.
@@ -124,8 +127,8 @@ pub struct Step {
 pub struct Timeline {
     /// The steps.
     pub steps: Vec<Step>,
-    /// What should be known about the dates.
-    pub findings: Vec<Finding>,
+    /// What must be noticed about the dates.
+    pub remarks: Vec<Remark>,
 }
 
 /// Moves a date; dates beyond the calendar stay at its end.
@@ -181,12 +184,12 @@ impl SeasonInputs {
 /// Lays out the season between the harvest and the rains.
 ///
 /// However short the dry season, and however late the work, no step comes before one
-/// it depends on: where the usual dates would, they are moved and a finding says so.
+/// it depends on: where the usual dates would, they are moved and a remark says so.
 pub fn lay_out(inputs: &SeasonInputs, assumptions: &Assumptions) -> Timeline {
     let a = assumptions;
-    let mut findings = Vec::new();
+    let mut remarks = Vec::new();
     let mut steps = Vec::with_capacity(20);
-    let mut step = |kind, when, why: String| steps.push(Step { kind, when, why });
+    let mut step = |kind, when, why: DateReason| steps.push(Step { kind, when, why });
     let spread = |day: NaiveDate| {
         DateSpan::new(day, if inputs.spread { shift(day, a.zone_span_days - 1.0) } else { day })
     };
@@ -217,7 +220,6 @@ pub fn lay_out(inputs: &SeasonInputs, assumptions: &Assumptions) -> Timeline {
     let cut_from = inputs.open(StepKind::CutForPlanting).map_or(cut_from, |today| cut_from.max(today));
     let cut = DateSpan::new(cut_from, shift(late.max(cut_from), a.planting_window_days));
 
-    let harvest_day = harvest.from;
     step(
         StepKind::MarkPlants,
         before_harvest(
@@ -225,15 +227,12 @@ pub fn lay_out(inputs: &SeasonInputs, assumptions: &Assumptions) -> Timeline {
             a.mark_days_before_harvest,
             a.mark_days_before_harvest - a.mark_within_days,
         ),
-        format!(
-            "{} days before the harvest on {harvest_day}, while healthy and sick plants can still be told apart",
-            a.mark_days_before_harvest
-        ),
+        DateReason::MarkPlants { days: a.mark_days_before_harvest, harvest: harvest.from },
     );
     step(
         StepKind::GatherSand,
         before_harvest(StepKind::GatherSand, a.gather_sand_days_before_harvest, 1.0),
-        "before the harvest, so that the sand is dry and cool when the roots are there".to_owned(),
+        DateReason::GatherSand,
     );
     step(
         StepKind::CheckPlants,
@@ -242,10 +241,10 @@ pub fn lay_out(inputs: &SeasonInputs, assumptions: &Assumptions) -> Timeline {
             a.check_days_before_harvest_first,
             a.check_days_before_harvest_last,
         ),
-        format!(
-            "{} to {} days before the harvest: sickness may have shown since the marking",
-            a.check_days_before_harvest_last, a.check_days_before_harvest_first
-        ),
+        DateReason::CheckPlants {
+            least_days: a.check_days_before_harvest_last,
+            most_days: a.check_days_before_harvest_first,
+        },
     );
     step(
         StepKind::CutVines,
@@ -254,21 +253,17 @@ pub fn lay_out(inputs: &SeasonInputs, assumptions: &Assumptions) -> Timeline {
             a.cut_vines_days_before_harvest_first,
             a.cut_vines_days_before_harvest_last,
         ),
-        format!(
-            "{} to {} days before the harvest, so that the skin toughens",
-            a.cut_vines_days_before_harvest_last, a.cut_vines_days_before_harvest_first
-        ),
+        DateReason::CutVines {
+            least_days: a.cut_vines_days_before_harvest_last,
+            most_days: a.cut_vines_days_before_harvest_first,
+        },
     );
-    step(StepKind::Harvest, harvest, "the harvest date of the case".to_owned());
-    step(StepKind::FillContainer, fill, "after some hours in shade, before the roots dry out".to_owned());
+    step(StepKind::Harvest, harvest, DateReason::Harvest);
+    step(StepKind::FillContainer, fill, DateReason::FillContainer);
 
     for (date, months) in checks(inputs, fill.from, bed_from, a) {
-        let why = match months {
-            Some(1) => format!("a month after filling on {}", fill.from),
-            Some(months) => format!("{months} months after filling on {}", fill.from),
-            None => "an earlier check is overdue".to_owned(),
-        };
-        step(StepKind::MonthlyCheck, spread(date), why);
+        let after = |months| DateReason::MonthlyCheck { months, filled: fill.from };
+        step(StepKind::MonthlyCheck, spread(date), months.map_or(DateReason::OverdueCheck, after));
     }
 
     let prepare = inputs.no_earlier(
@@ -278,78 +273,58 @@ pub fn lay_out(inputs: &SeasonInputs, assumptions: &Assumptions) -> Timeline {
     step(
         StepKind::PrepareBed,
         DateSpan::new(prepare.from.min(bed_from), prepare.to.min(bed_from)),
-        format!("in the {} days before the roots go in", a.prepare_bed_days),
+        DateReason::PrepareBed { days: a.prepare_bed_days },
     );
-    let weeks = format!(
-        "{} to {} weeks before the rains ({expected})",
-        a.bed_weeks_before_rains_last, a.bed_weeks_before_rains_first
-    );
-    let weeks =
-        if bed_from > bed_usual { format!("as soon as it can be; it was due {weeks}") } else { weeks };
     let last_check = inputs.open(StepKind::LastCheck).map_or(bed_usual.min(bed_from), |_| bed_from);
     step(
         StepKind::LastCheck,
         DateSpan::new(last_check, spread(last_check).to.min(bed_to).max(last_check)),
-        format!("on the day the first roots go to the bed, {weeks}"),
+        DateReason::LastCheck,
     );
-    step(StepKind::PlantBed, bed, format!("{weeks}, so that vines are long enough when the rains come"));
     step(
-        StepKind::WaterBed,
-        DateSpan::new(bed_from, cut.from.max(late)),
-        "from planting the bed until rain keeps it moist".to_owned(),
+        StepKind::PlantBed,
+        bed,
+        if bed_from > bed_usual {
+            DateReason::PlantBedLate { rains: expected, due: bed_usual }
+        } else {
+            DateReason::PlantBed {
+                rains: expected,
+                least_weeks: a.bed_weeks_before_rains_last,
+                most_weeks: a.bed_weeks_before_rains_first,
+            }
+        },
     );
+    step(StepKind::WaterBed, DateSpan::new(bed_from, cut.from.max(late)), DateReason::WaterBed);
     step(
         StepKind::CutForPlanting,
         cut,
         match inputs.began {
-            Some(began) => format!("the rains have come, on {began}"),
-            None if late > onset => {
-                format!("when the rains have come: from {onset}, in late years from {late}")
-            }
-            None => format!("when the rains have come, from about {onset}"),
+            Some(began) => DateReason::CutAsRainsCame { began },
+            None if late > onset => DateReason::CutFromEarlyToLate { rains: onset, late },
+            None => DateReason::CutWhenRainsCome { rains: onset },
         },
     );
-    step(
-        StepKind::PlantField,
-        cut,
-        format!("within {} days of the onset, a day or two after each cutting", a.planting_window_days),
-    );
+    step(StepKind::PlantField, cut, DateReason::PlantField { days: a.planting_window_days });
     let (ripe_first, ripe_last) = inputs.maturity;
     step(
         StepKind::FirstHarvest,
         DateSpan::new(shift(cut.from, ripe_first), shift(cut.to, ripe_last)),
-        format!("{ripe_first} to {ripe_last} days after planting"),
+        DateReason::FirstHarvest { least_days: ripe_first, most_days: ripe_last },
     );
 
     if bed_usual > bed_wanted {
-        findings.push(
-            Finding::warning(format!(
-                "the rains are expected on {expected}, too soon after the harvest for storage: the roots go to the bed on {bed_from}"
-            ))
-            .hint("plant vines from the old field instead, or sprout the roots at once and plant late"),
-        );
+        remarks.push(Remark::RainsTooSoon { rains: expected, bed: bed_from });
     }
     if first_cut > onset {
-        let came = if inputs.began.is_some() { "the rains came" } else { "the onset" };
-        findings.push(
-            Finding::warning(format!(
-                "the bed gives its first cuttings on about {first_cut}, after {came} on {onset}"
-            ))
-            .hint("plant what vines you have at the onset; the bed fills the rest"),
-        );
+        let came = if inputs.began.is_some() { "yes" } else { "no" };
+        remarks.push(Remark::BedLate { cut: first_cut, came, onset });
     }
-    let stored = (bed_from - fill.from).num_days();
-    if stored as f64 > a.storage_evidence_days {
-        findings.push(
-            Finding::warning(format!(
-                "the roots would stay {stored} days in sand, longer than the {} days the survival figures come from",
-                a.storage_evidence_days
-            ))
-            .hint("store more roots than the plan says, and ask the local extension office"),
-        );
+    let stored = u32::try_from((bed_from - fill.from).num_days()).unwrap_or(0);
+    if f64::from(stored) > a.storage_evidence_days {
+        remarks.push(Remark::LongInSand { days: stored, evidence_days: a.storage_evidence_days });
     }
     steps.sort_by_key(|step: &Step| (step.when.from, step.kind));
-    Timeline { steps, findings }
+    Timeline { steps, remarks }
 }
 
 /// The days of the monthly checks, each with the months since filling; without months

@@ -3,13 +3,10 @@
 use std::fmt;
 use std::ops::{Add, Sub};
 
-use serde::Serialize;
-
 macro_rules! units {
     ($($(#[$doc:meta])* $name:ident, $symbol:literal;)*) => {$(
         $(#[$doc])*
-        #[derive(Debug, Clone, Copy, PartialEq, PartialOrd, Default, Serialize)]
-        #[serde(transparent)]
+        #[derive(Debug, Clone, Copy, PartialEq, PartialOrd, Default)]
         pub struct $name(pub f64);
 
         impl $name {

@@ -5,7 +5,7 @@ use icalendar::{Calendar, Component, Event, EventLike, Property};
 use serde::Serialize;
 use uuid::Uuid;
 
-use super::ics::{in_language, stamp};
+use super::ics::{in_language, stamp, written};
 use crate::guidance::DateSpan;
 use crate::language::Pack;
 
@@ -114,7 +114,7 @@ pub fn airings_calendar(airings: &Airings, pack: &Pack) -> Vec<u8> {
         event.append_property(Property::new("TRANSP", "TRANSPARENT"));
         calendar.push(event.done());
     }
-    calendar.to_string().into_bytes()
+    written(&calendar)
 }
 
 /// The first group of topics is what the week is about.

@@ -7,8 +7,10 @@ use serde::Serialize;
 use super::{Drawing, SheetError, drawings};
 use crate::data::Data;
 use crate::guidance::shapes::Shapes;
-use crate::guidance::{Statement, StepKind, Subject, Table, Value, Values};
-use crate::language::{Direction, Filled, Pack, WordingError, Written};
+use crate::guidance::{
+    Choice, Measured, Quantity, Statement, StepKind, Subject, Table, Value, Values, Variable,
+};
+use crate::language::{Direction, Filled, Label, MessageId, Pack, WordingError, Written};
 
 /// The facts of one sheet.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -51,29 +53,29 @@ pub struct Facts {
 pub type Labels = BTreeMap<&'static str, String>;
 
 /// The messages of these words.
-const LABELS: &[(&str, &str)] = &[
-    ("amounts", "sheet-amounts"),
-    ("steps", "sheet-steps"),
-    ("cautions", "sheet-cautions"),
-    ("when", "sheet-when"),
-    ("page", "sheet-page"),
-    ("colon", "colon"),
-    ("semicolon", "semicolon"),
-    ("calendar", "calendar-title"),
-    ("guide", "guide-title"),
-    ("show", "guide-show"),
-    ("ask", "guide-ask"),
-    ("fold", "card-fold"),
-    ("record", "record-title"),
-    ("record_how", "record-how"),
-    ("planned", "record-planned"),
-    ("done", "record-done"),
-    ("healthy", "record-healthy"),
-    ("thrown_away", "record-thrown-away"),
-    ("sprouted", "record-sprouted"),
-    ("remark", "record-remark"),
-    ("stored", "record-stored"),
-    ("index", "booklet-index"),
+const LABELS: &[(&str, Label)] = &[
+    ("amounts", Label::SheetAmounts),
+    ("steps", Label::SheetSteps),
+    ("cautions", Label::SheetCautions),
+    ("when", Label::SheetWhen),
+    ("page", Label::SheetPage),
+    ("colon", Label::Colon),
+    ("semicolon", Label::Semicolon),
+    ("calendar", Label::CalendarTitle),
+    ("guide", Label::GuideTitle),
+    ("show", Label::GuideShow),
+    ("ask", Label::GuideAsk),
+    ("fold", Label::CardFold),
+    ("record", Label::RecordTitle),
+    ("record_how", Label::RecordHow),
+    ("planned", Label::RecordPlanned),
+    ("done", Label::RecordDone),
+    ("healthy", Label::RecordHealthy),
+    ("thrown_away", Label::RecordThrownAway),
+    ("sprouted", Label::RecordSprouted),
+    ("remark", Label::RecordRemark),
+    ("stored", Label::RecordStored),
+    ("index", Label::BookletIndex),
 ];
 
 /// A label with its value.
@@ -122,15 +124,6 @@ pub struct Measure {
     /// How many, e.g. `2 hands`.
     pub text: String,
 }
-
-/// Measures of a step: its topic, the value, the message of its unit, and its picture.
-const MEASURES: &[(StepKind, &str, &str, &str)] = &[
-    (StepKind::CutVines, "stem_hands", "unit-hand", "measure-hand"),
-    (StepKind::FillContainer, "base_joints", "unit-thumb-joint", "measure-thumb"),
-    (StepKind::WaterBed, "jerrycans", "unit-jerrycan", "measure-jerrycan"),
-    (StepKind::CutForPlanting, "cutting_hands", "unit-hand", "measure-hand"),
-    (StepKind::PlantField, "bundles", "unit-bundle", "measure-bundle"),
-];
 
 /// The work that begins in a month.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
@@ -193,9 +186,9 @@ impl Facts {
                 Direction::LeftToRight => "ltr",
                 Direction::RightToLeft => "rtl",
             },
-            title: label("sheet-title")?,
-            name: text_of(&values, "name"),
-            labels: LABELS.iter().map(|(name, id)| Ok((*name, label(id)?))).collect::<Result<_, _>>()?,
+            title: label(Label::SheetTitle)?,
+            name: text_of(&values, Variable::Name),
+            labels: LABELS.iter().map(|(name, id)| Ok((*name, label(*id)?))).collect::<Result<_, _>>()?,
             head: head(pack, &words, &values)?,
             opening: String::new(),
             amounts: amounts(pack, &words, &values)?,
@@ -212,8 +205,8 @@ impl Facts {
             match statement.subject {
                 Subject::Opening => facts.opening = pack.write_title(statement)?,
                 Subject::Closing => facts.closing = pack.write_title(statement)?,
-                Subject::Step(topic) => {
-                    let measures = measures(pack, topic, &statement.values)?;
+                Subject::Step(kind) => {
+                    let measures = measures(pack, kind, &statement.values)?;
                     let written = pack.write(statement)?;
                     facts.steps.push(Entry { measures, ..entry(facts.steps.len() + 1, written) });
                 }
@@ -255,13 +248,16 @@ fn entry(number: usize, written: Written) -> Entry {
     }
 }
 
-fn measures(pack: &Pack, topic: StepKind, values: &Values) -> Result<Vec<Measure>, WordingError> {
-    let of = MEASURES.iter().filter(|(of, ..)| *of == topic);
-    of.filter_map(|(_, name, unit, picture)| {
-        let count = value(values, name)?.clone();
-        Some(pack.label(unit, &[("n", count)]).map(|text| Measure { picture, text }))
-    })
-    .collect()
+fn measures(pack: &Pack, kind: StepKind, values: &Values) -> Result<Vec<Measure>, WordingError> {
+    let of_step = Measured::ALL.into_iter().filter(|measured| measured.step() == kind);
+    of_step
+        .filter_map(|measured| {
+            let count = value(values, measured.name())?.clone();
+            let measure = measured.measure();
+            let text = pack.label(measure, &[Variable::N.with(count)]);
+            Some(text.map(|text| Measure { picture: measure.name(), text }))
+        })
+        .collect()
 }
 
 /// The steps by the months of the pack's own calendar.
@@ -298,15 +294,15 @@ fn written(pack: &Pack, value: &Value) -> Result<Option<String>, WordingError> {
     }))
 }
 
-fn text_of(values: &Values, name: &str) -> String {
-    match value(values, name) {
+fn text_of(values: &Values, variable: Variable) -> String {
+    match value(values, variable.name()) {
         Some(Value::Text(text)) => text.clone(),
         _ => String::new(),
     }
 }
 
-fn number_of(values: &Values, name: &str) -> Option<f64> {
-    match value(values, name)? {
+fn number_of(values: &Values, variable: Variable) -> Option<f64> {
+    match value(values, variable.name())? {
         Value::Number(number, _) => Some(*number),
         _ => None,
     }
@@ -320,23 +316,24 @@ fn table_of(pack: &Pack, table: Table, statement: &Statement) -> Result<TableFac
     let columns = table.columns();
     let words = pack.with(&statement.values);
     let row = |values: &Values, brief: bool| -> Result<Vec<String>, WordingError> {
-        let cells = columns.iter().map(|(_, name)| match (*name, value(values, name)) {
-            ("false_starts", Some(_)) => pack.label("false-starts-value", values),
-            (_, Some(Value::Span(span))) if brief => pack.write_briefly(*span),
-            (_, Some(Value::Date(day))) if brief => pack.write_day(*day, "BRIEF"),
-            (_, Some(value)) => Ok(written(pack, value)?.unwrap_or_default()),
-            (_, None) => Ok(UNKNOWN.to_owned()),
-        });
+        let cells =
+            columns.iter().map(|column| match (MessageId::cell_of(*column), value(values, column.value())) {
+                (Some(message), Some(_)) => pack.label(message, values),
+                (_, Some(Value::Span(span))) if brief => pack.write_briefly(*span),
+                (_, Some(Value::Date(day))) if brief => pack.write_day(*day, "BRIEF"),
+                (_, Some(value)) => Ok(written(pack, value)?.unwrap_or_default()),
+                (_, None) => Ok(UNKNOWN.to_owned()),
+            });
         cells.collect()
     };
     let laid = |brief| statement.rows.iter().map(|values| row(values, brief)).collect::<Result<Vec<_>, _>>();
     let (rows, brief) = (laid(false)?, laid(true)?);
-    let bars = if table == Table::PlantLater { bars_of(pack, &statement.rows, &rows)? } else { Vec::new() };
+    let bars = if table.is_pictured() { bars_of(pack, &statement.rows, &rows)? } else { Vec::new() };
     Ok(TableFacts {
         subject: wording.subject.name(),
         title: wording.title,
         text: wording.text,
-        columns: columns.iter().map(|(label, _)| words.label(label)).collect::<Result<_, _>>()?,
+        columns: columns.iter().map(|column| words.label(*column)).collect::<Result<_, _>>()?,
         rows,
         brief,
         bars,
@@ -346,16 +343,16 @@ fn table_of(pack: &Pack, table: Table, statement: &Statement) -> Result<TableFac
 
 /// False starts as a part of the years, days left as a part of the most there are.
 fn bars_of(pack: &Pack, values: &[Values], cells: &[Vec<String>]) -> Result<Vec<Bars>, WordingError> {
-    let days = |row: &Values| number_of(row, "days_left").unwrap_or_default();
+    let days = |row: &Values| number_of(row, Variable::DaysLeft).unwrap_or_default();
     let most = values.iter().map(days).fold(1.0, f64::max);
     let row = |(values, cells): (&Values, &Vec<String>)| {
         let [_, first_text, second_text] = cells.as_slice() else { return None };
-        let Some(Value::Date(day)) = value(values, "from") else { return None };
-        let years = number_of(values, "years").unwrap_or_default().max(1.0);
+        let Some(Value::Date(day)) = value(values, Variable::From.name()) else { return None };
+        let years = number_of(values, Variable::Years).unwrap_or_default().max(1.0);
         // Beside a bar there is little room for a date.
         Some(pack.write_day(*day, "BRIEF").map(|label| Bars {
             label,
-            first: number_of(values, "false_starts").unwrap_or_default() / years,
+            first: number_of(values, Variable::FalseStarts).unwrap_or_default() / years,
             first_text: first_text.clone(),
             second: days(values) / most,
             second_text: second_text.clone(),
@@ -366,67 +363,36 @@ fn bars_of(pack: &Pack, values: &[Values], cells: &[Vec<String>]) -> Result<Vec<
 
 fn head(pack: &Pack, words: &Filled<'_>, values: &Values) -> Result<Vec<Row>, WordingError> {
     let mut rows = Vec::new();
-    for (id, name) in [
-        ("sheet-for", "name"),
-        ("sheet-place", "place"),
-        ("sheet-harvest", "harvest"),
-        ("sheet-rains", "rains"),
+    for (label, variable) in [
+        (Label::SheetFor, Variable::Name),
+        (Label::SheetPlace, Variable::Place),
+        (Label::SheetHarvest, Variable::Harvest),
+        (Label::SheetRains, Variable::Rains),
     ] {
-        let Some(value) = value(values, name) else { continue };
+        let Some(value) = value(values, variable.name()) else { continue };
         if let Some(value) = written(pack, value)? {
-            rows.push(Row { name: id, label: words.label(id)?, value });
+            rows.push(Row { name: label.name(), label: words.label(label)?, value });
         }
     }
     Ok(rows)
 }
 
-/// How the value of an amount is written.
-enum Cell {
-    /// The number of this name.
-    Number(&'static str),
-    /// A message of its own.
-    Message(&'static str),
-}
-
+/// The rows of the quantities that the plan has, in the order of their declaration.
 fn amounts(pack: &Pack, words: &Filled<'_>, values: &Values) -> Result<Vec<Row>, WordingError> {
-    let is_kind = |kind| values.contains(&("kind", Value::Name(kind)));
-    let roots = if is_kind("zone") { Cell::Message("roots-for-zone") } else { Cell::Number("roots") };
-    let mut wanted = vec![("amount-cuttings", Cell::Number("cuttings"))];
-    if value(values, "bundles").is_some() {
-        wanted.push(("amount-bundles", Cell::Message("bundles-value")));
-    }
-    wanted.extend([("amount-roots", roots), ("amount-plants", Cell::Number("plants"))]);
-    if is_kind("group") {
-        wanted.push(("amount-plants-each", Cell::Number("plants_each")));
-    }
-    wanted.extend([
-        ("amount-containers", Cell::Number("containers")),
-        ("amount-layers", Cell::Number("layers")),
-        ("amount-roots-per-layer", Cell::Number("roots_per_layer")),
-    ]);
-    if values.contains(&("layer_widths", Value::Name("uneven"))) {
-        wanted.push(("amount-roots-top-layer", Cell::Number("roots_top")));
-    }
-    wanted.extend([
-        ("amount-lining", Cell::Message("lining-value")),
-        ("amount-sand", Cell::Message("sand-value")),
-        ("amount-loads", Cell::Number("loads")),
-        ("amount-bed", Cell::Message("bed-value")),
-        ("amount-water", Cell::Message("water-value")),
-        ("amount-jerrycans", Cell::Number("jerrycans")),
-        ("amount-water-total", Cell::Message("water-total-value")),
-        ("amount-first-cuttings", Cell::Number("first_cuttings")),
-    ]);
+    let holds = |choice: Option<Choice>| {
+        choice.is_none_or(|(name, chosen)| value(values, name) == Some(&Value::Name(chosen)))
+    };
     let mut rows = Vec::new();
-    for (id, cell) in wanted {
-        let value = match cell {
-            Cell::Message(message) => words.label(message)?,
-            Cell::Number(name) => match value(values, name).map(|value| written(pack, value)).transpose()? {
-                Some(Some(value)) => value,
-                _ => continue,
-            },
+    for quantity in Quantity::ALL.into_iter().filter_map(Quantity::in_messages) {
+        let Some((row, value)) = quantity.row.zip(value(values, quantity.name)) else { continue };
+        if !holds(row.only) {
+            continue;
+        }
+        let value = match MessageId::value_of(row) {
+            Some(message) if holds(row.message.and_then(|(_, only)| only)) => words.label(message)?,
+            _ => written(pack, value)?.unwrap_or_default(),
         };
-        rows.push(Row { name: id, label: words.label(id)?, value });
+        rows.push(Row { name: row.label, label: words.label(row)?, value });
     }
     Ok(rows)
 }

@@ -4,36 +4,44 @@ use chrono::{Days, Duration, NaiveDate, NaiveTime};
 use icalendar::{Alarm, Calendar, Component, Event, EventLike, Property, Trigger};
 use uuid::Uuid;
 
-use crate::guidance::{Statement, Subject, Value};
-use crate::language::{Pack, WordingError};
+use crate::guidance::{Statement, Subject, Value, Variable, for_step};
+use crate::language::{Label, Pack, WordingError};
 
 /// Days before a step on which the calendar reminds of it.
 const REMIND_BEFORE: i64 = 2;
 
-/// The steps of a plan, one event for each time, over whole days. The same plan gives the same
-/// ids, so that a file that is read again renews its events instead of doubling them.
+/// The steps of a plan, one event for each time, over whole days, with the cautions that belong to
+/// them. The same plan gives the same ids, so that a file that is read again renews its events
+/// instead of doubling them.
 ///
 /// # Errors
 /// The wording that is missing or cannot be resolved.
 pub fn ics(pack: &Pack, statements: &[Statement]) -> Result<Vec<u8>, WordingError> {
     let opening = statements.iter().find(|statement| statement.subject == Subject::Opening);
-    let text = |name: &str| match opening.and_then(|opening| opening.value(name)) {
+    let text = |variable: Variable| match opening.and_then(|opening| opening.value(variable.name())) {
         Some(Value::Text(text)) => text.clone(),
         _ => String::new(),
     };
-    let (name, place) = (text("name"), text("place"));
+    let (name, place) = (text(Variable::Name), text(Variable::Place));
     let values = opening.map(|opening| opening.values.clone()).unwrap_or_default();
     let mut calendar = Calendar::empty();
     calendar.append_property(Property::new("VERSION", "2.0"));
     calendar.append_property(Property::new("PRODID", "-//Kabla//Kabla//EN"));
-    calendar.name(&format!("{} – {name}", pack.label("sheet-title", &values)?));
-    calendar.description(&format!(
-        "{} {}",
-        pack.label("closing", &values)?,
-        pack.label(pack.status().label(), &values)?
-    ));
-    for statement in statements.iter().filter(|statement| matches!(statement.subject, Subject::Step(_))) {
+    calendar.name(&format!("{} – {name}", pack.label(Label::SheetTitle, &values)?));
+    let colon = pack.label(Label::Colon, &values)?;
+    let cautions = statements.iter().filter(|statement| matches!(statement.subject, Subject::Caution(_)));
+    let mut cautions: Vec<Told> =
+        cautions.map(|caution| Told::of(pack, caution, &colon)).collect::<Result<_, _>>()?;
+    let mut events = Vec::new();
+    for statement in statements {
+        let Subject::Step(topic) = statement.subject else { continue };
         let written = pack.write(statement)?;
+        let beside: Vec<Subject> = for_step(statements, topic).iter().map(|other| other.subject).collect();
+        let mut description = written.text;
+        for caution in cautions.iter_mut().filter(|caution| beside.contains(&caution.subject)) {
+            description = format!("{description}\n\n{}", caution.text);
+            caution.told = true;
+        }
         for (span, time) in statement.when.iter().zip(1..) {
             let id = format!("{name}\n{place}\n{}\n{}\n{time}", season(statements), statement.subject.name());
             let mut event = Event::with_uid(&Uuid::new_v5(&Uuid::NAMESPACE_OID, id.as_bytes()).to_string());
@@ -42,7 +50,7 @@ pub fn ics(pack: &Pack, statements: &[Statement]) -> Result<Vec<u8>, WordingErro
             // The last day of an event over whole days is the first one after it.
             event.ends(span.to.checked_add_days(Days::new(1)).unwrap_or(span.to));
             event.append_property(in_language("SUMMARY", &written.title, pack));
-            event.append_property(in_language("DESCRIPTION", &written.text, pack));
+            event.append_property(in_language("DESCRIPTION", &description, pack));
             event.append_property(in_language("LOCATION", &place, pack));
             event.append_property(Property::new("TRANSP", "TRANSPARENT"));
             let mut alarm =
@@ -51,10 +59,43 @@ pub fn ics(pack: &Pack, statements: &[Statement]) -> Result<Vec<u8>, WordingErro
             alarm.uid(&Uuid::new_v5(&Uuid::NAMESPACE_OID, format!("{id}\nalarm").as_bytes()).to_string());
             alarm.timestamp(stamp(span.from));
             event.alarm(alarm);
-            calendar.push(event.done());
+            events.push(event.done());
         }
     }
-    Ok(calendar.to_string().into_bytes())
+    // A caution that belongs to no step of this plan stands over all.
+    let mut about = vec![pack.label(Subject::Closing, &values)?, pack.label(pack.status().label(), &values)?];
+    about.extend(cautions.into_iter().filter(|caution| !caution.told).map(|caution| caution.text));
+    calendar.description(&about.join(" "));
+    calendar.extend(events);
+    Ok(written(&calendar))
+}
+
+/// A caution in words, and whether it stands beside a step.
+struct Told {
+    subject: Subject,
+    text: String,
+    told: bool,
+}
+
+impl Told {
+    fn of(pack: &Pack, caution: &Statement, colon: &str) -> Result<Told, WordingError> {
+        let written = pack.write(caution)?;
+        let text = format!("{}{colon} {}", written.title, written.text);
+        Ok(Told { subject: caution.subject, text, told: false })
+    }
+}
+
+/// The most bytes of a line (RFC 5545, 3.1).
+const LONGEST_LINE: usize = 75;
+
+/// The calendar's file. The library leaves the last line of a folded text one byte too long at times.
+pub(super) fn written(calendar: &Calendar) -> Vec<u8> {
+    let text = calendar.to_string();
+    let folded = |line: &str| match line.split_at_checked(line.floor_char_boundary(LONGEST_LINE)) {
+        Some((fits, rest)) if !rest.is_empty() => format!("{fits}\r\n {rest}"),
+        _ => line.to_owned(),
+    };
+    text.split("\r\n").map(folded).collect::<Vec<_>>().join("\r\n").into_bytes()
 }
 
 pub(super) fn in_language(key: &str, text: &str, pack: &Pack) -> Property {

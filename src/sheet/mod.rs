@@ -12,20 +12,23 @@ mod ics;
 mod pdf;
 mod script;
 mod sms;
+mod template;
 
 pub use airings::{Airing, AiringLabels, Airings, Told, airings_calendar, airings_table};
-pub use drawing::{Drawing, Label, drawings};
+pub use drawing::{Caption, Drawing, DrawingKind, drawings};
 pub use facts::{Bars, Entry, Facts, Labels, Measure, Month, Row, TableFacts};
-pub use html::{html, render, text};
+pub use html::{html, text};
 pub use ics::ics;
 pub use pdf::{Paper, Pdf, Printer};
 pub use script::{Listed, Passage, Script, ScriptLabels};
-pub use sms::{Alphabet, Cost, SmsOptions, TextMessage, cost, sms, sms_table};
+pub use sms::{Alphabet, Cost, SmsOptions, TextMessage, cost, sms, sms_left_out, sms_table};
+pub use template::render;
 
 use crate::language::WordingError;
 
 /// Why a sheet could not be made.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+#[non_exhaustive]
 pub enum SheetError {
     /// A wording is missing or cannot be resolved.
     #[error(transparent)]
@@ -35,7 +38,7 @@ pub enum SheetError {
     Missing(String),
     /// Letters that no font has, which would print as boxes.
     #[error(
-        "no font has {letters} as in \"{text}\"\n    hint: write it in other letters, or put a font that has them (.ttf or .otf) beside the others into a fonts folder and name its parent with --data"
+        "no font has {letters} as in \"{text}\"\n    hint: write it in other letters, or put a font that has them (.ttf or .otf) beside the others into a fonts folder"
     )]
     NoFont {
         /// The letters.

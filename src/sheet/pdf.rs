@@ -1,15 +1,13 @@
 //! PDF by Typst, compiled in this process.
 //!
-//! A template asks for `/facts.json` and gets the facts, for `/letters.json` and
-//! gets which pictures are also letters of a font; pictures come from the templates
-//! folder, drawings from the facts. Nothing else can be reached from it.
+//! A template asks for `/facts.json` and gets the facts; pictures come from the
+//! templates folder, drawings from the facts. Nothing else can be reached from it.
 
 use std::borrow::Cow;
 use std::collections::{BTreeMap, HashMap};
 use std::sync::Mutex;
 
-use serde::{Deserialize, Serialize};
-use sha2::{Digest as _, Sha256};
+use serde::Serialize;
 use typst::diag::{FileError, FileResult, Severity, SourceDiagnostic};
 use typst::foundations::{Bytes, Content, Datetime, Duration, Label, Selector, Smart, Value};
 use typst::introspection::Introspector as _;
@@ -25,10 +23,6 @@ use super::{Facts, SheetError};
 use crate::data::Data;
 
 const FACTS: &str = "/facts.json";
-const LETTERS: &str = "/letters.json";
-/// The font whose letters are pictures, as templates name it, and what lists them (`fonts/make_pictures`).
-const PICTURE_FONT: &str = "Kabla Pictures";
-const PICTURES: &str = "fonts/pictures.json";
 /// The label of what does not fit.
 const OVERFLOW: &str = "overflow";
 
@@ -80,8 +74,6 @@ pub struct Printer<'d> {
     fonts: Vec<Font>,
     /// By code point, whether some font has the letter.
     letters: Vec<bool>,
-    /// What templates get as [`LETTERS`].
-    pictures: Bytes,
     /// Templates and pictures read so far.
     read: Mutex<HashMap<FileId, Bytes>>,
     /// Templates parsed so far.
@@ -101,6 +93,8 @@ pub struct Pdf {
     pub bytes: Vec<u8>,
     /// Its pages.
     pub pages: usize,
+    /// The words on it, a line for each run of letters, in the order in which they are read.
+    pub text: String,
     /// Texts and pictures that reach beyond the paper; none on a good sheet.
     pub overflows: Vec<String>,
 }
@@ -120,7 +114,7 @@ impl<'d> Printer<'d> {
     /// Loads the fonts.
     ///
     /// # Errors
-    /// No font at all; a list of pictures that cannot be read.
+    /// No font at all.
     pub fn new(data: &'d dyn Data) -> Result<Printer<'d>, SheetError> {
         let files =
             data.list("fonts").into_iter().filter(|name| name.ends_with(".ttf") || name.ends_with(".otf"));
@@ -131,19 +125,11 @@ impl<'d> Printer<'d> {
         if fonts.is_empty() {
             return Err(SheetError::Missing("a font in fonts/".to_owned()));
         }
-        let (drawn, written): (Vec<&Font>, Vec<&Font>) =
-            fonts.iter().partition(|font| font.info().family == PICTURE_FONT);
-        let pictures = if drawn.is_empty() { Ok(b"{}".to_vec()) } else { pictures_of(data) };
-        let pictures = pictures.map_err(|error| SheetError::Template {
-            file: data.shown(PICTURES),
-            message: error.to_string(),
-        })?;
         Ok(Printer {
             data,
             library: LazyHash::new(Library::default()),
             book: LazyHash::new(FontBook::from_fonts(&fonts)),
-            letters: letters_of(&written),
-            pictures: Bytes::new(pictures),
+            letters: letters_of(&fonts),
             fonts,
             read: Mutex::default(),
             parsed: Mutex::default(),
@@ -151,6 +137,19 @@ impl<'d> Printer<'d> {
     }
 
     /// Sets a case on paper.
+    ///
+    /// ```
+    /// use kabla::sheet::{Facts, Paper, Printer};
+    /// # use kabla::{case, data::Embedded, guidance, language::Pack, plan};
+    /// # let no_files = |_: &str| Err(std::io::Error::from(std::io::ErrorKind::NotFound));
+    /// # let (case, _) = case::read("farm.toml", case::Starter::Farm.text(), &no_files).unwrap();
+    /// # let statements = guidance::tell(&case, &plan::make(&case).unwrap());
+    /// # let pack = Pack::load(&Embedded, "en").unwrap();
+    /// let pdf = Printer::new(&Embedded)?.print(Paper::Farm, &Facts::of(&pack, &statements)?)?;
+    /// assert!(pdf.bytes.starts_with(b"%PDF-"));
+    /// assert!(pdf.overflows.is_empty());
+    /// # Ok::<(), kabla::sheet::SheetError>(())
+    /// ```
     ///
     /// # Errors
     /// As [`Printer::set`].
@@ -200,11 +199,12 @@ impl<'d> Printer<'d> {
         if written.contains("\\u") || !written.chars().all(|letter| self.sets(letter)) {
             self.check_letters(&serde_json::to_value(facts).map_err(inner)?)?;
         }
-        let desk = Desk { printer: self, facts: Bytes::from_string(written), drawings, main: id(&main)? };
-        let compiled = typst::compile::<PagedDocument>(&desk);
-        let document = compiled.output.map_err(|errors| desk.broken(&errors))?;
+        let world =
+            SheetWorld { printer: self, facts: Bytes::from_string(written), drawings, main: id(&main)? };
+        let compiled = typst::compile::<PagedDocument>(&world);
+        let document = compiled.output.map_err(|errors| world.broken(&errors))?;
         if let Some(warning) = compiled.warnings.first() {
-            return Err(desk.broken(std::slice::from_ref(warning)));
+            return Err(world.broken(std::slice::from_ref(warning)));
         }
         let standards = PdfStandards::new(&[PdfStandard::Ua_1]).map_err(|error| SheetError::Template {
             file: main.clone(),
@@ -215,12 +215,13 @@ impl<'d> Printer<'d> {
             creator: Smart::Custom(Some("Kabla".to_owned())),
             ..PdfOptions::default()
         };
-        let bytes = typst_pdf::pdf(&document, &options).map_err(|errors| desk.broken(&errors))?;
-        let mut overflows = overflows(&document);
-        overflows.extend(noted(&document));
+        let bytes = typst_pdf::pdf(&document, &options).map_err(|errors| world.broken(&errors))?;
+        let (text, beyond) = seen(&document);
+        // What a template says of itself says more.
+        let overflows = noted(&document).into_iter().chain(beyond).collect();
         // Sheets differ; what Typst remembers of old ones only takes memory.
         typst::comemo::evict(2);
-        Ok(Pdf { bytes, pages: document.pages().len(), overflows })
+        Ok(Pdf { bytes, pages: document.pages().len(), text, overflows })
     }
 }
 
@@ -256,32 +257,8 @@ impl Printer<'_> {
     }
 }
 
-/// A picture that is also a letter.
-#[derive(Deserialize)]
-struct Letter {
-    name: String,
-    /// Of the file it was made of.
-    sha256: String,
-}
-
-/// The pictures that are also letters of the picture font, as JSON: for each the number of its letter. A picture is
-/// left out where its file is another than the letter was made of.
-fn pictures_of(data: &dyn Data) -> Result<Vec<u8>, serde_json::Error> {
-    let listed = data.read(PICTURES).unwrap_or(Cow::Borrowed(b"[]"));
-    let listed: Vec<Letter> = serde_json::from_slice(&listed)?;
-    let same = |letter: &Letter| {
-        let file = data.read(&format!("templates/pictures/{}.svg", letter.name)).unwrap_or_default();
-        let mark: String = Sha256::digest(&file).iter().map(|byte| format!("{byte:02x}")).collect();
-        mark == letter.sha256
-    };
-    let numbered = listed.iter().zip(1..).filter(|(letter, _)| same(letter));
-    let numbers: BTreeMap<&str, usize> =
-        numbered.map(|(letter, number)| (letter.name.as_str(), number)).collect();
-    serde_json::to_vec(&numbers)
-}
-
 /// By code point, whether some font has the letter. Fonts themselves are slow to tell.
-fn letters_of(fonts: &[&Font]) -> Vec<bool> {
+fn letters_of(fonts: &[Font]) -> Vec<bool> {
     let mut letters = Vec::new();
     for letter in fonts.iter().flat_map(|font| font.info().coverage.iter()) {
         let at = letter as usize;
@@ -304,8 +281,8 @@ fn id(path: &str) -> Result<FileId, SheetError> {
     Ok(RootedPath::new(VirtualRoot::Project, path).intern())
 }
 
-/// One sheet on the printer.
-struct Desk<'a> {
+/// What Typst may read for one sheet.
+struct SheetWorld<'a> {
     printer: &'a Printer<'a>,
     facts: Bytes,
     /// Pictures drawn from the facts.
@@ -330,7 +307,7 @@ fn kept<T: Clone>(
     Ok(made)
 }
 
-impl Desk<'_> {
+impl SheetWorld<'_> {
     fn broken(&self, diagnostics: &[SourceDiagnostic]) -> SheetError {
         let mut files: BTreeMap<String, Vec<String>> = BTreeMap::new();
         for diagnostic in diagnostics {
@@ -361,9 +338,6 @@ impl Desk<'_> {
         if path == FACTS {
             return Ok(self.facts.clone());
         }
-        if path == LETTERS {
-            return Ok(self.printer.pictures.clone());
-        }
         if let Some(drawing) = self.drawings.get(path) {
             return Ok(drawing.clone());
         }
@@ -374,7 +348,7 @@ impl Desk<'_> {
     }
 }
 
-impl World for Desk<'_> {
+impl World for SheetWorld<'_> {
     fn library(&self) -> &LazyHash<Library> {
         &self.printer.library
     }
@@ -420,27 +394,31 @@ fn noted(document: &PagedDocument) -> Vec<String> {
     notes.iter().map(text).collect()
 }
 
-/// Texts and pictures that reach beyond the paper.
-fn overflows(document: &PagedDocument) -> Vec<String> {
-    let mut found = Vec::new();
+/// The words on all pages, and the texts and pictures that reach beyond the paper.
+fn seen(document: &PagedDocument) -> (String, Vec<String>) {
+    let (mut words, mut beyond) = (String::new(), Vec::new());
     for (page, number) in document.pages().iter().zip(1..) {
         let paper = page.frame.size();
         let slack = Abs::pt(0.5);
-        visit(&page.frame, Transform::identity(), &mut |what, corners| {
+        visit(&page.frame, Transform::identity(), &mut |text, corners| {
+            if let Some(text) = text {
+                words.push_str(text);
+                words.push('\n');
+            }
             let inside = corners.iter().all(|at| {
                 let along = at.x >= -slack && at.x <= paper.x + slack;
                 along && at.y >= -slack && at.y <= paper.y + slack
             });
             if !inside {
-                found.push(format!("page {number}: {what}"));
+                beyond.push(format!("page {number}: {}", text.unwrap_or("picture")));
             }
         });
     }
-    found
+    (words, beyond)
 }
 
-/// Shows each text and picture with its corners on the page.
-fn visit(frame: &Frame, placed: Transform, see: &mut impl FnMut(&str, [Point; 4])) {
+/// Shows each text, and each picture as no text, with its corners on the page.
+fn visit(frame: &Frame, placed: Transform, see: &mut impl FnMut(Option<&str>, [Point; 4])) {
     for (at, item) in frame.items() {
         let corners = |at: Point, size: Size| {
             let (right, foot) = (Point::with_x(size.x), Point::with_y(size.y));
@@ -453,9 +431,10 @@ fn visit(frame: &Frame, placed: Transform, see: &mut impl FnMut(&str, [Point; 4]
             }
             // Text is placed by its baseline.
             FrameItem::Text(text) => {
-                see(&text.text, corners(*at - Point::with_y(text.size), Size::new(text.width(), text.size)));
+                let above = Point::with_y(text.size);
+                see(Some(&text.text), corners(*at - above, Size::new(text.width(), text.size)));
             }
-            FrameItem::Image(_, size, _) => see("picture", corners(*at, *size)),
+            FrameItem::Image(_, size, _) => see(None, corners(*at, *size)),
             _ => {}
         }
     }

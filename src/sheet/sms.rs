@@ -2,7 +2,7 @@
 
 use chrono::NaiveDate;
 
-use crate::guidance::{Priority, Statement, StepKind, Subject, Value};
+use crate::guidance::{Priority, Statement, Subject, Value, Variable};
 use crate::language::{Pack, WordingError};
 
 /// The letters of the 7-bit default alphabet (3GPP TS 23.038, clause 6.2.1), its escape left out.
@@ -108,23 +108,21 @@ pub fn sms(
     for statement in statements.iter().filter(|statement| matches!(statement.subject, Subject::Step(_))) {
         for span in &statement.when {
             let mut once = statement.clone();
-            for (name, day) in [("first", span.from), ("last", span.to)] {
-                once.values.retain(|(of, _)| *of != name);
-                once.values.push((name, Value::Date(day)));
-            }
+            once.set(Variable::First, Value::Date(span.from));
+            once.set(Variable::Last, Value::Date(span.to));
             if let Some(text) = pack.write_sms(&once)? {
                 wanted.push((span.from, once.priority, once.subject, text));
             }
         }
     }
-    let day_of = |topic| {
-        let step = statements.iter().find(|statement| statement.subject == Subject::Step(topic));
+    let day_of = |kind| {
+        let step = statements.iter().find(|statement| statement.subject == Subject::Step(kind));
         step.and_then(|step| step.when.first()).map(|span| span.from)
     };
     let first = wanted.iter().map(|(day, ..)| *day).min();
     for statement in statements {
         let day = match statement.subject {
-            Subject::Caution(_) => day_of(StepKind::Harvest),
+            Subject::Caution(caution) => caution.sms_with().and_then(day_of),
             Subject::Closing => first,
             _ => None,
         };
@@ -156,6 +154,15 @@ fn spread(
     }
     messages.sort_by_key(|message| message.date);
     messages
+}
+
+/// The steps and cautions of a plan that have no message of their own in packs.
+pub fn sms_left_out(statements: &[Statement], messages: &[TextMessage]) -> Vec<Subject> {
+    let told = |subject| messages.iter().any(|message| message.subject == subject);
+    let subjects = statements.iter().map(|statement| statement.subject);
+    subjects
+        .filter(|subject| matches!(subject, Subject::Step(_) | Subject::Caution(_)) && !told(*subject))
+        .collect()
 }
 
 /// The messages as a table (CSV): the day, the topic, the text, and what it costs.

@@ -9,38 +9,10 @@ use std::ops::Range;
 use ebur128::{EbuR128, Mode};
 
 use super::join::{Known, Mix};
+use super::loudness::{Loudness, to_db, to_gain};
 use super::meter::LoudnessReading;
 use super::sound::{Sound, pieces};
 use super::{SAMPLE_RATE, simd};
-
-/// How loud a sound is. What it is too short or too quiet for is `None`.
-#[derive(Debug, Clone, Copy, Default, PartialEq)]
-pub struct Loudness {
-    /// Integrated loudness in LUFS.
-    pub integrated_lufs: f64,
-    /// True peak in dBTP.
-    pub true_peak_dbtp: f64,
-    /// Loudness range in LU, by EBU Tech 3342.
-    pub range_lu: Option<f64>,
-    /// The highest momentary loudness (400 ms), in LUFS.
-    pub momentary_lufs: Option<f64>,
-    /// The highest short-term loudness (3 s), in LUFS.
-    pub short_term_lufs: Option<f64>,
-}
-
-impl Loudness {
-    /// That of the same sound after a gain.
-    pub fn with_gain(self, db: f64) -> Loudness {
-        let more = |value: Option<f64>| value.map(|value| value + db);
-        Loudness {
-            integrated_lufs: self.integrated_lufs + db,
-            true_peak_dbtp: self.true_peak_dbtp + db,
-            range_lu: self.range_lu,
-            momentary_lufs: more(self.momentary_lufs),
-            short_term_lufs: more(self.short_term_lufs),
-        }
-    }
-}
 
 /// How loud a sound is to be.
 #[derive(Debug, Clone, PartialEq)]
@@ -60,6 +32,7 @@ impl Default for LevelOptions {
 
 /// Why a sound cannot be brought to its level.
 #[derive(Debug, Clone, Copy, PartialEq, thiserror::Error)]
+#[non_exhaustive]
 pub enum LevelError {
     /// It is shorter than the 400 ms over which loudness is defined.
     #[error("{frames} frames are too short for a loudness: it takes 400 ms")]
@@ -159,14 +132,6 @@ const ROUNDS: usize = 12;
 const LEAST_SLOPE: f64 = 0.25;
 /// How far the limiter looks ahead and back, in frames: 5 ms.
 const LOOKAHEAD: usize = SAMPLE_RATE as usize / 200;
-
-pub(super) fn to_gain(db: f64) -> f64 {
-    10f64.powf(db / 20.0)
-}
-
-pub(super) fn to_db(gain: f64) -> f64 {
-    20.0 * gain.log10()
-}
 
 /// Measures a mono sound at [`SAMPLE_RATE`] as one channel.
 ///

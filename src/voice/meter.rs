@@ -10,7 +10,7 @@ use std::f64::consts::PI;
 use fearless_simd::{Level, Simd, SimdBase, dispatch, f32x16};
 
 use super::SAMPLE_RATE;
-use super::level::{Loudness, to_db};
+use super::loudness::{Loudness, to_db};
 use super::sound::Sound;
 
 /// A tenth of a second: windows are made of such hops, and begin with each.

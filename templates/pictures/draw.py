@@ -5,8 +5,6 @@
     draw.py --check    fails where a picture is missing, left over or not as drawn here
     draw.py --contact  prints one SVG with all of them in cells of 3 cm, each with its name
 
-Paper sets pictures as letters: after this, run fonts/make_pictures.
-
 A picture is 240 units wide and is read at 3 cm, where one unit is 0.35 pt. Outlines and details
 have one width each; walls, limbs and signs are thicker. Skin, water and rot are solid black, soil is hatched,
 sand is dotted, all else is white. Whatever lies in front has a white edge around it, so that black never runs

@@ -357,7 +357,7 @@ fn meetings_have_chapters_questions_and_time_to_talk() {
             assert!(silent < 48, "{tag}: {silent} samples of digital silence");
             assert!(tone.iter().all(|sample| sample.abs() < 0.02), "{tag}: the room is loud");
         }
-        let asked = pack.label(&format!("ask-{}", SOME[0].name()), &[]).unwrap();
+        let asked = pack.label(Subject::Question(SOME[0]), &[]).unwrap();
         let said: Vec<&str> = made.spoken.lines.iter().map(|line| line.words.as_str()).collect();
         assert!(said.join(" ").contains(asked.split(['?', ',']).next().unwrap()), "{tag}: {asked}");
     }

@@ -196,7 +196,7 @@ fn plans_in_json_and_in_words() {
     let project = Project::new();
     for name in ["farm.toml", "group.toml", "zone.toml", "village.toml"] {
         let plan = project.kabla(&["plan", &example(name), "--json"]).json();
-        assert_eq!(plan["schema"], "kabla-plan/1");
+        assert_eq!(plan["schema"], "kabla-plan/2");
         let words = project.kabla(&["plan", &example(name), "--today", "2027-06-01"]);
         let words = words.out.replace(&text(repository()), "");
         for step in plan["steps"].as_array().unwrap() {
@@ -366,8 +366,13 @@ fn plans_in_the_terminal_speak_each_language() {
         assert_eq!(plan["rains"], "2027-11-25");
         let ratio = (rains - harvest) as f64 / (food - rains) as f64;
         assert!((ratio - 185.0 / 90.0).abs() < 0.2, "{tag}: {ratio:.2}");
-        for id in ["season-store", "season-bed", "season-field", "season-on-rains"] {
-            assert!(text.contains(&pack.label(id, &[]).unwrap()), "{tag}: {id}");
+        for label in [
+            kabla::language::Label::SeasonStore,
+            kabla::language::Label::SeasonBed,
+            kabla::language::Label::SeasonField,
+            kabla::language::Label::SeasonOnRains,
+        ] {
+            assert!(text.contains(&pack.label(label, &[]).unwrap()), "{tag}: {label:?}");
         }
     }
     let unknown = project.kabla(&["plan", &example("farm.toml"), "--language", "xx"]);

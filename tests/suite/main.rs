@@ -3,9 +3,13 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing)]
 
 mod case;
+mod catalogues;
 mod channels;
 mod cli;
+mod documents;
 mod expected;
+mod findings;
+mod formats;
 mod guidance;
 mod hostile_packs;
 mod language;
@@ -21,8 +25,10 @@ mod paper;
 mod pictures;
 mod plan;
 mod plan_enough;
+mod plan_json;
 mod plan_late;
 mod plan_many;
+mod plan_words;
 mod project;
 mod pseudo;
 mod rain_record;
@@ -31,6 +37,7 @@ mod season;
 mod seedbed;
 mod segment;
 mod sheet;
+mod starters;
 mod store;
 mod translating;
 mod voice_bank;

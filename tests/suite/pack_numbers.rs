@@ -6,8 +6,8 @@ use std::collections::{BTreeMap, BTreeSet};
 use icu_plurals::{PluralCategory, PluralRules};
 use kabla::data::{Data, Embedded};
 use kabla::guidance::Value;
-use kabla::language::Pack;
 use kabla::language::numerals::Number;
+use kabla::language::{Label, Pack};
 
 use crate::expected::rows;
 
@@ -117,7 +117,7 @@ fn plural_categories_of_all_packs() {
         let pack = Pack::load(&Telling(&tag), &tag).unwrap();
         let category = |number: usize| {
             let n = Value::Number(number as f64, 0);
-            pack.label("status-draft", &[("n", n)]).unwrap()
+            pack.label(Label::StatusDraft, &[("n", n)]).unwrap()
         };
         let locale = if tag == "pt-MZ" { "pt-PT" } else { tag.as_str() };
         let rules = PluralRules::try_new(

@@ -1,20 +1,14 @@
 //! Pictures: one for each step and caution, plain enough for a photocopy.
 
-use std::borrow::Cow;
 use std::collections::BTreeSet;
-use std::fs;
-use std::path::Path;
-use std::process::Command;
 
 use kabla::data::{Data, Embedded};
 use kabla::guidance::{Caution, tell};
 use kabla::language::Pack;
 use kabla::plan::{StepKind, make};
 use kabla::sheet::{Facts, Paper, Printer};
-use sha2::{Digest as _, Sha256};
 
 use crate::examples;
-use crate::outside::program;
 
 /// Pictures of body measures, vessels, the season and marks, which stand beside words of their own.
 const BESIDE_WORDS: [&str; 18] = [
@@ -161,147 +155,6 @@ fn all_pictures() -> Facts {
 fn all_pictures_can_be_set() {
     let pdf = Printer::new(&Embedded).unwrap().print(Paper::Farm, &all_pictures()).unwrap();
     assert_eq!(pdf.overflows, Vec::<String>::new());
-}
-
-/// Each picture is also a letter, made of the picture as it is now; `fonts/make_pictures` makes them anew.
-#[test]
-fn every_picture_has_its_letter() {
-    let listed = Embedded.read("fonts/pictures.json").unwrap();
-    let listed: Vec<serde_json::Value> = serde_json::from_slice(&listed).unwrap();
-    let listed: Vec<(&str, &str)> = listed
-        .iter()
-        .map(|letter| (letter["name"].as_str().unwrap(), letter["sha256"].as_str().unwrap()))
-        .collect();
-    let wanted: BTreeSet<&str> = subjects().into_iter().chain(BESIDE_WORDS).collect();
-    assert_eq!(listed.iter().map(|(name, _)| *name).collect::<BTreeSet<_>>(), wanted);
-    for (name, sha256) in listed {
-        let now: String = Sha256::digest(picture(name)).iter().map(|byte| format!("{byte:02x}")).collect();
-        assert_eq!(sha256, now, "{name}: run fonts/make_pictures");
-    }
-}
-
-/// Data with the picture font alone, or with all others.
-struct Fonts {
-    of_pictures: bool,
-}
-
-impl Data for Fonts {
-    fn read(&self, path: &str) -> Option<Cow<'_, [u8]>> {
-        Embedded.read(path)
-    }
-    fn list(&self, folder: &str) -> Vec<String> {
-        Embedded
-            .list(folder)
-            .into_iter()
-            .filter(|name| name.contains("Pictures") == self.of_pictures)
-            .collect()
-    }
-}
-
-/// The letter that stands for pictures is none that words may have.
-#[test]
-fn no_words_are_set_in_pictures() {
-    let alone = Printer::new(&Fonts { of_pictures: true }).unwrap();
-    assert!(['\u{fffc}', 'a'].into_iter().all(|letter| !alone.covers(letter)));
-    assert!(Printer::new(&Embedded).unwrap().covers('a'));
-}
-
-/// A folder with fonts of its own may have none of pictures: they are set from their files.
-#[test]
-fn without_their_font_pictures_are_files() {
-    let data = Fonts { of_pictures: false };
-    let has_font = |pdf: &[u8]| pdf.windows(13).any(|name| name == b"KablaPictures");
-    let plain = Printer::new(&Embedded).unwrap().print(Paper::Farm, &all_pictures()).unwrap();
-    let without = Printer::new(&data).unwrap().print(Paper::Farm, &all_pictures()).unwrap();
-    assert!(has_font(&plain.bytes) && !has_font(&without.bytes));
-    assert_eq!((without.pages, without.overflows), (plain.pages, Vec::new()));
-}
-
-/// Data with something after each picture: other files than the letters were made of.
-struct With(&'static str);
-
-impl Data for With {
-    fn read(&self, path: &str) -> Option<Cow<'_, [u8]>> {
-        let file = Embedded.read(path)?;
-        if !path.starts_with("templates/pictures/") {
-            return Some(file);
-        }
-        let text = String::from_utf8(file.into_owned()).unwrap();
-        Some(text.replace("</svg>", &format!("{}</svg>", self.0)).into_bytes().into())
-    }
-    fn list(&self, folder: &str) -> Vec<String> {
-        Embedded.list(folder)
-    }
-}
-
-/// A page in shades of grey: its width, and all its dots line by line.
-struct Page {
-    wide: usize,
-    dots: Vec<u8>,
-}
-
-impl Page {
-    /// Reads a binary PGM as pdftoppm writes it.
-    fn read(path: &Path) -> Page {
-        let bytes = fs::read(path).unwrap();
-        let ends: Vec<usize> = (0..bytes.len()).filter(|at| bytes[*at] == b'\n').take(3).collect();
-        let head = std::str::from_utf8(&bytes[..ends[2]]).unwrap();
-        let words: Vec<&str> = head.split_whitespace().collect();
-        assert!(words[0] == "P5" && words[3] == "255", "{head}");
-        let (wide, dots) = (words[1].parse().unwrap(), bytes[ends[2] + 1..].to_vec());
-        assert_eq!(dots.len(), wide * words[2].parse::<usize>().unwrap());
-        Page { wide, dots }
-    }
-
-    /// How many black dots of this page have nothing near them on the other that is darker than light grey.
-    fn missing_on(&self, other: &Page) -> usize {
-        let near = |at: usize| {
-            let rows = [at.wrapping_sub(self.wide), at, at + self.wide];
-            rows.into_iter().flat_map(|row| [row.wrapping_sub(1), row, row + 1])
-        };
-        let missing = |at: &usize| {
-            self.dots[*at] < 48 && near(*at).all(|at| other.dots.get(at).is_none_or(|dot| *dot > 208))
-        };
-        (0..self.dots.len()).filter(missing).count()
-    }
-}
-
-fn pages_of(data: &dyn Data, pdftoppm: &str) -> Vec<Page> {
-    let folder = tempfile::tempdir().unwrap();
-    let sheet = folder.path().join("guide.pdf");
-    fs::write(&sheet, Printer::new(data).unwrap().print(Paper::Guide, &all_pictures()).unwrap().bytes)
-        .unwrap();
-    let done = Command::new(pdftoppm)
-        .args(["-r", "150", "-gray"])
-        .arg(&sheet)
-        .arg(folder.path().join("page"))
-        .status();
-    assert!(done.unwrap().success());
-    let mut pages: Vec<_> = fs::read_dir(folder.path()).unwrap().map(|entry| entry.unwrap().path()).collect();
-    pages.retain(|path| path.extension().is_some_and(|ending| ending == "pgm"));
-    pages.sort();
-    assert!(pages.len() > 5, "{}", pages.len());
-    pages.iter().map(|path| Page::read(path)).collect()
-}
-
-/// As poppler paints them: the letters are black where the files are, and nowhere else. A file that has been changed
-/// is painted as it is now.
-#[test]
-fn letters_look_as_the_pictures_they_are_made_of() {
-    let Some(pdftoppm) = program("pdftoppm") else { return };
-    let letters = pages_of(&Embedded, pdftoppm);
-    let compared = |files: &'static str| {
-        let files = pages_of(&With(files), pdftoppm);
-        assert_eq!(letters.len(), files.len());
-        let both = letters.iter().zip(&files);
-        both.map(|(letter, file)| (letter.missing_on(file), file.missing_on(letter)))
-            .fold((0, 0), |a, b| (a.0 + b.0, a.1 + b.1))
-    };
-    assert_eq!(compared("\n"), (0, 0));
-    let (less, more) = compared(
-        "<path d=\"M40 40L440 440M40 440L440 40\" fill=\"none\" stroke=\"#fff\" stroke-width=\"30\"/>",
-    );
-    assert!(less > 1000 && more == 0, "{less} {more}");
 }
 
 /// Every pack says in words what each picture shows, in its own words.

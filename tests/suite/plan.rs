@@ -1,12 +1,19 @@
 //! Plans as a whole.
 
+use std::collections::BTreeMap;
+
 use chrono::{Days, NaiveDate};
+use kabla::plan::Value as Worth;
+use kabla::plan::Worded;
 use kabla::plan::after::Variety;
 use kabla::plan::field::{Field, Spacing};
 use kabla::plan::multiply::{Sizing, at_least, roots_for_confidence};
 use kabla::plan::progress::Check;
 use kabla::plan::season::{MonthDay, Rains, Risk};
-use kabla::plan::{Assumptions, Case, Kind, Metres, Place, Plan, Quantity, SquareMetres, StepKind, make};
+use kabla::plan::{
+    AmountReason, Assumptions, Case, Kind, Metres, Place, Plan, Quantity, Remark, SquareMetres, StepKind,
+    make,
+};
 use proptest::prelude::*;
 
 use crate::expected::rows;
@@ -88,28 +95,16 @@ fn densities_of_the_handbook() {
 #[test]
 fn dates_are_counted_back_from_rains_and_harvest() {
     let plan = make(&farm(450.0)).unwrap();
-    let when = |topic| {
-        let steps: Vec<_> =
-            plan.steps_of(topic).map(|step| (step.when.from.to_string(), step.when.to.to_string())).collect();
-        steps
-    };
-    let span = |from: &str, to: &str| (from.to_owned(), to.to_owned());
-    assert_eq!(when(StepKind::MarkPlants), [span("2027-04-24", "2027-05-01")]);
-    assert_eq!(when(StepKind::CheckPlants), [span("2027-05-19", "2027-05-21")]);
-    assert_eq!(when(StepKind::CutVines), [span("2027-05-20", "2027-05-21")]);
-    assert_eq!(
-        when(StepKind::MonthlyCheck),
-        [
-            span("2027-06-24", "2027-06-24"),
-            span("2027-07-24", "2027-07-24"),
-            span("2027-08-24", "2027-08-24")
-        ],
-        "24 September is six days before the last check and would only disturb the roots"
-    );
-    assert_eq!(when(StepKind::LastCheck), [span("2027-09-30", "2027-09-30")]);
-    assert_eq!(when(StepKind::PlantBed), [span("2027-09-30", "2027-10-14")]);
-    assert_eq!(when(StepKind::PlantField), [span("2027-11-25", "2027-12-09")]);
-    assert_eq!(when(StepKind::FirstHarvest), [span("2028-02-23", "2028-04-07")]);
+    let expected = rows("season-dates", "cases.csv");
+    for kind in StepKind::ALL {
+        let of_step = expected.iter().filter(|row| row["step"] == kind.name());
+        let by_hand: Vec<_> = of_step.map(|row| (row["from"].clone(), row["to"].clone())).collect();
+        let name = kind.name();
+        assert!(!by_hand.is_empty(), "tests/expected/season-dates/cases.csv lacks {name}");
+        let planned: Vec<_> =
+            plan.steps_of(kind).map(|step| (step.when.from.to_string(), step.when.to.to_string())).collect();
+        assert_eq!(planned, by_hand, "{name}: the rule in src/plan/timeline.rs, or the expected dates");
+    }
 }
 
 #[test]
@@ -120,9 +115,11 @@ fn rains_too_soon_are_answered_not_refused() {
     let bed = plan.steps_of(StepKind::PlantBed).next().unwrap().when;
     assert!(bed.from > case.harvest);
     assert!(plan.steps_of(StepKind::CutForPlanting).next().unwrap().when.from >= bed.from + Days::new(30));
-    let said: Vec<_> = plan.findings.iter().map(|finding| finding.message.as_str()).collect();
-    assert!(said.iter().any(|message| message.contains("too soon after the harvest")), "{said:?}");
-    assert!(said.iter().any(|message| message.contains("after the onset")), "{said:?}");
+    let too_soon = Remark::RainsTooSoon { rains: date("2027-06-10"), bed: bed.from };
+    assert!(plan.remarks.contains(&too_soon), "{:?}", plan.remarks);
+    let cut = bed.from + Days::new(30);
+    let late = Remark::BedLate { cut, came: "no", onset: date("2027-06-10") };
+    assert!(plan.remarks.contains(&late), "{:?}", plan.remarks);
 }
 
 #[test]
@@ -144,68 +141,11 @@ fn first_planting_stores_more() {
     let season = make(&farm(450.0)).unwrap();
     let first = make(&Case { sizing: Sizing::FirstPlanting, ..farm(450.0) }).unwrap();
     assert!(
-        season.findings.iter().any(|finding| finding.hint.contains("store 57 roots")),
+        season.remarks.iter().any(|remark| matches!(remark, Remark::FieldWaits { roots: 57, .. })),
         "1500 / (30 × 0.88) = 56.8"
     );
     assert_eq!(amount(&first, Quantity::RootsToStore), 57.0);
     assert!(amount(&first, Quantity::CuttingsAtFirstCut) >= 1500.0);
-}
-
-#[test]
-fn the_json_has_its_promised_shape() {
-    let plan = serde_json::to_value(make(&farm(450.0)).unwrap()).unwrap();
-    assert_eq!(plan["schema"], "kabla-plan/1");
-    for name in [
-        "cuttings_needed",
-        "roots_to_store",
-        "plants_to_mark",
-        "roots_per_layer",
-        "layers",
-        "containers",
-        "sand_l",
-        "sand_kg",
-        "bed_area_m2",
-        "bed_length_m",
-        "bed_width_m",
-        "water_l_per_day",
-        "jerrycans_per_day",
-        "water_trips_per_day",
-        "water_total_l",
-        "lining_m2",
-        "bundles",
-        "bed_rows",
-    ] {
-        let amount = &plan["amounts"][name];
-        assert!(amount["value"].is_number() && amount["unit"].is_string(), "{name}: {amount}");
-        assert!(!amount["why"].as_str().unwrap().is_empty(), "{name} has no reason");
-    }
-    for key in ["from", "to", "et0_mm_per_day", "kc", "rain_mm_per_day", "l_per_day"] {
-        assert!(!plan["water"][0][key].is_null(), "water: {key}");
-    }
-    let places = plan["containers"][0]["layers"][0]["places"].as_array().unwrap();
-    assert_eq!(places.len() as u64, plan["containers"][0]["layers"][0]["roots"].as_u64().unwrap());
-    assert!(
-        places.iter().all(|place| ["x_cm", "y_cm", "angle_deg"].iter().all(|key| place[key].is_number()))
-    );
-    for key in ["from", "to", "cuttings", "area_m2"] {
-        assert!(!plan["cuts"][0][key].is_null(), "cuts: {key}");
-    }
-    for key in ["first", "last", "why", "yield_low_kg", "yield_high_kg", "yield_why"] {
-        assert!(!plan["harvest"][key].is_null(), "harvest: {key}");
-    }
-    assert!(plan["vitamin_a"].is_null(), "nothing is said of vitamin A where the carotene is not known");
-    let topics: Vec<_> =
-        plan["steps"].as_array().unwrap().iter().map(|step| step["topic"].as_str().unwrap()).collect();
-    for topic in StepKind::ALL {
-        assert!(topics.contains(&topic.name()), "{} is missing", topic.name());
-    }
-    for step in plan["steps"].as_array().unwrap() {
-        assert!(step["from"].as_str().unwrap() <= step["to"].as_str().unwrap());
-        assert!(!step["why"].as_str().unwrap().is_empty());
-    }
-    let defaults = plan["defaults"].as_array().unwrap();
-    assert_eq!(defaults.len(), Assumptions::TABLE.len());
-    assert!(defaults.iter().all(|used| !used["source"].as_str().unwrap().is_empty()));
 }
 
 #[test]
@@ -219,23 +159,24 @@ fn overridden_defaults_are_told_apart() {
     assert_eq!(changed, ["roots_per_plant"]);
 }
 
-/// Steps that must not come before another has begun.
-const DEPENDS: &[(StepKind, StepKind)] = &[
-    (StepKind::CheckPlants, StepKind::MarkPlants),
-    (StepKind::CutVines, StepKind::MarkPlants),
-    (StepKind::Harvest, StepKind::CutVines),
-    (StepKind::Harvest, StepKind::CheckPlants),
-    (StepKind::FillContainer, StepKind::Harvest),
-    (StepKind::FillContainer, StepKind::GatherSand),
-    (StepKind::MonthlyCheck, StepKind::FillContainer),
-    (StepKind::LastCheck, StepKind::FillContainer),
-    (StepKind::PlantBed, StepKind::LastCheck),
-    (StepKind::PlantBed, StepKind::PrepareBed),
-    (StepKind::WaterBed, StepKind::PlantBed),
-    (StepKind::CutForPlanting, StepKind::PlantBed),
-    (StepKind::PlantField, StepKind::CutForPlanting),
-    (StepKind::FirstHarvest, StepKind::PlantField),
-];
+/// Each step with one that must have begun before it.
+pub(crate) fn dependencies() -> Vec<(StepKind, StepKind)> {
+    let kind = |name: &str| StepKind::from_name(name).unwrap_or_else(|| panic!("no step {name}"));
+    let of_row = |row: BTreeMap<String, String>| {
+        let later = kind(&row["step"]);
+        row["after"].split_whitespace().map(|name| (later, kind(name))).collect::<Vec<_>>()
+    };
+    let pairs: Vec<_> = rows("season-dates", "cases.csv").into_iter().flat_map(of_row).collect();
+    for kind in StepKind::ALL {
+        let named = pairs.iter().any(|(later, earlier)| [*later, *earlier].contains(&kind));
+        assert!(
+            named,
+            "tests/expected/season-dates/cases.csv: {} follows nothing, and nothing it",
+            kind.name()
+        );
+    }
+    pairs
+}
 
 fn any_case() -> impl Strategy<Value = Case> {
     let day = (0u64..40_000).prop_map(|days| date("1950-01-01") + Days::new(days));
@@ -254,14 +195,15 @@ proptest! {
     #[test]
     fn no_step_precedes_one_it_depends_on(case in any_case()) {
         let plan = make(&case).unwrap();
-        for (later, earlier) in DEPENDS {
-            let begins = |topic| plan.steps_of(topic).map(|step| step.when.from).min();
-            match (begins(*later), begins(*earlier)) {
-                (Some(later_day), Some(earlier_day)) =>
-                    prop_assert!(later_day >= earlier_day, "{later:?} on {later_day} before {earlier:?} on {earlier_day}"),
-                // Where the bed comes within a month there is no check before the last one.
-                (None, Some(_)) => prop_assert_eq!(*later, StepKind::MonthlyCheck),
-                (_, None) => prop_assert!(false, "there is no {earlier:?}"),
+        let begins = |kind| plan.steps_of(kind).map(|step| step.when.from).min();
+        for kind in StepKind::ALL {
+            // A short season has no time for checks between the first and the last.
+            prop_assert!(begins(kind).is_some() || kind == StepKind::MonthlyCheck, "{kind:?} is missing");
+        }
+        for (later, earlier) in dependencies() {
+            if let Some(later_day) = begins(later) {
+                let earlier_day = begins(earlier).unwrap();
+                prop_assert!(later_day >= earlier_day, "{later:?} on {later_day} before {earlier:?} on {earlier_day}");
             }
         }
         for pair in plan.steps.windows(2) {
@@ -291,7 +233,11 @@ proptest! {
         let plan = make(&case).unwrap();
         for amount in &plan.amounts.0 {
             prop_assert!(amount.value.is_finite() && amount.value >= 0.0, "{amount:?}");
-            prop_assert!(!amount.why.contains("NaN") && !amount.why.contains("inf"), "{amount:?}");
+            let numbers = amount.why.values().into_iter().filter_map(|(_, value)| match value {
+                Worth::Number(number, _) => Some(number),
+                _ => None,
+            });
+            prop_assert!(numbers.into_iter().all(f64::is_finite), "{amount:?}");
         }
     }
 }
@@ -331,7 +277,10 @@ fn being_sure_takes_more_roots_and_says_why() {
     let sure = amount(&plan, Quantity::RootsToStore);
     assert!(sure > usual, "{sure} against {usual}");
     let why = &plan.amounts.0.iter().find(|amount| amount.quantity == Quantity::RootsToStore).unwrap().why;
-    assert!(why.contains("90 of 100") && why.contains("40 are enough"), "{why}");
+    assert!(
+        matches!(why, AmountReason::RootsToBeSure { cuttings: 1500, percent: 90.0, usual: 40, .. }),
+        "{why:?}"
+    );
 }
 
 fn check(day: &str, healthy: u32, thrown_away: Option<u32>, sprouted: Option<u32>) -> Check {
@@ -354,12 +303,8 @@ fn usual_losses_go_on_as_usual() {
     assert_eq!(amount(&plan, Quantity::CuttingsExpected), 34.0 * 30.0);
     assert_eq!(amount(&plan, Quantity::CuttingsShort), 1500.0 - 34.0 * 30.0);
     assert_eq!(amount(&plan, Quantity::BedArea), 34.0 * 0.375, "the bed is made for the roots there are");
-    let said: Vec<_> =
-        plan.findings.iter().map(|finding| format!("{} {}", finding.message, finding.hint)).collect();
-    assert!(
-        said.iter().any(|said| said.contains("480 cuttings short") && said.contains("306 m²")),
-        "{said:?}"
-    );
+    let short = |remark: &Remark| matches!(remark, Remark::CuttingsShort { short: 480, area_m2: 306.0, .. });
+    assert!(plan.remarks.iter().any(short), "{:?}", plan.remarks);
 }
 
 /// By hand: 34 of 40 after 31 days are fewer than the 37 at the worst on record, and 34 × 0.85^(98/31) = 20.3.
@@ -370,12 +315,8 @@ fn fast_losses_are_flagged_where_they_show_and_go_on() {
     assert_eq!(amount(&plan, Quantity::RootsAtBed), 20.0);
     let later = with_checks(&[check("2027-06-24", 38, Some(2), None), check("2027-07-24", 30, None, None)]);
     assert_eq!(later.store_checks.iter().map(|check| check.fast_loss).collect::<Vec<_>>(), [false, true]);
-    assert!(
-        later
-            .findings
-            .iter()
-            .any(|finding| finding.message.contains("2027-07-24") && finding.hint.contains("damp"))
-    );
+    let flagged = |remark: &Remark| matches!(remark, Remark::FastLoss { day, healthy: 30, roots: 38, .. } if *day == date("2027-07-24"));
+    assert!(later.remarks.iter().any(flagged), "{:?}", later.remarks);
 }
 
 #[test]
@@ -386,7 +327,8 @@ fn the_last_check_counts_sprouts_and_may_be_enough() {
     assert_eq!(amount(&last(40), Quantity::CuttingsExpected), 1200.0, "roots without sprouts give none");
     let enough = last(52);
     assert_eq!(amount(&enough, Quantity::CuttingsShort), 0.0);
-    assert!(enough.findings.iter().any(|finding| finding.message.contains("enough")));
+    // 52 × 30 cuttings are 60 more than 1,500.
+    assert!(enough.remarks.contains(&Remark::Enough { spare: 60 }), "{:?}", enough.remarks);
 }
 
 #[test]

@@ -1,9 +1,14 @@
 //! Enough: from the field to roots and plants, from roots and beds to the field, and the harvest to come.
 
-use kabla::plan::after::{Maturity, Variety};
+use std::path::Path;
+
+use kabla::app::Overrides;
+use kabla::plan::after::{HarvestReason, Maturity, Variety};
 use kabla::plan::field::{Field, Spacing};
 use kabla::plan::multiply::{Sizing, beta_of, roots_for_confidence, surviving};
-use kabla::plan::{Assumptions, AtHand, Case, Metres, Plan, Quantity, SquareMetres, make};
+use kabla::plan::{
+    AmountReason, Assumptions, AtHand, Case, Metres, Plan, Quantity, Remark, SquareMetres, make,
+};
 use proptest::prelude::*;
 
 use crate::expected::rows;
@@ -15,7 +20,7 @@ fn at_hand(roots: Option<u32>, plants: Option<u32>, bed: Option<f64>) -> Option<
     Some(AtHand { roots, plants, bed: bed.map(SquareMetres), spacing: RIDGES })
 }
 
-fn why(plan: &Plan, quantity: Quantity) -> &str {
+fn why(plan: &Plan, quantity: Quantity) -> &AmountReason {
     &plan.amounts.0.iter().find(|amount| amount.quantity == quantity).unwrap().why
 }
 
@@ -69,7 +74,7 @@ fn backwards_from_what_is_at_hand() {
         let plan = make(&Case { field: None, at_hand: stock, ..farm(1.0) }).unwrap();
         assert_eq!(amount(&plan, Quantity::RootsToStore), roots, "{stock:?}");
         assert_eq!(amount(&plan, Quantity::FieldArea), area, "{stock:?}");
-        let nothing = plan.findings.iter().any(|finding| finding.message.contains("allow no root"));
+        let nothing = plan.remarks.iter().any(|remark| matches!(remark, Remark::NothingAtHand { .. }));
         assert_eq!(nothing, roots == 0.0, "{stock:?}");
     }
     let first = Case {
@@ -86,8 +91,9 @@ fn backwards_from_what_is_at_hand() {
 fn a_field_larger_than_what_is_at_hand_is_said() {
     let plan = make(&Case { at_hand: at_hand(Some(20), None, None), ..farm(450.0) }).unwrap();
     assert_eq!(amount(&plan, Quantity::RootsToStore), 20.0);
-    let said = plan.findings.iter().find(|finding| finding.message.contains("the roots at hand")).unwrap();
-    assert!(said.message.contains("225 m² of 450 m²"), "{said}");
+    let said =
+        Remark::LimitedAtHand { limit: "roots", roots: 20, wanted: 40, area_m2: 225.0, field_m2: 450.0 };
+    assert!(plan.remarks.contains(&said), "{:?}", plan.remarks);
     let enough = make(&Case { at_hand: at_hand(Some(500), None, None), ..farm(450.0) }).unwrap();
     assert_eq!(amount(&enough, Quantity::RootsToStore), 40.0, "more than enough changes nothing");
 }
@@ -147,7 +153,8 @@ fn longer_storage_takes_more_roots() {
     // Harvest on 31 January, the bed on 30 September: 242 days, 8 months.
     let long = stored("2027-01-31");
     assert_eq!(amount(&long, Quantity::RootsToStore), 46.0);
-    assert!(long.findings.iter().any(|finding| finding.message.contains("longer than the 150 days")));
+    let said = Remark::LongInSand { days: 242, evidence_days: 150.0 };
+    assert!(long.remarks.contains(&said), "{:?}", long.remarks);
     assert_eq!(amount(&stored("2027-08-24"), Quantity::RootsToStore), 40.0);
 }
 
@@ -165,8 +172,10 @@ fn uncertain_amounts_carry_a_range() {
     let plan = make(&farm(450.0)).unwrap();
     let first = plan.amounts.0.iter().find(|amount| amount.quantity == Quantity::CuttingsAtFirstCut).unwrap();
     assert_eq!((first.value, first.range), (1056.0, Some((972.0, 1140.0))));
-    let json = serde_json::to_value(&plan).unwrap();
+    let case = concat!(env!("CARGO_MANIFEST_DIR"), "/examples/farm.toml");
+    let json = kabla::app::plan_json(Path::new(case), Overrides::default()).unwrap();
     assert_eq!(json["amounts"]["cuttings_at_first_cut"]["low"], 972);
+    assert_eq!(json["amounts"]["cuttings_at_first_cut"]["high"], 1140);
     let default = |name: &str| {
         let all = json["defaults"].as_array().unwrap();
         all.iter().find(|used| used["name"] == name).unwrap().clone()
@@ -228,7 +237,8 @@ fn yields_are_a_range_and_no_promise() {
     let plan = make(&farm(450.0)).unwrap();
     assert_eq!(plan.harvest.yield_low.map(|mass| mass.0), Some(202.0));
     assert_eq!(plan.harvest.yield_high.map(|mass| mass.0), Some(405.0));
-    assert!(plan.harvest.yield_why.contains("or nothing"));
+    let why = HarvestReason::Yield { area_m2: SquareMetres(450.0), low: 4.5, high: 9.0 };
+    assert_eq!(plan.harvest.yield_why, Some(why));
 }
 
 /// Check values of the handbook: 9,180 µg are 765 RAE; 125 g boiled are 877.5 RAE at 10,800 µg, 100.75 at 1,240.
@@ -257,10 +267,12 @@ fn a_poor_source_is_warned_of() {
         make(&Case { source: Some(source), ..farm(450.0) }).unwrap()
     };
     let most = amount(&with(1e6), Quantity::WaterPerDay);
-    assert!(!with(most).findings.iter().any(|finding| finding.message.contains("the dug well")));
+    let said =
+        |plan: &Plan| plan.remarks.iter().find(|remark| matches!(remark, Remark::WaterShort { .. })).cloned();
+    assert_eq!(said(&with(most)), None);
     let poor = with(most / 2.0);
-    let said = poor.findings.iter().find(|finding| finding.message.contains("the dug well")).unwrap();
-    assert!(said.message.contains("50 of every 100 litres") && said.hint.contains("7.5 m²"), "{said}");
+    let Some(Remark::WaterShort { source, gives, bed_m2, .. }) = said(&poor) else { panic!("{poor:?}") };
+    assert_eq!((source.as_str(), gives, bed_m2), ("the dug well", 50.0, SquareMetres(7.5)));
     let total: f64 = poor.water.iter().map(|period| period.total().0).sum();
     assert_eq!(amount(&poor, Quantity::WaterTotal), total);
     assert_eq!(amount(&poor, Quantity::TripsPerDay), (most / 15.0).ceil());
@@ -273,5 +285,5 @@ fn amounts_of_the_store_follow_from_its_layers() {
     let roots: u32 = plan.containers.iter().map(|filled| filled.roots).sum();
     assert_eq!(f64::from(roots), amount(&plan, Quantity::RootsToStore));
     assert_eq!(f64::from(plan.containers[0].layers[0].capacity()), amount(&plan, Quantity::RootsPerLayer));
-    assert!(why(&plan, Quantity::Lining).contains("overlaps"));
+    assert_eq!(why(&plan, Quantity::Containers), &AmountReason::Containers { roots });
 }

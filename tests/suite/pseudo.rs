@@ -4,7 +4,7 @@ use std::borrow::Cow;
 
 use kabla::data::{Data, Embedded};
 use kabla::guidance::{Value, tell};
-use kabla::language::{ACCENTED, MIRRORED, Pack, Pseudo};
+use kabla::language::{ACCENTED, Label, MIRRORED, Pack, Pseudo};
 use kabla::plan::{Case, make};
 use kabla::sheet::{Facts, Paper, Printer, SmsOptions, html, ics, sms, text};
 
@@ -148,7 +148,7 @@ fn right_to_left_prints_and_reads() {
                 && !page.contains("margin-left")
                 && !page.contains("padding-left")
         );
-        assert!(pack.label("sheet-title", &[("kind", Value::Name("farm"))]).unwrap().contains('ش'));
+        assert!(pack.label(Label::SheetTitle, &[("kind", Value::Name("farm"))]).unwrap().contains('ش'));
     }
     // Without the font it is refused, not printed as boxes.
     let (_, case) = examples().remove(0);

@@ -10,7 +10,7 @@ use kabla::data::Embedded;
 use kabla::guidance::{
     DateSpan, Priority, StepKind, Subject, Timing, Value, for_week, in_order, tell, told_in, week_of,
 };
-use kabla::language::{Pack, Pause, Piece};
+use kabla::language::{Label, Pack, Pause, Piece};
 use kabla::plan::make;
 use kabla::voice::level::measure;
 use kabla::voice::segment::{
@@ -517,13 +517,16 @@ fn hostile_sounds_are_all_reported_at_once() {
         ([&absent, &short, &empty], ["cannot be read", "at least 0.4 s", "is empty"]),
     ] {
         let [opening, closing, bed] = trio.map(String::as_str);
-        let arguments = [&at[..], &["--opening", opening, "--closing", closing, "--bed", bed]].concat();
+        let arguments = [&at[..], &["--opening", opening, "--closing", closing, "--music", bed]].concat();
         let report = refused(&arguments);
         assert_eq!(report.matches("error: ").count(), 3, "{report}");
         for (path, problem) in trio.iter().zip(problems) {
             assert!(report.contains(problem) && report.contains(path.as_str()), "{problem}: {report}");
         }
-        assert!(["--opening", "--closing", "--bed"].iter().all(|option| report.contains(option)), "{report}");
+        assert!(
+            ["--opening", "--closing", "--music"].iter().all(|option| report.contains(option)),
+            "{report}"
+        );
     }
     // A broken case and a broken sound come together.
     let case = file("case.toml", b"kind = \"zone\"\n".to_vec());
@@ -545,7 +548,7 @@ fn without_a_voice_there_is_a_script_to_read_and_no_sound() {
         assert_eq!(project.files_in("out"), made);
         let script = || project.read(&format!("out/{tag}-segment-2027-05-10.txt"));
         let pack = Pack::load(&Embedded, tag).unwrap();
-        let no_voice = pack.label("segment-no-voice", &[]).unwrap();
+        let no_voice = pack.label(Label::SegmentNoVoice, &[]).unwrap();
         assert!(script().contains(&no_voice), "{}", script());
         // Said for live reading on purpose, it is no failure.
         kabla(&project, &[&at[..], &[tag, "--live"]].concat()).done();

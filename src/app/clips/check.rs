@@ -10,9 +10,10 @@ use base64::engine::general_purpose::STANDARD as BASE64;
 use serde::Serialize;
 
 use super::super::output::Output;
-use super::super::{Data, Error, Finding};
-use crate::guidance::Value;
-use crate::language::{Direction, Pack};
+use super::super::{Code, Data, Error, Finding};
+use crate::catalogue::catalogue;
+use crate::guidance::{Value, Variable};
+use crate::language::{Direction, Label, Pack};
 use crate::sheet;
 use crate::voice::record::picture::{COLUMNS, HEIGHT, ROWS, spectrogram, waveform};
 use crate::voice::record::quality::{Found, Measures, Norms, Verdict, judge, letters, measure, read};
@@ -64,32 +65,20 @@ pub struct ClipChecked {
     pub pace: Option<f64>,
 }
 
-/// What is to be done with a clip, the most urgent first.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Outcome {
-    /// It is to be recorded again.
-    Again,
-    /// It may be used.
-    Usable,
-    /// Nothing is wrong with it.
-    Good,
-    /// Nobody needs it.
-    Unused,
-}
-
-impl Outcome {
-    /// All, the most urgent first.
-    pub const ALL: [Outcome; 4] = [Outcome::Again, Outcome::Usable, Outcome::Good, Outcome::Unused];
-
-    /// Its name: of a message `clips-NAME` in each language pack.
-    pub fn name(self) -> &'static str {
-        match self {
-            Outcome::Again => "again",
-            Outcome::Usable => "usable",
-            Outcome::Good => "good",
-            Outcome::Unused => "unused",
-        }
+catalogue! {
+    /// What is to be done with a clip, the most urgent first.
+    pub enum Outcome: OutcomeEntry {
+        /// The heading of such clips.
+        heading: Label,
     }
+    /// It is to be recorded again.
+    Again = "again" { heading: Label::ClipsAgain };
+    /// It may be used.
+    Usable = "usable" { heading: Label::ClipsUsable };
+    /// Nothing is wrong with it.
+    Good = "good" { heading: Label::ClipsGood };
+    /// Nobody needs it.
+    Unused = "unused" { heading: Label::ClipsUnused };
 }
 
 impl From<Verdict> for Outcome {
@@ -167,9 +156,9 @@ fn hear(data: &dyn Data, folder: &str, clips: &[Clip], draw: bool) -> Vec<Heard>
 }
 
 fn hear_one(data: &dyn Data, folder: &str, clip: &Clip, draw: bool) -> Heard {
-    let bytes = data
-        .read(&format!("{folder}/{}", clip.file))
-        .ok_or_else(|| Finding::error("cannot be read").hint("check the file and its rights"))?;
+    let bytes = data.read(&format!("{folder}/{}", clip.file)).ok_or_else(|| {
+        Finding::error(Code::CANNOT_READ, "cannot be read").hint("check the file and its rights")
+    })?;
     let (rate, samples) = read(&bytes)?;
     let pictures = || Some((waveform(&samples), spectrogram(rate, &samples)?));
     Ok((measure(rate, &samples), draw.then(pictures).flatten()))
@@ -193,21 +182,21 @@ fn checked(
     let mut reasons = Vec::new();
     let mut outcome = faults.first().map_or(Outcome::Good, |found| found.verdict.into());
     if measures.is_err() {
-        reasons.push(pack.label("clip-broken", &[])?);
+        reasons.push(pack.label(Label::ClipBroken, &[])?);
         outcome = Outcome::Again;
     }
     for found in &faults {
-        reasons.push(pack.label(&format!("clip-{}", found.fault.name()), &[])?);
+        reasons.push(pack.label(found.fault.label(), &[])?);
     }
     match used {
         Use::Wanted => {}
         Use::Replaced { now } => {
             outcome = Outcome::Again;
-            reasons = vec![pack.label("clip-stale", &[("words", Value::Text(now))])?];
+            reasons = vec![pack.label(Label::ClipStale, &[Variable::Words.with(Value::Text(now))])?];
         }
         Use::Unused => {
             outcome = Outcome::Unused;
-            reasons = vec![pack.label("clip-unused", &[])?];
+            reasons = vec![pack.label(Label::ClipUnused, &[])?];
         }
     }
     Ok(ClipChecked { path, words: clip.words.clone(), outcome, faults, reasons, measures, pace })
@@ -270,7 +259,7 @@ impl Page {
             let clips: Vec<Card> = of_group
                 .map(|(clip, pictures)| Card::of(pack, clip, pictures.as_ref(), sounds.of(clip, &mut room)))
                 .collect::<Result<_, Error>>()?;
-            let heading = pack.label(&format!("clips-{}", outcome.name()), &[])?;
+            let heading = pack.label(outcome.heading(), &[])?;
             groups.push(Group { name: outcome.name(), heading, clips });
         }
         Ok(Page {
@@ -279,14 +268,14 @@ impl Page {
                 Direction::LeftToRight => "ltr",
                 Direction::RightToLeft => "rtl",
             },
-            title: pack.label("clips-title", &[])?,
+            title: pack.label(Label::ClipsTitle, &[])?,
             voice: format!("{} · {} · {}", pack.name(), voice.voice, voice.speaker),
-            intro: pack.label("clips-intro", &[])?,
+            intro: pack.label(Label::ClipsIntro, &[])?,
             columns: COLUMNS,
             height: HEIGHT,
             rows: ROWS,
             groups,
-            missing: Missing { heading: pack.label("clips-missing", &[])?, words: missing.to_vec() },
+            missing: Missing { heading: pack.label(Label::ClipsMissing, &[])?, words: missing.to_vec() },
             status: pack.label(pack.status().label(), &[])?,
         })
     }
@@ -301,25 +290,25 @@ impl Card {
     ) -> Result<Card, Error> {
         let mut figures = Vec::new();
         if let Ok(measures) = &clip.measures {
-            let mut add = |label: &str, value: Option<f64>, decimals: u8, unit: &str| -> Result<(), Error> {
+            let mut add = |label: Label, value: Option<f64>, decimals: u8, unit: &str| -> Result<(), Error> {
                 if let Some(value) = value {
                     let value = format!("{}\u{a0}{unit}", pack.write_number(value, decimals));
                     figures.push((pack.label(label, &[])?, value));
                 }
                 Ok(())
             };
-            add("clips-length", Some(measures.seconds), 1, "s")?;
-            add("clips-level", Some(measures.level_dbfs), 0, "dBFS")?;
-            add("clips-noise", measures.speech_to_noise_db(), 0, "dB")?;
-            add("clips-hum", measures.speech_to_hum_db(), 0, "dB")?;
-            add("clips-pace", clip.pace.map(|pace| 100.0 * pace), 0, "%")?;
+            add(Label::ClipsLength, Some(measures.seconds), 1, "s")?;
+            add(Label::ClipsLevel, Some(measures.level_dbfs), 0, "dBFS")?;
+            add(Label::ClipsNoise, measures.speech_to_noise_db(), 0, "dB")?;
+            add(Label::ClipsHum, measures.speech_to_hum_db(), 0, "dB")?;
+            add(Label::ClipsPace, clip.pace.map(|pace| 100.0 * pace), 0, "%")?;
         }
         Ok(Card {
             words: clip.words.clone(),
             file: clip.path.rsplit('/').next().unwrap_or_default().to_owned(),
             reasons: clip.reasons.clone(),
             figures,
-            alt: pack.label("clips-picture", &[("words", Value::Text(clip.words.clone()))])?,
+            alt: pack.label(Label::ClipsPicture, &[Variable::Words.with(Value::Text(clip.words.clone()))])?,
             waveform: pictures.map(|(waveform, _)| waveform.clone()),
             spectrogram: pictures.map(|(_, png)| format!("data:image/png;base64,{}", BASE64.encode(png))),
             sound,

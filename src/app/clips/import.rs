@@ -6,7 +6,7 @@ use std::path::{Path, PathBuf};
 
 use super::super::output::Output;
 use super::super::{Data, Error, Folder, ScriptRequest};
-use crate::finding::Finding;
+use crate::finding::{Code, Finding};
 use crate::language::Pack;
 use crate::voice::Bank;
 use crate::voice::record::import::{
@@ -82,8 +82,11 @@ pub fn import(data: &dyn Data, root: Option<&Path>, request: &ImportRequest<'_>)
     let room = target.room_tone(&recordings, &heard, before.as_deref(), &mut output)?;
     if room.is_none() {
         notes.push(
-            Finding::warning("no recording has half a second of quiet, so there is no room tone")
-                .hint("record some seconds in which nobody speaks"),
+            Finding::warning(
+                Code::NO_ROOM_TONE,
+                "no recording has half a second of quiet, so there is no room tone",
+            )
+            .hint("record some seconds in which nobody speaks"),
         );
     }
     let names = (request.language, request.voice);
@@ -106,7 +109,11 @@ fn open(paths: &[PathBuf]) -> Result<Vec<Recording<'_>>, Error> {
         let name = path.file_name().unwrap_or_default().to_string_lossy().into_owned();
         if let Some(other) = seen.insert(name.clone(), path) {
             let message = format!("has the same name as {}", other.display());
-            wrong.push(Finding::error(message).file(path.display().to_string()).hint("rename one of them"));
+            wrong.push(
+                Finding::error(Code::DUPLICATE, message)
+                    .file(path.display().to_string())
+                    .hint("rename one of them"),
+            );
         }
         let open = Box::new(move || Ok(Box::new(regular(path)?) as _));
         recordings.push(Recording { path: path.display().to_string(), name, open });
@@ -136,7 +143,7 @@ fn still_missing(data: &dyn Data, request: &ImportRequest<'_>) -> Result<Vec<Lin
         ScriptRequest { language: request.language, voice: Some(request.voice), cases: &[], all: false };
     let printed = super::script::script(data, &asked).map_err(|error| match error {
         Error::Input(findings) => findings,
-        error => vec![Finding::error(error.to_string())],
+        error => vec![Finding::error(Code::SYNTAX, error.to_string())],
     })?;
     let lines = printed.script.lines.into_iter().map(|line| Line {
         number: u32::try_from(line.number).unwrap_or(u32::MAX),
@@ -146,8 +153,9 @@ fn still_missing(data: &dyn Data, request: &ImportRequest<'_>) -> Result<Vec<Lin
     });
     let lines: Vec<Line> = lines.collect();
     if lines.is_empty() {
-        let hint = "to record some of them again, give their lines with --script";
-        let finding = Finding::error(format!("the voice {} lacks no phrase", request.voice));
+        let hint = "to record some of them again, give their lines";
+        let finding =
+            Finding::error(Code::NOTHING_TO_RECORD, format!("the voice {} lacks no phrase", request.voice));
         return Err(vec![finding.hint(hint)]);
     }
     Ok(lines)
@@ -155,7 +163,8 @@ fn still_missing(data: &dyn Data, request: &ImportRequest<'_>) -> Result<Vec<Lin
 
 fn read_text(path: &Path) -> Result<String, Vec<Finding>> {
     fs::read_to_string(path).map_err(|error| {
-        let finding = Finding::error(format!("cannot be read: {error}")).file(path.display().to_string());
+        let finding = Finding::error(Code::CANNOT_READ, format!("cannot be read: {error}"))
+            .file(path.display().to_string());
         vec![finding.hint("check the name and the folder")]
     })
 }
@@ -186,9 +195,9 @@ fn beside(recordings: &[PathBuf]) -> PathBuf {
 fn spare_edits(list: &Path, new: &str) -> Result<(), Error> {
     match fs::read_to_string(list) {
         Ok(old) if old != new => Err(Error::Input(vec![
-            Finding::error("is there already, and differs from what would be written")
+            Finding::error(Code::LIST_CHANGED, "is there already, and differs from what would be written")
                 .file(list.display().to_string())
-                .hint(format!("use it with --cuts {}, or move it away", list.display())),
+                .hint("use it, or move it away"),
         ])),
         _ => Ok(()),
     }
@@ -203,17 +212,20 @@ fn to_confirm(cuts: &[Cut], list: &Path) -> Vec<Finding> {
                 Some(line) => format!("line {line} \"{}\": {}", cut.words, cut.remark),
                 None => cut.remark.clone(),
             };
-            Finding::error(what).file(&file).line(row)
+            Finding::error(Code::CONFIRM_CUT, what).file(&file).line(row)
         })
         .collect();
     if !findings.is_empty() {
         let (count, all) = (findings.len(), cuts.len());
         let hint =
-            "listen at those places, write keep or skip in place of confirm, and import again with --cuts";
+            "listen at those places, write keep or skip in place of confirm, and import again with this list";
         findings.push(
-            Finding::error(format!("no clip was written: {count} of {all} cuts are to be confirmed"))
-                .file(file)
-                .hint(hint),
+            Finding::error(
+                Code::NO_CLIPS,
+                format!("no clip was written: {count} of {all} cuts are to be confirmed"),
+            )
+            .file(file)
+            .hint(hint),
         );
     }
     findings
@@ -226,15 +238,25 @@ struct Target {
 
 impl Target {
     fn new(root: Option<&Path>, request: &ImportRequest<'_>) -> Result<Target, Error> {
-        let refused = |message: &str, hint: &str| Err(Error::Input(vec![Finding::error(message).hint(hint)]));
+        let refused = |code, message: &str, hint: &str| {
+            Err(Error::Input(vec![Finding::error(code, message).hint(hint)]))
+        };
         let Some(root) = root else {
-            return refused("no folder is named for the voice", "give --data DIR; the clips go to DIR/audio");
+            return refused(
+                Code::NO_FOLDER,
+                "no folder is named for the voice",
+                "the clips go to its folder audio/",
+            );
         };
         let is_plain = |name: &str| {
             !name.is_empty() && name.chars().all(|c| c.is_ascii_alphanumeric() || matches!(c, '-' | '_'))
         };
         if !is_plain(request.voice) || !is_plain(request.language) {
-            return refused("the voice's name is no name for a folder", "use letters, digits and - alone");
+            return refused(
+                Code::BAD_NAME,
+                "the voice's name is no name for a folder",
+                "use letters, digits and - alone",
+            );
         }
         Ok(Target { folder: root.join("audio").join(request.language).join(request.voice) })
     }

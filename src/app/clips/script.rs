@@ -7,9 +7,10 @@ use std::path::{Path, PathBuf};
 use serde::Serialize;
 
 use super::super::output::Output;
-use super::super::{Data, Embedded, Error, Finding, Length, Made, ReadCase, StepKind, load_pack};
-use crate::guidance::{Statement, Subject, Value, chapter, for_step, told_in, week_of};
-use crate::language::{Direction, Intonation, Pack, Phrase, WordingError};
+use super::super::{Code, Data, Embedded, Error, Finding, Length, Made, ReadCase, StepKind, load_pack};
+use crate::guidance::{Statement, Subject, Variable, chapter, for_step, told_in, week_of};
+use crate::language::{Direction, Intonation, Label, Pack, Phrase, WordingError};
+use crate::plan::Remark;
 use crate::sheet::{self, Printer, SheetError};
 use crate::voice::record::{self, Carriers, Group, Line, Material, Needed, Pace, Script, WantedMessage};
 use crate::voice::{Bank, ClipState};
@@ -75,10 +76,11 @@ pub fn script(data: &dyn Data, request: &ScriptRequest<'_>) -> Result<RecordingS
     let messages = useful.iter().map(|told| told.messages(&pack)).collect::<Result<Vec<_>, _>>()?.concat();
     let pace = bank.as_ref().map_or(Pace::default(), Pace::of);
     let listed = listed(&phrases, &states, needed);
+    let remarks = pack.say_remarks(&Remark::spoken_examples())?;
     // What messages need, their own statements say.
     let carriers = match needed.only_messages {
-        true => Carriers::among(&pack, &statements, &listed)?,
-        false => Carriers::find(&pack, &statements, &listed)?,
+        true => Carriers::among(&pack, &statements, &remarks, &listed)?,
+        false => Carriers::find(&pack, &statements, &remarks, &listed)?,
     };
     let material = Material {
         phrases: &phrases,
@@ -177,8 +179,8 @@ impl Told {
 /// The title of a statement, in the words of the pack.
 fn title(pack: &Pack, statement: &Statement) -> Result<String, WordingError> {
     match statement.subject {
-        Subject::Opening => pack.label("script-opening", &[]),
-        Subject::Closing => pack.label("script-closing", &[]),
+        Subject::Opening => pack.label(Label::ScriptOpening, &[]),
+        Subject::Closing => pack.label(Label::ScriptClosing, &[]),
         // It is asked about the step, and has no title of its own.
         Subject::Question(topic) => {
             pack.write_title(&Statement { subject: Subject::Step(topic), ..statement.clone() })
@@ -245,15 +247,15 @@ struct PageLine {
 }
 
 /// What a speaker is told before the first line, in this order; how the words to say are shown depends on the format.
-const HOW: [&str; 8] = [
-    "script-how-room",
-    "script-how-distance",
-    "script-how-tone",
-    "script-how-pause",
-    "script-how-order",
-    "script-how-slip",
-    "script-how-medial",
-    "script-how-final",
+const HOW: [Label; 8] = [
+    Label::ScriptHowRoom,
+    Label::ScriptHowDistance,
+    Label::ScriptHowTone,
+    Label::ScriptHowPause,
+    Label::ScriptHowOrder,
+    Label::ScriptHowSlip,
+    Label::ScriptHowMedial,
+    Label::ScriptHowFinal,
 ];
 /// The rule on the words to say aloud stands before the last two.
 const WORDS_AT: usize = 6;
@@ -265,12 +267,15 @@ impl RecordingScript {
         let (voice, name) = (&self.voice, self.pack.name());
         if !self.begun {
             remarks.push(format!("there is no voice {voice} in {name} yet: everything is to be recorded"));
-        } else if self.script.lines.is_empty() {
-            remarks.push(format!(
-                "the voice {voice} in {name} has everything; --all lists it, --voice NAME begins another voice"
-            ));
+        } else if self.is_complete() {
+            remarks.push(format!("the voice {voice} in {name} has everything"));
         }
         remarks
+    }
+
+    /// Whether the voice has all that was asked for.
+    pub fn is_complete(&self) -> bool {
+        self.begun && self.script.lines.is_empty()
     }
 
     /// The lines as JSON, one object a line.
@@ -283,7 +288,7 @@ impl RecordingScript {
     /// # Errors
     /// A label that cannot be worded, or a broken template.
     pub fn text(&self, data: &dyn Data) -> Result<Vec<u8>, Error> {
-        Ok(sheet::render("script.txt", &self.page("script-how-brackets")?, data)?)
+        Ok(sheet::render("script.txt", &self.page(Label::ScriptHowBrackets)?, data)?)
     }
 
     /// The script as PDF, with its number of pages.
@@ -291,7 +296,8 @@ impl RecordingScript {
     /// # Errors
     /// A label that cannot be worded, letters that no font has, or a page too small for its words.
     pub fn pdf(&self, data: &dyn Data) -> Result<(Vec<u8>, usize), Error> {
-        let pdf = Printer::new(data)?.set("script.typ", &self.page("script-how-grey")?, BTreeMap::new())?;
+        let pdf =
+            Printer::new(data)?.set("script.typ", &self.page(Label::ScriptHowGrey)?, BTreeMap::new())?;
         match pdf.overflows.first() {
             Some(what) => {
                 let file = data.shown("templates/script.typ");
@@ -329,18 +335,18 @@ impl RecordingScript {
         Ok(made)
     }
 
-    fn page(&self, words: &str) -> Result<Page, WordingError> {
-        let label = |id: &str| self.pack.label(id, &[]);
+    fn page(&self, words: Label) -> Result<Page, WordingError> {
+        let label = |id| self.pack.label(id, &[]);
         let mut labels = BTreeMap::new();
         for (name, id) in [
-            ("colon", "colon"),
-            ("semicolon", "semicolon"),
-            ("page", "sheet-page"),
-            ("how", "script-how"),
-            ("medial", "script-medial"),
-            ("final", "script-final"),
-            ("nothing", "script-nothing"),
-            ("complete", "script-complete"),
+            ("colon", Label::Colon),
+            ("semicolon", Label::Semicolon),
+            ("page", Label::SheetPage),
+            ("how", Label::ScriptHow),
+            ("medial", Label::ScriptMedial),
+            ("final", Label::ScriptFinal),
+            ("nothing", Label::ScriptNothing),
+            ("complete", Label::ScriptComplete),
         ] {
             labels.insert(name, label(id)?);
         }
@@ -352,7 +358,7 @@ impl RecordingScript {
                 Direction::LeftToRight => "ltr",
                 Direction::RightToLeft => "rtl",
             },
-            title: label("script-title")?,
+            title: label(Label::ScriptTitle)?,
             name: self.pack.name().to_owned(),
             voice: self.voice_name()?,
             status: label(self.pack.status().label())?,
@@ -367,22 +373,22 @@ impl RecordingScript {
     fn voice_name(&self) -> Result<String, WordingError> {
         match self.begun || self.named {
             true => Ok(self.voice.clone()),
-            false => self.pack.label("script-new-voice", &[]),
+            false => self.pack.label(Label::ScriptNewVoice, &[]),
         }
     }
 
     fn head(&self) -> Result<Vec<Row>, WordingError> {
         let lines = &self.script.lines;
-        let list = self.pack.label("semicolon", &[])? + " ";
+        let list = self.pack.label(Label::Semicolon, &[])? + " ";
         let count = |count: usize| self.pack.write_number(count as f64, 0);
-        let time = if self.pace.measured { "script-time-measured" } else { "script-time" };
+        let time = if self.pace.measured { Label::ScriptTimeMeasured } else { Label::ScriptTime };
         let rows = [
-            ("cue-language", self.pack.name().to_owned()),
-            ("cue-voice", self.voice_name()?),
-            ("sheet-for", self.cases.join(&list)),
-            ("script-lines", count(lines.len())),
+            (Label::CueLanguage, self.pack.name().to_owned()),
+            (Label::CueVoice, self.voice_name()?),
+            (Label::SheetFor, self.cases.join(&list)),
+            (Label::ScriptLines, count(lines.len())),
             (time, self.about(lines)?),
-            ("script-ready", format!("{} / {}", self.script.complete.len(), self.messages.len())),
+            (Label::ScriptReady, format!("{} / {}", self.script.complete.len(), self.messages.len())),
         ];
         rows.into_iter().map(|(id, value)| Ok(Row { label: self.pack.label(id, &[])?, value })).collect()
     }
@@ -390,7 +396,7 @@ impl RecordingScript {
     /// How long lines take, in whole minutes.
     fn about(&self, lines: &[Line]) -> Result<String, WordingError> {
         let minutes = Script::minutes(lines).ceil();
-        self.pack.label("script-minutes", &[("minutes", Value::Number(minutes, 0))])
+        self.pack.label(Label::ScriptMinutes, &[Variable::Minutes.number(minutes)])
     }
 
     fn parts(&self) -> Result<Vec<PagePart>, WordingError> {
@@ -399,16 +405,17 @@ impl RecordingScript {
     }
 
     fn part(&self, lines: &[Line]) -> Result<PagePart, WordingError> {
-        let count = |value: usize| Value::Number(value as f64, 0);
         let number = lines.first().map_or(0, |line| line.part);
         let title = match self.script.rest == Some(number) {
-            true => self.pack.label("script-rest", &[])?,
-            false => self.pack.label("script-part", &[("part", count(number))])?,
+            true => self.pack.label(Label::ScriptRest, &[])?,
+            false => self.pack.label(Label::ScriptPart, &[Variable::Part.number(number as f64)])?,
         };
-        let ends = [lines.first(), lines.last()].map(|line| count(line.map_or(0, |line| line.number)));
-        let [from, to] = ends;
-        let span = self.pack.label("script-part-lines", &[("first_line", from), ("last_line", to)])?;
-        let about = format!("{span}{} {}", self.pack.label("semicolon", &[])?, self.about(lines)?);
+        let of = |variable: Variable, line: Option<&Line>| {
+            variable.number(line.map_or(0, |line| line.number) as f64)
+        };
+        let ends = [of(Variable::FirstLine, lines.first()), of(Variable::LastLine, lines.last())];
+        let span = self.pack.label(Label::ScriptPartLines, &ends)?;
+        let about = format!("{span}{} {}", self.pack.label(Label::Semicolon, &[])?, self.about(lines)?);
         let groups = lines.chunk_by(|a, b| a.group == b.group).map(|lines| self.group(lines));
         Ok(PagePart { title, about, groups: groups.collect::<Result<_, _>>()? })
     }
@@ -420,7 +427,7 @@ impl RecordingScript {
     }
 
     fn group_title(&self, group: Group) -> Result<String, WordingError> {
-        let colon = self.pack.label("colon", &[])?;
+        let colon = self.pack.label(Label::Colon, &[])?;
         let of = |label: String, subject: Option<Subject>| match subject
             .and_then(|subject| self.titles.get(&subject))
         {
@@ -428,34 +435,34 @@ impl RecordingScript {
             None => label,
         };
         Ok(match group {
-            Group::Sentences(subject) => of(self.pack.label("script-sentences", &[])?, subject),
-            Group::Parts(subject) => of(self.pack.label("script-parts", &[])?, subject),
+            Group::Sentences(subject) => of(self.pack.label(Label::ScriptSentences, &[])?, subject),
+            Group::Parts(subject) => of(self.pack.label(Label::ScriptParts, &[])?, subject),
             Group::Numbers(form) => {
-                self.pack.label("script-numbers", &[("form", Value::Number(form as f64, 0))])?
+                self.pack.label(Label::ScriptNumbers, &[Variable::Form.number(form as f64)])?
             }
-            Group::Dates => self.pack.label("script-dates", &[])?,
-            Group::Months => self.pack.label("script-months", &[])?,
-            Group::Units => self.pack.label("script-units", &[])?,
+            Group::Dates => self.pack.label(Label::ScriptDates, &[])?,
+            Group::Months => self.pack.label(Label::ScriptMonths, &[])?,
+            Group::Units => self.pack.label(Label::ScriptUnits, &[])?,
         })
     }
 
     fn line(&self, line: &Line) -> Result<PageLine, WordingError> {
-        let colon = self.pack.label("colon", &[])?;
+        let colon = self.pack.label(Label::Colon, &[])?;
         let mut notes = Vec::new();
         if line.unlocks > 0 {
             let count = self.pack.write_number(line.unlocks as f64, 0);
-            notes.push(format!("{}{colon} {count}", self.pack.label("script-unlocks", &[])?));
+            notes.push(format!("{}{colon} {count}", self.pack.label(Label::ScriptUnlocks, &[])?));
         }
         match &line.state {
             ClipState::Stale { recorded } => {
-                notes.push(format!("{}{colon} {recorded}", self.pack.label("script-stale", &[])?));
+                notes.push(format!("{}{colon} {recorded}", self.pack.label(Label::ScriptStale, &[])?));
             }
-            ClipState::OtherIntonation => notes.push(self.pack.label("script-other-ending", &[])?),
-            ClipState::Recorded => notes.push(self.pack.label("script-recorded", &[])?),
+            ClipState::OtherIntonation => notes.push(self.pack.label(Label::ScriptOtherEnding, &[])?),
+            ClipState::Recorded => notes.push(self.pack.label(Label::ScriptRecorded, &[])?),
             ClipState::Missing => {}
         }
         if !line.said {
-            notes.push(self.pack.label("script-unsaid", &[])?);
+            notes.push(self.pack.label(Label::ScriptUnsaid, &[])?);
         }
         Ok(PageLine {
             number: line.number,
@@ -470,7 +477,7 @@ impl RecordingScript {
 
     /// The messages that a line completes: each title with the cases for which it is.
     fn complete(&self, line: &Line) -> Result<Vec<String>, WordingError> {
-        let list = self.pack.label("semicolon", &[])? + " ";
+        let list = self.pack.label(Label::Semicolon, &[])? + " ";
         let mut titles: Vec<(&str, Vec<&str>)> = Vec::new();
         for message in line.completes.iter().filter_map(|index| self.messages.get(*index)) {
             match titles.iter_mut().find(|(title, _)| *title == message.title) {
@@ -502,9 +509,10 @@ impl Kind {
             Some("txt") => Ok(Kind::Text),
             Some("jsonl") => Ok(Kind::JsonLines),
             _ => {
-                let finding = Finding::error("its ending tells no format").file(file.display().to_string());
+                let finding = Finding::error(Code::UNKNOWN_NAME, "its ending tells no format")
+                    .file(file.display().to_string());
                 let hint = "end it with .pdf, .txt or .jsonl";
-                Err(Error::Input(vec![finding.field("--out").hint(hint)]))
+                Err(Error::Input(vec![finding.argument("out").hint(hint)]))
             }
         }
     }

@@ -5,9 +5,9 @@ use chrono::{Days, NaiveDate};
 use super::script::text_of;
 use super::{SegmentRequest, season_path, stem};
 use crate::app::output::Output;
-use crate::app::{Data, Error, Finding, Length, Made, ReadCase, remarks_on};
-use crate::guidance::{Statement, StepKind, Subject, Timing, Values, for_week, week_of};
-use crate::language::{Direction, Pack, WordingError};
+use crate::app::{Code, Data, Error, Finding, Length, Made, ReadCase, remarks_on};
+use crate::guidance::{Statement, Subject, Timing, Values, Variable, for_week, week_of};
+use crate::language::{Direction, Label, Pack, WordingError};
 use crate::plan::DateSpan;
 use crate::sheet::{
     Airing, AiringLabels, Airings, Printer, SheetError, Told, airings_calendar, airings_table,
@@ -23,8 +23,8 @@ pub fn season(data: &dyn Data, request: SegmentRequest<'_>) -> Result<Vec<Made>,
     let pack = read.pack(data, request.language)?;
     let statements = read.statements()?;
     let Some(airings) = airings(&pack, &statements)? else {
-        let finding = Finding::error("the plan has no steps to tell of").file(&read.name);
-        return Err(Error::Input(vec![finding.hint("`kabla plan` shows what it has")]));
+        let finding = Finding::error(Code::NOT_IN_PLAN, "the plan has no steps to tell of").file(&read.name);
+        return Err(Error::Input(vec![finding]));
     };
     let pdf = Printer::new(data)?.set("airings.typ", &airings, std::collections::BTreeMap::new())?;
     if let Some(overflow) = pdf.overflows.first() {
@@ -51,7 +51,7 @@ pub fn season(data: &dyn Data, request: SegmentRequest<'_>) -> Result<Vec<Made>,
 fn airings(pack: &Pack, statements: &[Statement]) -> Result<Option<Airings>, WordingError> {
     let opening = statements.iter().find(|statement| statement.subject == Subject::Opening);
     let values: Values = opening.map(|statement| statement.values.clone()).unwrap_or_default();
-    let label = |id: &str| pack.label(id, &values);
+    let label = |id| pack.label(id, &values);
     let Some(season) = season_of(statements) else { return Ok(None) };
     let weeks = weeks_of(season).map(|week| airing(pack, statements, week)).collect::<Result<_, _>>()?;
     Ok(Some(Airings {
@@ -60,18 +60,18 @@ fn airings(pack: &Pack, statements: &[Statement]) -> Result<Option<Airings>, Wor
             Direction::LeftToRight => "ltr",
             Direction::RightToLeft => "rtl",
         },
-        title: label("segment-season")?,
-        name: text_of(&values, "name"),
-        place: text_of(&values, "place"),
+        title: label(Label::SegmentSeason)?,
+        name: text_of(&values, Variable::Name),
+        place: text_of(&values, Variable::Place),
         labels: AiringLabels {
-            week: label("segment-week")?,
-            topics: label("segment-topics")?,
-            nothing: label("segment-nothing")?,
-            page: label("sheet-page")?,
-            colon: label("colon")?,
+            week: label(Label::SegmentWeek)?,
+            topics: label(Label::SegmentTopics)?,
+            nothing: label(Label::SegmentNothing)?,
+            page: label(Label::SheetPage)?,
+            colon: label(Label::Colon)?,
         },
         weeks,
-        closing: label("closing")?,
+        closing: pack.label(Subject::Closing, &values)?,
         status: label(pack.status().label())?,
     }))
 }
@@ -79,7 +79,7 @@ fn airings(pack: &Pack, statements: &[Statement]) -> Result<Option<Airings>, Wor
 /// From the first day of the preparations to the last of the planting.
 fn season_of(statements: &[Statement]) -> Option<DateSpan> {
     let of_season = |statement: &&Statement| match statement.subject {
-        Subject::Step(topic) => topic != StepKind::FirstHarvest,
+        Subject::Step(kind) => kind.airs(),
         _ => false,
     };
     let spans = || statements.iter().filter(of_season).flat_map(|statement| &statement.when);
@@ -98,9 +98,9 @@ fn airing(pack: &Pack, statements: &[Statement], week: DateSpan) -> Result<Airin
     let items = for_week(statements, week);
     let mut told = Vec::new();
     for (timing, name, id) in [
-        (Timing::Due, "due", "segment-due"),
-        (Timing::Past, "past", "segment-past"),
-        (Timing::Soon, "soon", "segment-soon"),
+        (Timing::Due, "due", Label::SegmentDue),
+        (Timing::Past, "past", Label::SegmentPast),
+        (Timing::Soon, "soon", Label::SegmentSoon),
     ] {
         let of_timing = items.iter().filter(|item| item.timing == timing);
         let topics: Vec<_> = of_timing

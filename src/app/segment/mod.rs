@@ -10,9 +10,9 @@ use chrono::NaiveDate;
 
 use super::delivery::Delivery;
 use super::output::Output;
-use super::{Data, Error, Finding, Length, Made, Overrides, Progress, ReadCase};
+use super::{Code, Data, Error, Finding, Length, Made, Overrides, Progress, ReadCase};
 use crate::guidance::{Item, Statement, Timing, in_order, told_in, week_of};
-use crate::language::{Pack, Pause, Piece};
+use crate::language::{Label, Pack, Pause, Piece};
 use crate::plan::DateSpan;
 use crate::sheet::{Printer, SheetError};
 use crate::voice::join::Span;
@@ -25,7 +25,8 @@ use crate::voice::{
 
 pub use airings::season;
 
-use pool::{Pool, every_phrase, measure_all};
+use pool::{Pool, READING_RATE, every_phrase, measure_all};
+use script::{Heard, What};
 
 /// What segment is asked for.
 #[derive(Debug, Clone, Copy)]
@@ -79,8 +80,6 @@ pub struct Segment {
 
 /// A length this near to the one asked for, in seconds, is taken for it.
 const TOLERANCE: f64 = 0.5;
-/// Syllables a second of somebody who reads aloud for listeners who want to remember: common practice, no source.
-const READING_RATE: f64 = 4.0;
 
 /// Makes the segment of a week: sound with cue sheet and captions, and the presenter's script. Where a phrase has no
 /// fresh recording there is the script alone, for live reading.
@@ -119,20 +118,20 @@ pub(super) fn read_music(
     open: &dyn Fn(&Path) -> std::io::Result<Vec<u8>>,
 ) -> Result<Music, Vec<Finding>> {
     let mut findings = Vec::new();
-    let mut read = |path: Option<&Path>, of, option: &str| {
+    let mut read = |path: Option<&Path>, of, argument| {
         let path = path?;
         let name = path.display().to_string();
         let bytes = open(path).map_err(|error| {
-            let finding = Finding::error(format!("cannot be read: {error}")).file(&name);
+            let finding = Finding::error(Code::CANNOT_READ, format!("cannot be read: {error}")).file(&name);
             finding.hint("check the name and the folder")
         });
         let sound = bytes.and_then(|bytes| read_sound(&bytes, &name, of));
-        sound.map_err(|finding| findings.push(finding.field(option))).ok()
+        sound.map_err(|finding| findings.push(finding.argument(argument))).ok()
     };
     let music = Music {
-        opening: read(files.opening, Use::Signature, "--opening"),
-        closing: read(files.closing, Use::Signature, "--closing"),
-        bed: read(files.bed, Use::Bed, "--bed"),
+        opening: read(files.opening, Use::Signature, "opening"),
+        closing: read(files.closing, Use::Signature, "closing"),
+        bed: read(files.bed, Use::Bed, "music"),
     };
     if findings.is_empty() { Ok(music) } else { Err(findings) }
 }
@@ -152,8 +151,8 @@ pub(super) fn make(
     let mut pool = Pool::of(&pack, &statements, week)?;
     if pool.classes().iter().flatten().next().is_none() {
         let message = format!("there is nothing to say in the week from {} to {}", week.from, week.to);
-        let finding = Finding::error(message).file(&read.name).field("--week");
-        return Err(Error::Input(vec![finding.hint("--season shows what is told in each week")]));
+        let finding = Finding::error(Code::NOT_IN_PLAN, message).file(&read.name).argument("week");
+        return Err(Error::Input(vec![finding.hint("choose a week in which something is told")]));
     }
     let options = SpeakOptions { phrases: pack.phrases().map_err(Error::Input)?, ..SpeakOptions::default() };
     let voice = request.voice.unwrap_or(pack.voice());
@@ -197,18 +196,6 @@ struct Job<'a, 's> {
     statements: &'s [Statement],
     week: DateSpan,
     out: &'a Path,
-}
-
-/// A passage of a segment: its words, or a label for music.
-struct Heard<'s> {
-    from: Frames,
-    to: Frames,
-    what: What<'s>,
-}
-
-enum What<'s> {
-    Music(String),
-    Words(&'s Statement, String),
 }
 
 impl<'s> Job<'_, 's> {
@@ -266,7 +253,7 @@ impl<'s> Job<'_, 's> {
             remarks
                 .push(format!("{seconds:.1} s is the length nearest to the {:.1} s asked for", time.seconds));
         }
-        let title = self.pack.label("segment-title", &[])?;
+        let title = self.pack.label(Label::SegmentTitle, &[])?;
         let delivery = Delivery { pack: self.pack, read: self.read, bank, out: self.out, output };
         delivery.segment(&stem(self.pack, self.week), &title, &mixed.spoken, music_lines)?;
         let mut made = vec![Made {
@@ -342,7 +329,7 @@ impl<'s> Job<'_, 's> {
             heard.transpose()
         };
         let mut heard: Vec<Heard<'s>> =
-            signature(Frames(0), &music.opening, "segment-opening")?.into_iter().collect();
+            signature(Frames(0), &music.opening, Label::SegmentOpening)?.into_iter().collect();
         let mut at = heard.last().map_or(Frames(0), |heard| heard.to) + join.lead;
         let bare = JoinOptions { lead: Frames(0), tail: Frames(0), ..join.clone() };
         for statement in in_order(self.statements, chosen) {
@@ -351,7 +338,7 @@ impl<'s> Job<'_, 's> {
             heard.push(Heard { from: at, to, what: What::Words(statement, script::text(pieces, true)) });
             at = to + join.statement;
         }
-        heard.extend(signature(at - join.statement + join.tail, &music.closing, "segment-closing")?);
+        heard.extend(signature(at - join.statement + join.tail, &music.closing, Label::SegmentClosing)?);
         Ok(heard)
     }
 
@@ -379,9 +366,9 @@ impl<'s> Job<'_, 's> {
     /// Signatures and bed as lines of the cue sheet.
     fn music_lines(&self, mixed: &Mixed) -> Result<Vec<Timed>, Error> {
         let music = [
-            (mixed.opening, "segment-opening"),
-            (mixed.bed, "segment-bed"),
-            (mixed.closing, "segment-closing"),
+            (mixed.opening, Label::SegmentOpening),
+            (mixed.bed, Label::SegmentBed),
+            (mixed.closing, Label::SegmentClosing),
         ];
         let heard = music.into_iter().filter_map(|(span, id)| Some((span?, id)));
         heard
@@ -400,7 +387,7 @@ impl<'s> Job<'_, 's> {
             });
             heard.transpose()
         };
-        let mut heard: Vec<Heard<'s>> = music(mixed.opening, "segment-opening")?.into_iter().collect();
+        let mut heard: Vec<Heard<'s>> = music(mixed.opening, Label::SegmentOpening)?.into_iter().collect();
         let ends = |line: &Timed| line.pause == Some(Pause::Statement);
         for (lines, statement) in mixed.spoken.lines.split_inclusive(ends).zip(ordered) {
             if let (Some(first), Some(last)) = (lines.first(), lines.last()) {
@@ -408,7 +395,7 @@ impl<'s> Job<'_, 's> {
                 heard.push(Heard { from: first.from, to: last.to, what: What::Words(statement, text) });
             }
         }
-        heard.extend(music(mixed.closing, "segment-closing")?);
+        heard.extend(music(mixed.closing, Label::SegmentClosing)?);
         Ok(heard)
     }
 
@@ -461,7 +448,9 @@ impl<'s> Job<'_, 's> {
             (None, Some(longer)) => format!("the shortest is {longer}"),
             (None, None) => "choose another length".to_owned(),
         };
-        Error::Input(vec![Finding::error(message).file(&self.read.name).field("--fit").hint(hint)])
+        Error::Input(vec![
+            Finding::error(Code::DOES_NOT_FIT, message).file(&self.read.name).argument("seconds").hint(hint),
+        ])
     }
 }
 

@@ -2,12 +2,15 @@
 
 use std::collections::BTreeSet;
 
-use super::{Error, Progress, READING_RATE};
+use super::{Error, Progress};
 use crate::guidance::{Item, Priority, Statement, Subject, Timing, for_week, in_order};
 use crate::language::{Pack, Piece};
 use crate::plan::DateSpan;
 use crate::voice::segment::{Measure, PauseRanges, Range, estimate};
 use crate::voice::{self, Bank, Frames, JoinOptions, MissingPhrase, SpeakOptions, VoiceError, Why};
+
+/// Syllables a second of somebody who reads aloud for listeners who want to remember: common practice, no source.
+pub(super) const READING_RATE: f64 = 4.0;
 
 /// What may be said in a week, with what each statement comes to.
 pub(super) struct Pool<'s> {

@@ -1,11 +1,22 @@
 //! The presenter's script in the pack's words.
 
-use super::{Heard, MissingPhrase, What};
-use crate::guidance::{Statement, Subject, Value, Values};
-use crate::language::{Direction, Pack, Pause, Piece, WordingError};
+use crate::guidance::{Statement, Subject, Value, Values, Variable};
+use crate::language::{Direction, Label, Pack, Pause, Piece, WordingError};
 use crate::plan::DateSpan;
 use crate::sheet::{Listed, Passage, Row, Script, ScriptLabels};
-use crate::voice::{Frames, Status, VoiceInfo};
+use crate::voice::{Frames, MissingPhrase, Status, VoiceInfo};
+
+/// A passage of a segment: its words, or a label for music.
+pub(super) struct Heard<'s> {
+    pub(super) from: Frames,
+    pub(super) to: Frames,
+    pub(super) what: What<'s>,
+}
+
+pub(super) enum What<'s> {
+    Music(String),
+    Words(&'s Statement, String),
+}
 
 /// What a script tells.
 pub(super) struct Facts<'a> {
@@ -57,35 +68,31 @@ pub(super) fn of(
 ) -> Result<Script, WordingError> {
     let opening = statements.iter().find(|statement| statement.subject == Subject::Opening);
     let mut values: Values = opening.map(|statement| statement.values.clone()).unwrap_or_default();
-    values.push(("first", Value::Date(week.from)));
-    values.push(("last", Value::Date(week.to)));
-    if let Some(decibels) = facts.bed_below {
-        values.push(("decibels", number(decibels)));
-    }
-    if let Some(live) = facts.live {
-        values.push(("rate", number(live.rate)));
-    }
-    let label = |id: &str| pack.label(id, &values);
+    values.push(Variable::First.with(Value::Date(week.from)));
+    values.push(Variable::Last.with(Value::Date(week.to)));
+    values.extend(facts.bed_below.map(|decibels| Variable::Decibels.number(decibels)));
+    values.extend(facts.live.map(|live| Variable::Rate.number(live.rate)));
+    let label = |id| pack.label(id, &values);
     Ok(Script {
         language: pack.tag(),
         direction: match pack.direction() {
             Direction::LeftToRight => "ltr",
             Direction::RightToLeft => "rtl",
         },
-        title: label("segment-title")?,
-        name: text_of(&values, "name"),
+        title: label(Label::SegmentTitle)?,
+        name: text_of(&values, Variable::Name),
         labels: ScriptLabels {
-            said: label("segment-said")?,
-            intro: label("segment-read-before")?,
-            outro: label("segment-read-after")?,
-            caution: label("sheet-cautions")?,
-            page: label("sheet-page")?,
-            colon: label("colon")?,
+            said: label(Label::SegmentSaid)?,
+            intro: label(Label::SegmentReadBefore)?,
+            outro: label(Label::SegmentReadAfter)?,
+            caution: label(Label::SheetCautions)?,
+            page: label(Label::SheetPage)?,
+            colon: label(Label::Colon)?,
         },
         head: head(pack, &values, week, facts)?,
         notices: notices(facts, &label)?,
-        intro: label("segment-intro")?,
-        outro: label("segment-outro")?,
+        intro: label(Label::SegmentIntro)?,
+        outro: label(Label::SegmentOutro)?,
         passages: facts.heard.iter().map(|heard| passage(pack, heard)).collect::<Result<_, _>>()?,
         lists: lists(facts, &label)?,
         status: label(pack.status().label())?,
@@ -93,44 +100,42 @@ pub(super) fn of(
 }
 
 fn head(pack: &Pack, values: &Values, week: DateSpan, facts: &Facts<'_>) -> Result<Vec<Row>, WordingError> {
-    let label = |id: &str| pack.label(id, values);
+    let label = |id| pack.label(id, values);
     let mut rows = vec![
-        ("sheet-for", text_of(values, "name")),
-        ("sheet-place", text_of(values, "place")),
-        ("segment-week", pack.write_span(week)?),
-        (if facts.live.is_some() { "segment-reading-time" } else { "cue-length" }, clock(facts.length)),
+        (Label::SheetFor, text_of(values, Variable::Name)),
+        (Label::SheetPlace, text_of(values, Variable::Place)),
+        (Label::SegmentWeek, pack.write_span(week)?),
+        (
+            if facts.live.is_some() { Label::SegmentReadingTime } else { Label::CueLength },
+            clock(facts.length),
+        ),
     ];
     if let Some(voice) = facts.voice {
-        let status = match voice.status {
-            Status::StandIn => "voice-stand-in",
-            Status::Draft => "voice-draft",
-            Status::Approved => "voice-approved",
-        };
-        rows.push(("cue-voice", format!("{} ({})", voice.voice, voice.speaker)));
-        rows.push(("cue-status", label(status)?));
+        rows.push((Label::CueVoice, format!("{} ({})", voice.voice, voice.speaker)));
+        rows.push((Label::CueStatus, label(voice.status.label())?));
     }
     if facts.bed_below.is_some() {
-        rows.push(("segment-bed", label("segment-bed-value")?));
+        rows.push((Label::SegmentBed, label(Label::SegmentBedValue)?));
     }
-    rows.into_iter().map(|(id, value)| Ok(Row { name: id, label: label(id)?, value })).collect()
+    rows.into_iter().map(|(id, value)| Ok(Row { name: id.name(), label: label(id)?, value })).collect()
 }
 
 fn notices(
     facts: &Facts<'_>,
-    label: &impl Fn(&str) -> Result<String, WordingError>,
+    label: &impl Fn(Label) -> Result<String, WordingError>,
 ) -> Result<Vec<String>, WordingError> {
     let mut notices = Vec::new();
     if facts.voice.is_some_and(|voice| voice.status == Status::StandIn) {
-        notices.push(label("voice-stand-in-remark")?);
+        notices.push(label(Label::VoiceStandInRemark)?);
     }
     if let Some(live) = facts.live {
         let no_sound = match (live.without_voice, facts.missing.is_empty()) {
-            (true, _) => format!("{} ", label("segment-no-voice")?),
-            (false, false) => format!("{} ", label("segment-no-sound")?),
+            (true, _) => format!("{} ", label(Label::SegmentNoVoice)?),
+            (false, false) => format!("{} ", label(Label::SegmentNoSound)?),
             (false, true) => String::new(),
         };
-        notices.push(format!("{no_sound}{}", label("segment-read-live")?));
-        notices.push(label("segment-pauses")?);
+        notices.push(format!("{no_sound}{}", label(Label::SegmentReadLive)?));
+        notices.push(label(Label::SegmentPauses)?);
     }
     Ok(notices)
 }
@@ -151,25 +156,21 @@ fn passage(pack: &Pack, heard: &Heard<'_>) -> Result<Passage, WordingError> {
 
 fn lists(
     facts: &Facts<'_>,
-    label: &impl Fn(&str) -> Result<String, WordingError>,
+    label: &impl Fn(Label) -> Result<String, WordingError>,
 ) -> Result<Vec<Listed>, WordingError> {
     // Where the language has no voice at all, the whole script is missing.
     let named = facts.live.is_none_or(|live| !live.without_voice);
     let missing = facts.missing.iter().filter(|_| named).map(|phrase| phrase.words.clone()).collect();
-    let lists = [("segment-left-out", facts.left_out.to_vec()), ("segment-missing", missing)];
+    let lists = [(Label::SegmentLeftOut, facts.left_out.to_vec()), (Label::SegmentMissing, missing)];
     let filled = lists.into_iter().filter(|(_, items)| !items.is_empty());
     filled.map(|(id, items)| Ok(Listed { title: label(id)?, items })).collect()
 }
 
-pub(super) fn text_of(values: &Values, name: &str) -> String {
-    match values.iter().find(|(of, _)| *of == name) {
+pub(super) fn text_of(values: &Values, variable: Variable) -> String {
+    match values.iter().find(|(of, _)| *of == variable.name()) {
         Some((_, Value::Text(text))) => text.clone(),
         _ => String::new(),
     }
-}
-
-fn number(value: f64) -> Value {
-    Value::Number(value, if value.fract() == 0.0 { 0 } else { 1 })
 }
 
 /// Minutes and seconds.

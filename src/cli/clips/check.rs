@@ -5,7 +5,7 @@ use std::path::{Path, PathBuf};
 use clap::Args;
 
 use crate::app::{
-    self, CheckRequest, ClipChecked, ClipsChecked, Data, Error, Fault, Finding, Found, Outcome,
+    self, CheckRequest, ClipChecked, ClipsChecked, Code, Data, Error, Fault, Finding, Found, Outcome,
 };
 
 #[derive(Debug, Args)]
@@ -47,15 +47,22 @@ fn complain(language: &str, checked: &ClipsChecked) -> Result<(), Error> {
     let again = checked.clips.iter().filter(|clip| clip.outcome == Outcome::Again);
     let mut findings: Vec<Finding> = again
         .map(|clip| {
-            let finding = Finding::error(format!("\"{}\": {}", clip.words, reasons(clip)));
+            let finding =
+                Finding::error(Code::RECORD_AGAIN, format!("\"{}\": {}", clip.words, reasons(clip)));
             finding.file(&clip.path).hint("record it again")
         })
         .collect();
     if let Some(first) = checked.missing.first() {
-        let finding =
-            Finding::error(format!("{} phrases have no clip, \"{first}\" first", checked.missing.len()));
-        let hint = format!("record them; `kabla clips script --language {language}` lists all phrases");
-        findings.push(finding.file(format!("audio/{language}/{}", checked.voice)).hint(hint));
+        let finding = Finding::error(
+            Code::MISSING_CLIPS,
+            format!("{} phrases have no clip, \"{first}\" first", checked.missing.len()),
+        );
+        findings.push(
+            finding
+                .file(format!("audio/{language}/{}", checked.voice))
+                .value("language", language)
+                .hint("record them"),
+        );
     }
     if findings.is_empty() { Ok(()) } else { Err(Error::Input(findings)) }
 }

@@ -5,6 +5,7 @@ use std::path::{Path, PathBuf};
 use clap::Args;
 
 use crate::app::{self, Consent, Data, Error, ImportRequest};
+use crate::cli::hints;
 
 #[derive(Debug, Args)]
 pub(in crate::cli) struct Arguments {
@@ -49,7 +50,7 @@ pub(super) fn run(data: &dyn Data, root: Option<&Path>, arguments: Arguments) ->
         recordings: &recordings,
     };
     let imported = app::import(data, root, &request)?;
-    let mut text: String = imported.notes.iter().map(|note| format!("{note}\n")).collect();
+    let mut text: String = imported.notes.iter().map(|note| hints::in_words(note) + "\n").collect();
     text += &format!("{} clips in {}\n", imported.clips, imported.folder.display());
     if imported.left_out > 0 {
         text += &format!("{} stretches of sound left out, as the list of cuts says\n", imported.left_out);

@@ -33,9 +33,12 @@ pub(super) fn run(data: &dyn Data, arguments: &Arguments) -> Result<(), Error> {
     let request = ScriptRequest { language, voice: voice.as_deref(), cases, all: *all };
     let script = app::script(data, &request)?;
     if !out.is_empty() {
-        return super::super::demo::table(&script.write(data, out)?);
+        return super::super::table(&script.write(data, out)?);
     }
     script.remarks().iter().for_each(|remark| eprintln!("{remark}"));
+    if script.is_complete() {
+        eprintln!("--all lists what is recorded, --voice NAME begins another voice");
+    }
     match *json {
         true => super::super::print(&script.json_lines()),
         false => super::super::print(&String::from_utf8_lossy(&script.text(data)?)),

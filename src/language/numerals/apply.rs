@@ -1,7 +1,8 @@
 //! Saying a number.
 
+use super::error::NumeralError;
+use super::number::Number;
 use super::rules::{Part, Rule, RuleSet, Target};
-use super::{Number, NumeralError, Numerals};
 
 /// How deep rules may call each other; ICU stops at the same depth.
 pub(super) const DEEPEST: u32 = 64;
@@ -9,7 +10,7 @@ pub(super) const DEEPEST: u32 = 64;
 const MOST_STEPS: u32 = 1_000;
 
 pub(super) struct Speech<'a> {
-    numerals: &'a Numerals,
+    sets: &'a [RuleSet],
     text: String,
     steps: u32,
 }
@@ -30,12 +31,12 @@ struct Values {
 impl<'a> Speech<'a> {
     /// The words of `number` in the form `form`, by the rule set at the place `set`.
     pub(super) fn of(
-        numerals: &'a Numerals,
+        sets: &'a [RuleSet],
         number: Number,
         form: &str,
         set: usize,
     ) -> Result<String, NumeralError> {
-        let mut speech = Speech { numerals, text: String::new(), steps: 0 };
+        let mut speech = Speech { sets, text: String::new(), steps: 0 };
         match speech.set(set, number, 0) {
             Ok(()) => Ok(speech.text),
             Err(Trouble::Beyond) => Err(NumeralError::BeyondRules { number, form: form.to_owned() }),
@@ -44,7 +45,7 @@ impl<'a> Speech<'a> {
     }
 
     fn rules(&self, set: usize) -> Result<&'a RuleSet, Trouble> {
-        self.numerals.sets.get(set).ok_or(Trouble::Beyond)
+        self.sets.get(set).ok_or(Trouble::Beyond)
     }
 
     fn set(&mut self, set: usize, number: Number, depth: u32) -> Result<(), Trouble> {

@@ -2,7 +2,7 @@
 
 use std::collections::HashMap;
 
-use super::parse::{Fault, fault};
+use super::fault::{Fault, fault};
 use super::plural::{Choice, Plurals};
 use super::rules::{Part, Target};
 

@@ -3,7 +3,7 @@
 use std::collections::HashMap;
 
 use super::body::{Body, Kind, Place};
-use super::parse::{Fault, fault};
+use super::fault::{Fault, fault};
 use super::plural::Plurals;
 use super::rules::{DecimalRules, Part, Rule, RuleSet};
 use super::start::{Decimals, Point, Start, divisor, start_of};

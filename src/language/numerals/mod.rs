@@ -36,22 +36,26 @@
 mod apply;
 mod body;
 mod builder;
+mod error;
+mod fault;
 mod number;
 mod parse;
 mod plural;
+mod read_number;
 mod rules;
 mod start;
 mod vocabulary;
 
 use std::collections::BTreeSet;
-use std::fmt;
 use std::sync::OnceLock;
 
+pub use error::NumeralError;
 pub use number::Number;
+pub use parse::{Language, RuleProblem};
+pub use vocabulary::words_in;
 
 use apply::Speech;
-use number::MOST_PLACES;
-use rules::RuleSet;
+use rules::{RuleSet, public_name};
 use vocabulary::Search;
 
 /// Rules that say the numbers of one language.
@@ -62,92 +66,6 @@ pub struct Numerals {
     words: Vec<OnceLock<Result<BTreeSet<String>, NumeralError>>>,
 }
 
-/// What rules leave to the language they are written in.
-#[derive(Debug, Clone, Copy)]
-pub struct Language<'a> {
-    /// Its tag. By its plural rules (Unicode CLDR) a text is chosen in `$(cardinal,one{…}other{…})$`.
-    pub tag: &'a str,
-    /// Whether it writes decimals behind a comma. Where a set has both, `x,x` holds then, and else `x.x`.
-    pub decimal_comma: bool,
-}
-
-/// One thing wrong in a rule file.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct RuleProblem {
-    /// Line in the file, from 1.
-    pub line: u32,
-    /// What is wrong.
-    pub message: String,
-    /// What to do about it.
-    pub hint: String,
-}
-
-/// Why a number has no words.
-#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
-pub enum NumeralError {
-    /// The rules have no public set of this name.
-    #[error("there are no rules for the form `{form}`; there are {}", .known.join(", "))]
-    UnknownForm {
-        /// The form asked for.
-        form: String,
-        /// The forms there are.
-        known: Vec<String>,
-    },
-    /// The rules of this form do not reach this number.
-    #[error("the rules of the form `{form}` have no words for {number}")]
-    BeyondRules {
-        /// The number asked for.
-        number: Number,
-        /// The form asked for.
-        form: String,
-    },
-    /// The rules send this number round in a circle, or through more rules than any number needs.
-    #[error("the rules of the form `{form}` come to no end for {number}")]
-    Endless {
-        /// A number for which this happens.
-        number: Number,
-        /// The form asked for.
-        form: String,
-    },
-    /// The form has too many different words to list, as in a language that writes a number as one word.
-    #[error("the rules of the form `{form}` make too many different words to list")]
-    TooManyWords {
-        /// The form asked for.
-        form: String,
-    },
-    /// The text is no number in plain digits.
-    #[error(
-        "`{text}` is not a number such as 12, -3 or 5.25 (at most {MOST_PLACES} digits behind the point)"
-    )]
-    NotANumber {
-        /// The text.
-        text: String,
-    },
-    /// The text may be a number of thousands or one with three decimals.
-    #[error("`{text}` may be thousands or decimals; write thousands without a sign between the digits")]
-    Doubtful {
-        /// The text.
-        text: String,
-    },
-}
-
-/// The words of a text, as a speaker would record them: split at white space, hyphens and commas.
-///
-/// [`Numerals::words`] splits in the same way.
-pub fn words_in(text: &str) -> impl Iterator<Item = &str> {
-    text.split(parts_words).filter(|word| !word.is_empty())
-}
-
-fn parts_words(c: char) -> bool {
-    c.is_whitespace() || matches!(c, '-' | '\u{2010}' | '\u{2011}' | ',' | '،' | '、' | '፡' | '፣')
-}
-
-impl fmt::Display for RuleProblem {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(f, "line {}: {} ({})", self.line, self.message, self.hint)
-    }
-}
-
 impl Numerals {
     /// The rules in `text`, which leave nothing to a language: they have no `$(cardinal,…)$`, and of `x.x` and `x,x` in
     /// one set the former holds.
@@ -155,7 +73,7 @@ impl Numerals {
     /// # Errors
     /// All problems of the text, in the order of their lines; see [`RuleProblem`].
     pub fn parse(text: &str) -> Result<Numerals, Vec<RuleProblem>> {
-        parse::read(text, None)
+        parse::read(text, None).map(Numerals::of)
     }
 
     /// The rules in `text`, written in `language`.
@@ -164,7 +82,12 @@ impl Numerals {
     /// As of [`parse`](Numerals::parse); also where a rule names a plural category that the language does not have, or
     /// none of its plurals is known.
     pub fn parse_in(text: &str, language: Language<'_>) -> Result<Numerals, Vec<RuleProblem>> {
-        parse::read(text, Some(language))
+        parse::read(text, Some(language)).map(Numerals::of)
+    }
+
+    fn of(sets: Vec<RuleSet>) -> Numerals {
+        let words = sets.iter().map(|_| OnceLock::new()).collect();
+        Numerals { sets, words }
     }
 
     /// Names of the public rule sets without their `%`, such as `cardinal` or `class-4`, in the order of the file.
@@ -179,7 +102,7 @@ impl Numerals {
     /// [`NumeralError::Endless`] where the rules are at fault.
     pub fn say(&self, number: Number, form: &str) -> Result<String, NumeralError> {
         let set = self.form(form)?;
-        Speech::of(self, number, form, set)
+        Speech::of(&self.sets, number, form, set)
     }
 
     /// Every word that [`say`](Numerals::say) can produce in `form`, each once.
@@ -193,7 +116,7 @@ impl Numerals {
     /// [`NumeralError::TooManyWords`] above 20,000 words or parts of words.
     pub fn words(&self, form: &str) -> Result<BTreeSet<String>, NumeralError> {
         let set = self.form(form)?;
-        let search = || Search::of(self, form, set);
+        let search = || Search::of(&self.sets, form, set);
         self.words.get(set).map_or_else(search, |known| known.get_or_init(search).clone())
     }
 
@@ -204,8 +127,4 @@ impl Numerals {
             known: self.forms().into_iter().map(str::to_owned).collect(),
         })
     }
-}
-
-fn public_name(name: &str) -> Option<&str> {
-    name.strip_prefix('%').filter(|name| !name.starts_with('%'))
 }

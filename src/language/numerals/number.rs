@@ -1,9 +1,6 @@
 //! Numbers to be said.
 
 use std::fmt;
-use std::str::FromStr;
-
-use super::NumeralError;
 
 /// How many digits a [`Number`] may have behind the point.
 pub(super) const MOST_PLACES: u8 = 18;
@@ -92,36 +89,6 @@ impl Number {
 
     pub(super) fn without_sign(self) -> Number {
         Number { negative: false, ..self }
-    }
-}
-
-impl FromStr for Number {
-    type Err = NumeralError;
-
-    /// Plain digits with an optional `-` and one optional point; the digits behind the point are kept as written.
-    fn from_str(text: &str) -> Result<Number, NumeralError> {
-        let wrong = || NumeralError::NotANumber { text: text.to_owned() };
-        let number = |digits: &str| -> Option<u64> {
-            let plain = !digits.is_empty() && digits.chars().all(|c| c.is_ascii_digit());
-            digits.parse().ok().filter(|_| plain)
-        };
-        let (negative, digits) = match text.strip_prefix('-') {
-            Some(rest) => (true, rest),
-            None => (false, text),
-        };
-        let (whole, decimals) = match digits.split_once('.') {
-            Some((whole, decimals)) => (whole, Some(decimals)),
-            None => (digits, None),
-        };
-        let whole = number(whole).ok_or_else(wrong)?;
-        let (decimals, places) = match decimals {
-            Some(digits) => {
-                let places = u8::try_from(digits.len()).ok().filter(|places| *places <= MOST_PLACES);
-                (number(digits).ok_or_else(wrong)?, places.ok_or_else(wrong)?)
-            }
-            None => (0, 0),
-        };
-        Ok(Number { negative: negative && (whole, decimals) != (0, 0), whole, decimals, places })
     }
 }
 

@@ -1,29 +1,55 @@
 //! Reading a file: its rule sets and their rules.
 
 use std::collections::HashMap;
-use std::sync::OnceLock;
+use std::fmt;
 
 use super::builder::Builder;
+use super::fault::{Fault, fault};
 use super::plural::Plurals;
-use super::rules::{Part, RuleSet};
+use super::rules::{Part, RuleSet, public_name};
 use super::start::Point;
-use super::{Language, Numerals, RuleProblem, public_name};
 
 /// Problems that are told at once.
 const MOST_PROBLEMS: usize = 100;
 /// Rule sets in a file; CLDR's largest has a tenth.
 const MOST_SETS: usize = 500;
 
+/// What rules leave to the language they are written in.
+#[derive(Debug, Clone, Copy)]
+pub struct Language<'a> {
+    /// Its tag. By its plural rules (Unicode CLDR) a text is chosen in `$(cardinal,one{…}other{…})$`.
+    pub tag: &'a str,
+    /// Whether it writes decimals behind a comma. Where a set has both, `x,x` holds then, and else `x.x`.
+    pub decimal_comma: bool,
+}
+
+/// One thing wrong in a rule file.
+#[derive(Debug, Clone, PartialEq, Eq)]
+#[non_exhaustive]
+pub struct RuleProblem {
+    /// Line in the file, from 1.
+    pub line: u32,
+    /// What is wrong.
+    pub message: String,
+    /// What to do about it.
+    pub hint: String,
+}
+
+impl fmt::Display for RuleProblem {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "line {}: {} ({})", self.line, self.message, self.hint)
+    }
+}
+
 /// Reads the rules of a language, or rules that need none.
-pub(super) fn read(text: &str, language: Option<Language<'_>>) -> Result<Numerals, Vec<RuleProblem>> {
+pub(super) fn read(text: &str, language: Option<Language<'_>>) -> Result<Vec<RuleSet>, Vec<RuleProblem>> {
     let mut reader = Reader::default();
     for (line, text) in (1..).zip(text.trim_start_matches('\u{feff}').lines()) {
         reader.line(line, text);
     }
     let (sets, mut problems) = reader.finish(language);
     if problems.is_empty() {
-        let words = sets.iter().map(|_| OnceLock::new()).collect();
-        return Ok(Numerals { sets, words });
+        return Ok(sets);
     }
     problems.sort_by_key(|problem| problem.line);
     problems.truncate(MOST_PROBLEMS);
@@ -44,9 +70,6 @@ struct WrittenSet {
     /// Line and text, without the `;`.
     rules: Vec<(u32, String)>,
 }
-
-/// A problem before its line is known: message and hint.
-pub(super) type Fault = (String, String);
 
 impl Reader {
     fn problem(&mut self, line: u32, (message, hint): Fault) {
@@ -188,8 +211,4 @@ impl Reader {
 
 fn says_fractions(sets: &[RuleSet], set: usize) -> bool {
     sets.iter().any(|other| other.decimal.parts().any(|part| *part == Part::Fraction(set)))
-}
-
-pub(super) fn fault(message: impl Into<String>, hint: impl Into<String>) -> Fault {
-    (message.into(), hint.into())
 }

@@ -3,7 +3,7 @@
 use icu_locale_core::LanguageIdentifier;
 use icu_plurals::{PluralCategory, PluralRuleType, PluralRules, PluralRulesPreferences};
 
-use super::parse::{Fault, fault};
+use super::fault::{Fault, fault};
 
 /// The plural rules of a language.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

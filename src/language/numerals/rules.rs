@@ -126,3 +126,8 @@ impl Rule {
         self.parts.iter().any(|part| matches!(part, Part::Same(_))) && self.parts.iter().all(keeps)
     }
 }
+
+/// The name of a set that one may ask for, without its `%`.
+pub(super) fn public_name(name: &str) -> Option<&str> {
+    name.strip_prefix('%').filter(|name| !name.starts_with('%'))
+}

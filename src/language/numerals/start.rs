@@ -1,6 +1,6 @@
 //! How a rule starts.
 
-use super::parse::{Fault, fault};
+use super::fault::{Fault, fault};
 
 /// How a rule starts.
 pub(super) enum Start {

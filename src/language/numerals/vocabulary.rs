@@ -6,11 +6,12 @@ use std::collections::{BTreeSet, HashMap};
 use std::rc::Rc;
 
 use super::apply::DEEPEST;
+use super::error::NumeralError;
 use super::number::MOST_PLACES;
+use super::number::Number;
 use super::rules::{Part, Rule, RuleSet, Target};
-use super::{Number, NumeralError, Numerals, parts_words};
 
-/// How many different word pieces [`Numerals::words`] keeps for one rule set.
+/// How many different word pieces [`Numerals::words`](super::Numerals::words) keeps for one rule set.
 const MOST_PIECES: usize = 20_000;
 
 /// How many bytes they may have together.
@@ -148,19 +149,15 @@ fn glued(front: &BTreeSet<String>, back: &BTreeSet<String>) -> Result<BTreeSet<S
 
 /// Follows the rules with ranges of numbers.
 pub(super) struct Search<'a> {
-    numerals: &'a Numerals,
+    sets: &'a [RuleSet],
     /// `None` while it is being found.
     known: HashMap<(Target, Range), Option<Rc<Pieces>>>,
 }
 
 impl<'a> Search<'a> {
     /// All words of the form `form`, whose rule set is at the place `set`.
-    pub(super) fn of(
-        numerals: &'a Numerals,
-        form: &str,
-        set: usize,
-    ) -> Result<BTreeSet<String>, NumeralError> {
-        let mut search = Search { numerals, known: HashMap::new() };
+    pub(super) fn of(sets: &'a [RuleSet], form: &str, set: usize) -> Result<BTreeSet<String>, NumeralError> {
+        let mut search = Search { sets, known: HashMap::new() };
         let mut words = BTreeSet::new();
         for negative in [false, true] {
             for decimal in [false, true] {
@@ -188,14 +185,13 @@ impl<'a> Search<'a> {
             return Err(SearchTrouble::TooMany);
         }
         self.known.insert((target, range), None);
-        let numerals = self.numerals;
+        let sets = self.sets;
         let found = match target {
-            Target::Set(set) => match numerals.sets.get(set) {
+            Target::Set(set) => match sets.get(set) {
                 Some(rules) => self.rules(rules, range, depth)?,
                 None => Pieces::default(),
             },
-            Target::Rule(set, place) => match numerals.sets.get(set).and_then(|rules| rules.rules.get(place))
-            {
+            Target::Rule(set, place) => match sets.get(set).and_then(|rules| rules.rules.get(place)) {
                 Some(rule) => self.rule(rule, range, false, depth)?,
                 None => Pieces::default(),
             },
@@ -290,7 +286,7 @@ impl<'a> Search<'a> {
     fn fraction(&mut self, set: usize, depth: u32) -> Result<Pieces, SearchTrouble> {
         let number = Range { decimal: true, ..Range::whole(0, 0) };
         let mut found = Pieces::default();
-        for rule in self.numerals.sets.get(set).iter().flat_map(|set| &set.rules) {
+        for rule in self.sets.get(set).iter().flat_map(|set| &set.rules) {
             let quotient = Range::whole(0, rule.base.saturating_sub(1));
             found.add(&self.parts(rule, Ranges { number, quotient, remainders: [None, None] }, depth)?);
         }
@@ -374,4 +370,15 @@ fn digits(digit: &Pieces, spaced: bool) -> Result<Pieces, SearchTrouble> {
         all.add(&run);
     }
     Ok(all)
+}
+
+/// The words of a text, as a speaker would record them: split at white space, hyphens and commas.
+///
+/// [`Numerals::words`](super::Numerals::words) splits in the same way.
+pub fn words_in(text: &str) -> impl Iterator<Item = &str> {
+    text.split(parts_words).filter(|word| !word.is_empty())
+}
+
+fn parts_words(c: char) -> bool {
+    c.is_whitespace() || matches!(c, '-' | '\u{2010}' | '\u{2011}' | ',' | '،' | '、' | '፡' | '፣')
 }

@@ -1,36 +1,22 @@
 //! What `pack.toml` says.
 
+use crate::catalogue::catalogue;
+use crate::finding::Code;
+use crate::language::labels::Label;
 use crate::toml_reader::TomlTable;
 
-/// How far a pack may be trusted.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Status {
+catalogue! {
+    /// How far a pack may be trusted, in one word as in `pack.toml`.
+    pub enum Status: StatusEntry {
+        /// The label that says it on a sheet.
+        label: Label,
+    }
     /// No fluent speaker has read it.
-    Draft,
+    Draft = "draft" { label: Label::StatusDraft };
     /// A fluent speaker has read it.
-    Read,
+    Read = "read" { label: Label::StatusRead };
     /// It may go out.
-    Approved,
-}
-
-impl Status {
-    /// The label that says it on a sheet.
-    pub fn label(self) -> &'static str {
-        match self {
-            Status::Draft => "status-draft",
-            Status::Read => "status-read",
-            Status::Approved => "status-approved",
-        }
-    }
-
-    /// The status in one word, as in `pack.toml`.
-    pub fn name(self) -> &'static str {
-        match self {
-            Status::Draft => "draft",
-            Status::Read => "read",
-            Status::Approved => "approved",
-        }
-    }
+    Approved = "approved" { label: Label::StatusApproved };
 }
 
 /// Which way the script runs.
@@ -67,17 +53,19 @@ impl Header {
             text
         };
         if text("tag", "write the language tag: tag = \"sw\"").is_some_and(|written| written != tag) {
-            root.problem("tag", "differs from the folder's name", format!("write tag = \"{tag}\""));
+            root.problem(
+                Code::MISMATCH,
+                "tag",
+                "differs from the folder's name",
+                format!("write tag = \"{tag}\""),
+            );
         }
         let name = text("name", "write the language's name in itself: name = \"Kiswahili\"");
         text("script", "write the script's code: script = \"Latn\"");
         root.choice("calendar", &[("gregorian", ()), ("ethiopic", ()), ("both", ())]);
         let direction =
             root.choice("direction", &[("ltr", Direction::LeftToRight), ("rtl", Direction::RightToLeft)]);
-        let status = root.choice(
-            "status",
-            &[("draft", Status::Draft), ("read", Status::Read), ("approved", Status::Approved)],
-        );
+        let status = root.choice("status", &Status::ALL.map(|status| (status.name(), status)));
         if !root.has("status") {
             root.missing("status", "write status = \"draft\" until a fluent speaker has read the pack");
         }
@@ -117,7 +105,7 @@ fn read_replace(sms: &TomlTable<'_>) -> Vec<(char, char)> {
             _ => {
                 let hint =
                     "write each as the letter, a space, and the letter in its place: replace = [\"ŵ w\"]";
-                sms.problem("replace", format!("\"{text}\" is no pair of letters"), hint);
+                sms.problem(Code::SYNTAX, "replace", format!("\"{text}\" is no pair of letters"), hint);
             }
         }
     }

@@ -1,6 +1,8 @@
 //! A language pack: its files read, checked and put to use.
 
 mod header;
+mod plan;
+mod plan_texts;
 mod say;
 mod wanted;
 mod write;
@@ -12,21 +14,20 @@ use super::names::with_names;
 use super::numerals::{Language, Numerals};
 use super::wording::{Messages, Problem};
 use crate::data::Data;
-use crate::finding::Finding;
+use crate::finding::{Code, Finding};
 use crate::toml_reader;
 use header::Header;
 use wanted::{missing, spoken_wanted, written_wanted};
 
 pub use header::{Direction, Status};
-pub use wanted::LABELS;
-pub(super) use wanted::wanted;
+pub use plan_texts::PlanLabel;
+pub(super) use wanted::{of_plans, wanted};
 pub use write::{Filled, Written};
 
 /// Why something could not be worded. Nothing is ever put in its place.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
-#[error(
-    "{language}: {id}: {problem}\n    hint: kabla language check {language} tells all that its pack lacks"
-)]
+#[error("{language}: {id}: {problem}")]
+#[non_exhaustive]
 pub struct WordingError {
     /// The pack's language tag.
     pub language: String,
@@ -57,6 +58,14 @@ impl Pack {
 
     /// Reads the pack of a language.
     ///
+    /// ```
+    /// use kabla::{data::Embedded, language::Pack};
+    ///
+    /// let pack = Pack::load(&Embedded, "sw")?;
+    /// assert_eq!(pack.name(), "Kiswahili");
+    /// # Ok::<(), Vec<kabla::finding::Finding>>(())
+    /// ```
+    ///
     /// # Errors
     /// All problems of its four files, each with file and line: what cannot
     /// be read and what is missing.
@@ -66,7 +75,8 @@ impl Pack {
         let Some(language) =
             tag.parse::<LanguageIdentifier>().ok().filter(|_| known.iter().any(|known| known == tag))
         else {
-            let finding = Finding::error(format!("there is no language pack {tag}")).field("language");
+            let finding = Finding::error(Code::UNKNOWN_PACK, format!("there is no language pack {tag}"))
+                .field("language");
             return Err(vec![finding.hint(format!("packs at hand: {}", known.join(", ")))]);
         };
         let mut read = |file: &str| {
@@ -77,12 +87,16 @@ impl Pack {
                     String::new()
                 }),
                 Some(Err(_)) => {
-                    findings.push(Finding::error("is not UTF-8 text").file(&path).hint("save it in UTF-8"));
+                    findings.push(
+                        Finding::error(Code::NOT_UTF8, "is not UTF-8 text")
+                            .file(&path)
+                            .hint("save it in UTF-8"),
+                    );
                     String::new()
                 }
                 None => {
                     findings.push(
-                        Finding::error("is missing")
+                        Finding::error(Code::CANNOT_READ, "is missing")
                             .file(&path)
                             .hint("a pack has pack.toml, written.ftl, spoken.ftl and numbers.rbnf"),
                     );
@@ -108,7 +122,10 @@ impl Pack {
         let numerals =
             Numerals::parse_in(&numbers_text, Language { tag, decimal_comma }).map_err(|problems| {
                 findings.extend(problems.into_iter().map(|problem| {
-                    Finding::error(problem.message).file(&numbers_file).line(problem.line).hint(problem.hint)
+                    Finding::error(Code::BROKEN_MESSAGE, problem.message)
+                        .file(&numbers_file)
+                        .line(problem.line)
+                        .hint(problem.hint)
                 }));
             });
         // Of a file that could not be read, that is all there is to say.

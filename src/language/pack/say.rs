@@ -8,17 +8,36 @@ use crate::guidance::{Statement, Subject};
 use crate::language::numerals::{Number, words_in};
 use crate::language::piece::{Assembly, Piece, Role};
 use crate::language::wording::{Arguments, Phrase, Problem, Run, collect_phrases};
+use crate::plan::Values;
 
 impl Pack {
+    /// A statement as it is spoken: its words with their pauses.
+    ///
+    /// ```
+    /// use kabla::language::Piece;
+    /// # use kabla::{case, data::Embedded, guidance, language::Pack, plan};
+    /// # let no_files = |_: &str| Err(std::io::Error::from(std::io::ErrorKind::NotFound));
+    /// # let (case, _) = case::read("farm.toml", case::Starter::Farm.text(), &no_files).unwrap();
+    /// # let statements = guidance::tell(&case, &plan::make(&case).unwrap());
+    /// # let pack = Pack::load(&Embedded, "en").unwrap();
+    /// let pieces = pack.say(&statements[1])?;
+    /// let words = pieces.iter().filter(|piece| matches!(piece, Piece::Words(_)));
+    /// assert!(words.count() > 5);
+    /// # Ok::<(), kabla::language::WordingError>(())
+    /// ```
     ///
     /// # Errors
     /// The message that is missing or cannot be resolved, or the number that
     /// the rules have no words for.
     pub fn say(&self, statement: &Statement) -> Result<Vec<Piece>, WordingError> {
-        let id = statement.subject.name();
+        self.say_message(statement.subject.name(), &statement.values)
+    }
+
+    /// A message in spoken pieces.
+    pub(super) fn say_message(&self, id: &str, values: &Values) -> Result<Vec<Piece>, WordingError> {
         let runs = self
             .spoken
-            .format(id, None, &Arguments::of(&statement.values))
+            .format(id, None, &Arguments::of(values))
             .map_err(|problem| self.error(id, &problem))?;
         let mut assembly = Assembly::default();
         for run in runs {
@@ -81,8 +100,8 @@ impl Pack {
     /// Findings about spoken text that nobody can record.
     pub fn phrases(&self) -> Result<Vec<Phrase>, Vec<Finding>> {
         let file = format!("locales/{}/spoken.ftl", self.tag());
-        let roots: Vec<&str> =
-            Subject::all().filter(|subject| subject.is_spoken()).map(Subject::name).collect();
+        let subjects = Subject::all().filter(|subject| subject.is_spoken()).map(Subject::name);
+        let roots: Vec<&str> = subjects.chain(self.spoken_remarks()).collect();
         let (phrases, findings) = collect_phrases(&file, self.spoken.normalized(), &self.numerals, &roots);
         if findings.is_empty() { Ok(phrases) } else { Err(findings) }
     }

@@ -2,9 +2,9 @@
 
 use chrono::NaiveDate;
 
-use super::wanted::has_sms;
 use super::{Pack, WordingError};
-use crate::guidance::{Statement, Subject, Table as SheetTable, Value};
+use crate::guidance::{Statement, Subject, Value, Variable};
+use crate::language::labels::{Attribute, MessageId, Part};
 use crate::language::numerals::{Number, NumeralError};
 use crate::language::wording::{Arguments, write_runs};
 use crate::plan::DateSpan;
@@ -33,8 +33,11 @@ pub struct Written {
 }
 
 impl Pack {
-    /// A wording of the sheet, by its id.
-    pub fn label(&self, id: &str, values: &[(&str, Value)]) -> Result<String, WordingError> {
+    /// A wording by its id, such as a [`Label`](crate::language::Label)'s.
+    ///
+    /// # Errors
+    /// The message is missing or cannot be resolved.
+    pub fn label(&self, id: impl Into<MessageId>, values: &[(&str, Value)]) -> Result<String, WordingError> {
         self.with(values).label(id)
     }
 
@@ -68,8 +71,7 @@ impl Pack {
 
     /// A span in writing; of one day, its date.
     pub fn write_span(&self, span: DateSpan) -> Result<String, WordingError> {
-        let values = [("from", Value::Date(span.from)), ("to", Value::Date(span.to))];
-        self.label(if span.is_day() { "span-day" } else { "span" }, &values)
+        self.label(Part::of_span(&span), &span_values(span))
     }
 
     /// A number in digits, as the language writes it.
@@ -107,22 +109,25 @@ impl Pack {
 
     /// A statement in writing.
     ///
+    /// ```
+    /// # use kabla::{case, data::Embedded, guidance, language::Pack, plan};
+    /// # let no_files = |_: &str| Err(std::io::Error::from(std::io::ErrorKind::NotFound));
+    /// # let (case, _) = case::read("farm.toml", case::Starter::Farm.text(), &no_files).unwrap();
+    /// # let statements = guidance::tell(&case, &plan::make(&case).unwrap());
+    /// # let pack = Pack::load(&Embedded, "en").unwrap();
+    /// let written = pack.write(&statements[1])?;
+    /// assert_eq!(written.title, "Mark 25 healthy plants");
+    /// # Ok::<(), kabla::language::WordingError>(())
+    /// ```
+    ///
     /// # Errors
     /// The message that is missing or cannot be resolved.
     pub fn write(&self, statement: &Statement) -> Result<Written, WordingError> {
-        let id = statement.subject.name();
         let values = self.with(&statement.values);
-        let (mut text, mut alt, mut short) = (String::new(), String::new(), String::new());
-        if matches!(statement.subject, Subject::Step(_) | Subject::Caution(_)) {
-            text = values.attribute(id, "text")?;
-            alt = values.attribute(id, "alt")?;
-            short = values.attribute(id, "short")?;
-        }
-        let (mut show, mut ask) = (String::new(), String::new());
-        if matches!(statement.subject, Subject::Step(_)) {
-            show = values.attribute(id, "show")?;
-            ask = values.attribute(id, "ask")?;
-        }
+        let text = |attribute: Attribute| match attribute.is_of(statement.subject) {
+            true => values.attribute(statement.subject, attribute),
+            false => Ok(String::new()),
+        };
         let spans = statement.when.iter();
         let mut when: Vec<String> =
             spans.clone().map(|span| self.write_span(*span)).collect::<Result<_, _>>()?;
@@ -133,20 +138,14 @@ impl Pack {
                 *first = format!("{first} ({near})");
             }
         }
-        if let Subject::Table(table) = statement.subject {
-            text = values.attribute(id, "text")?;
-            if table == SheetTable::PlantLater {
-                alt = values.attribute(id, "alt")?;
-            }
-        }
         Ok(Written {
             subject: statement.subject,
-            title: values.label(id)?,
-            text,
-            short,
-            alt,
-            show,
-            ask,
+            title: values.label(statement.subject)?,
+            text: text(Attribute::Text)?,
+            short: text(Attribute::Short)?,
+            alt: text(Attribute::Alt)?,
+            show: text(Attribute::Show)?,
+            ask: text(Attribute::Ask)?,
             when,
             brief,
         })
@@ -157,7 +156,7 @@ impl Pack {
     /// # Errors
     /// As [`Pack::write`].
     pub fn write_title(&self, statement: &Statement) -> Result<String, WordingError> {
-        self.label(statement.subject.name(), &statement.values)
+        self.label(statement.subject, &statement.values)
     }
 
     /// A statement as a text message for phones; nothing where none is sent of its subject.
@@ -165,10 +164,9 @@ impl Pack {
     /// # Errors
     /// As [`Pack::write`].
     pub fn write_sms(&self, statement: &Statement) -> Result<Option<String>, WordingError> {
-        if !has_sms(statement.subject) {
-            return Ok(None);
-        }
-        self.with(&statement.values).attribute(statement.subject.name(), "sms").map(Some)
+        let sms = Attribute::Sms;
+        let wanted = sms.is_of(statement.subject);
+        wanted.then(|| self.with(&statement.values).attribute(statement.subject, sms)).transpose()
     }
 
     /// A span in writing, without years and weekdays.
@@ -178,22 +176,24 @@ impl Pack {
     pub fn write_briefly(&self, span: DateSpan) -> Result<String, WordingError> {
         match span.is_day() {
             true => self.write_day(span.from, "BRIEF"),
-            false => {
-                self.label("span-brief", &[("from", Value::Date(span.from)), ("to", Value::Date(span.to))])
-            }
+            false => self.label(Part::SpanBrief, &span_values(span)),
         }
     }
 
     /// How far a day lies from an event, in writing: after it where `days` is positive.
     fn write_event(&self, event: &str, days: i64) -> Result<String, WordingError> {
         let id = match days {
-            0 => "event-on",
-            days if days < 0 => "event-before",
-            _ => "event-after",
+            0 => Part::EventOn,
+            days if days < 0 => Part::EventBefore,
+            _ => Part::EventAfter,
         };
-        let days = Value::Number(days.unsigned_abs() as f64, 0);
-        self.label(id, &[("event", Value::Text(event.to_owned())), ("days", days)])
+        let days = Variable::Days.number(days.unsigned_abs() as f64);
+        self.label(id, &[Variable::Event.with(Value::Text(event.to_owned())), days])
     }
+}
+
+fn span_values(span: DateSpan) -> [(&'static str, Value); 2] {
+    [Variable::From.with(Value::Date(span.from)), Variable::To.with(Value::Date(span.to))]
 }
 
 /// Wordings of a pack with the values they may use.
@@ -208,15 +208,15 @@ impl Filled<'_> {
     ///
     /// # Errors
     /// The message is missing or cannot be resolved.
-    pub fn label(&self, id: &str) -> Result<String, WordingError> {
-        self.message(id, None)
+    pub fn label(&self, id: impl Into<MessageId>) -> Result<String, WordingError> {
+        self.message(id.into().name(), None)
     }
 
-    fn attribute(&self, id: &str, attribute: &str) -> Result<String, WordingError> {
-        self.message(id, Some(attribute))
+    fn attribute(&self, subject: Subject, attribute: Attribute) -> Result<String, WordingError> {
+        self.message(subject.name(), Some(attribute.name()))
     }
 
-    fn message(&self, id: &str, attribute: Option<&str>) -> Result<String, WordingError> {
+    pub(super) fn message(&self, id: &str, attribute: Option<&str>) -> Result<String, WordingError> {
         let pack = self.pack;
         let runs = pack.written.format(id, attribute, &self.arguments);
         let runs = runs.map_err(|problem| pack.error(id, &problem))?;

@@ -20,10 +20,10 @@ use fluent_syntax::{parser, serializer};
 use unic_langid::LanguageIdentifier;
 
 use super::dates;
+use super::labels::Part;
 use super::piece::Role;
-use crate::finding::{Finding, line_of};
-use crate::guidance::Value;
-use crate::plan::DateSpan;
+use crate::finding::{Code, Finding, line_of};
+use crate::guidance::{Value, Variable};
 
 pub(super) use mark::Mark;
 pub use phrases::Phrase;
@@ -96,14 +96,16 @@ impl Messages {
         };
         let more = errors.len().saturating_sub(MOST_FINDINGS);
         for error in errors.into_iter().take(MOST_FINDINGS) {
-            let finding = Finding::error(format!("the message cannot be read: {}", error.kind));
+            let finding =
+                Finding::error(Code::BROKEN_MESSAGE, format!("the message cannot be read: {}", error.kind));
             let finding = finding.hint(
                 "a message is written id = text, its further lines are indented; { and } come in pairs",
             );
             findings.push(finding.file(file).line(line_of(text, error.pos.start)));
         }
         if more > 0 {
-            let finding = Finding::error(format!("{more} more messages cannot be read"));
+            let finding =
+                Finding::error(Code::BROKEN_MESSAGE, format!("{more} more messages cannot be read"));
             findings.push(finding.file(file).hint("mend the first ones, then check again"));
         }
         join_lines(&mut resource);
@@ -123,8 +125,9 @@ impl Messages {
         let (Ok(resource) | Err((resource, _))) = FluentResource::try_new(normalized.clone());
         for error in bundle.add_resource(resource).err().unwrap_or_default().into_iter().take(MOST_FINDINGS) {
             if let FluentError::Overriding { id, .. } = error {
-                let finding =
-                    Finding::error("the message stands here twice").field(&id).hint("keep one of them");
+                let finding = Finding::error(Code::DUPLICATE, "the message stands here twice")
+                    .field(&id)
+                    .hint("keep one of them");
                 findings.push(finding.file(file).line(line_of_message(text, &id)));
             }
         }
@@ -195,7 +198,8 @@ impl Messages {
                     runs.push(Run::Said(value, decimals, form.to_owned()))
                 }
                 Mark::Measure { value, decimals, unit } => {
-                    let args = FluentArgs::from_iter([("n", argument(&Value::Number(value, decimals)))]);
+                    let number = argument(&Value::Number(value, decimals));
+                    let args = FluentArgs::from_iter([(Variable::N.name(), number)]);
                     self.format_into(runs, (&unit_message(unit), None), &args, Role::Unit, depth + 1)?;
                 }
                 Mark::Day(date, message) => {
@@ -203,10 +207,16 @@ impl Messages {
                 }
                 Mark::Span(span) => {
                     let args = FluentArgs::from_iter([
-                        ("from", argument(&Value::Date(span.from))),
-                        ("to", argument(&Value::Date(span.to))),
+                        (Variable::From.name(), argument(&Value::Date(span.from))),
+                        (Variable::To.name(), argument(&Value::Date(span.to))),
                     ]);
-                    self.format_into(runs, (span_message(&span), None), &args, Role::Date, depth + 1)?;
+                    self.format_into(
+                        runs,
+                        (Part::of_span(&span).name(), None),
+                        &args,
+                        Role::Date,
+                        depth + 1,
+                    )?;
                 }
                 Mark::Wrong(problem) => return Err(Problem::Unresolved(format!("{id}: {problem}"))),
             }
@@ -230,23 +240,19 @@ fn unit_message(unit: &str) -> String {
     format!("unit-{unit}")
 }
 
-fn span_message(span: &DateSpan) -> &'static str {
-    if span.is_day() { "span-day" } else { "span" }
-}
-
 fn day_arguments(date: NaiveDate) -> FluentArgs<'static> {
     // Years are texts, so that they are not grouped as an amount would be.
     let mut arguments = FluentArgs::from_iter([
-        ("day", FluentValue::from(date.day())),
-        ("month", FluentValue::from(date.month())),
-        ("year", FluentValue::from(date.year().to_string())),
-        ("weekday", FluentValue::from(date.weekday().number_from_monday())),
-        ("week", FluentValue::from(dates::week_of_month(date))),
+        (Variable::Day.name(), FluentValue::from(date.day())),
+        (Variable::Month.name(), FluentValue::from(date.month())),
+        (Variable::Year.name(), FluentValue::from(date.year().to_string())),
+        (Variable::Weekday.name(), FluentValue::from(date.weekday().number_from_monday())),
+        (Variable::Week.name(), FluentValue::from(dates::week_of_month(date))),
     ]);
     if let Some(day) = dates::ethiopic(date) {
-        arguments.set("ethiopic_day", day.day);
-        arguments.set("ethiopic_month", day.month);
-        arguments.set("ethiopic_year", day.year.to_string());
+        arguments.set(Variable::EthiopicDay.name(), day.day);
+        arguments.set(Variable::EthiopicMonth.name(), day.month);
+        arguments.set(Variable::EthiopicYear.name(), day.year.to_string());
     }
     arguments
 }
@@ -288,11 +294,11 @@ const FUNCTIONS: &[(&str, Function)] = &[
 /// The message by which a function tells a day.
 fn day_message(function: &str) -> Option<&'static str> {
     match function {
-        "DAY" => Some("date"),
-        "BRIEF" => Some("date-short"),
-        "WEEKDAY" => Some("weekday"),
-        "WEEK" => Some("week"),
-        "MONTH" => Some("month-year"),
+        "DAY" => Some(Part::Date.name()),
+        "BRIEF" => Some(Part::DateShort.name()),
+        "WEEKDAY" => Some(Part::Weekday.name()),
+        "WEEK" => Some(Part::Week.name()),
+        "MONTH" => Some(Part::MonthYear.name()),
         _ => None,
     }
 }

@@ -11,10 +11,11 @@ use fluent_syntax::ast::{
 };
 use fluent_syntax::parser;
 
+use super::super::labels::Part;
 use super::super::numerals::Numerals;
 use super::super::piece::{Bit, Intonation, Pause, Role, bits};
 use super::{DEEPEST, day_message, unit_message};
-use crate::finding::Finding;
+use crate::finding::{Code, Finding};
 
 /// A phrase to record.
 #[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord)]
@@ -220,8 +221,8 @@ impl<'a> Walk<'a> {
                     self.refer(day_message(day).unwrap_or_default(), Role::Date, follow, depth);
                 }
                 "SPAN" => {
-                    self.refer("span", Role::Date, follow, depth);
-                    self.refer("span-day", Role::Date, follow, depth);
+                    self.refer(Part::Span.name(), Role::Date, follow, depth);
+                    self.refer(Part::SpanDay.name(), Role::Date, follow, depth);
                 }
                 "MEASURE" => match named(arguments, "unit") {
                     Some(unit) => self.refer(&unit_message(unit), Role::Unit, follow, depth),
@@ -288,7 +289,8 @@ impl<'a> Walk<'a> {
     }
 
     fn report(&mut self, message: String, hint: &str) {
-        self.findings.push(Finding::error(message).file(self.file).field(self.message).hint(hint));
+        self.findings
+            .push(Finding::error(Code::UNRECORDABLE, message).file(self.file).field(self.message).hint(hint));
     }
 }
 

@@ -10,8 +10,10 @@
 use chrono::{Days, Months, NaiveDate};
 use serde::Serialize;
 
+use super::month_day::MonthDay;
+use super::onset::percentile;
 use super::onset::{Onset, OnsetRule, Window, YearOnset};
-use super::{MonthDay, RainRecord, percentile};
+use super::record::RainRecord;
 
 /// When the rains have ended.
 #[derive(Debug, Clone, Copy, PartialEq)]

@@ -11,7 +11,9 @@ use std::f64::consts::PI;
 use chrono::{Datelike, NaiveDate};
 use serde::Serialize;
 
-use super::{MonthDay, RainRecord, Window};
+use super::month_day::MonthDay;
+use super::onset::Window;
+use super::record::RainRecord;
 
 /// A rainy season of the mean year.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
@@ -24,21 +26,6 @@ pub struct WetSeason {
     pub mm: f64,
     /// Where its onset is looked for: from some weeks before its mean first day to the middle of the season.
     pub window: Window,
-}
-
-impl WetSeason {
-    /// How the season was found, in words; `all` are the seasons of the record.
-    pub fn in_words(&self, all: &[WetSeason]) -> String {
-        let seasons: Vec<String> =
-            all.iter().map(|wet| format!("{} to {} ({:.0} mm)", wet.from, wet.until, wet.mm)).collect();
-        format!(
-            "by its mean year the record has {} (month-day): {}; the onset is looked for from {} to {}",
-            if all.len() == 1 { "one rainy season" } else { "two rainy seasons" },
-            seasons.join(" and "),
-            self.window.from,
-            self.window.until
-        )
-    }
 }
 
 /// Days of the mean year; 29 February counts to the 28th.

@@ -2,86 +2,26 @@
 
 mod analysis;
 mod course;
+mod month_day;
 mod onset;
 mod planting_delay;
 mod record;
+mod rules;
 
 pub use analysis::{
     Chances, EndRule, Outlook, Season, SeasonRule, longest_dry_spell, median_slope, weighted_percentile,
     weights_of_thirds,
 };
 pub use course::{WetSeason, wet_seasons};
-pub use onset::{Onset, OnsetRule, Window, YearOnset, percentile};
+pub use month_day::MonthDay;
+pub use onset::{Onset, OnsetAsks, OnsetRule, Window, YearOnset, percentile};
 pub use planting_delay::PlantingDelay;
 pub use record::RainRecord;
 
-use std::fmt;
-use std::str::FromStr;
-
 use chrono::{Datelike, Days, NaiveDate};
-use serde::{Serialize, Serializer};
 
-/// A day of the year, as in "about the 15th of October".
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub struct MonthDay {
-    month: u32,
-    day: u32,
-}
-
-impl MonthDay {
-    /// The day, or `None` where no year has it. 29 February counts: in other
-    /// years it stands for 28 February.
-    pub fn new(month: u32, day: u32) -> Option<MonthDay> {
-        NaiveDate::from_ymd_opt(2024, month, day).map(|_| MonthDay { month, day })
-    }
-
-    /// The day of the year of `date`.
-    pub fn of(date: NaiveDate) -> MonthDay {
-        MonthDay { month: date.month(), day: date.day() }
-    }
-
-    /// This day in `year`.
-    pub fn in_year(self, year: i32) -> Option<NaiveDate> {
-        NaiveDate::from_ymd_opt(year, self.month, self.day)
-            .or_else(|| NaiveDate::from_ymd_opt(year, self.month, self.day.saturating_sub(1)))
-    }
-
-    /// The such day nearest to `date`.
-    pub fn nearest(self, date: NaiveDate) -> Option<NaiveDate> {
-        let days = (-1..=1).filter_map(|ahead| self.in_year(date.year() + ahead));
-        days.min_by_key(|day| (*day - date).num_days().abs())
-    }
-
-    /// The first such day after `date`.
-    pub fn next_after(self, date: NaiveDate) -> Option<NaiveDate> {
-        (0..=1).filter_map(|ahead| self.in_year(date.year() + ahead)).find(|day| *day > date)
-    }
-}
-
-impl FromStr for MonthDay {
-    type Err = ();
-
-    fn from_str(text: &str) -> Result<MonthDay, ()> {
-        let (month, day) = text.split_once('-').ok_or(())?;
-        let number = |part: &str| {
-            let fits = (1..=2).contains(&part.len()) && part.bytes().all(|byte| byte.is_ascii_digit());
-            if fits { part.parse().map_err(|_| ()) } else { Err(()) }
-        };
-        MonthDay::new(number(month)?, number(day)?).ok_or(())
-    }
-}
-
-impl Serialize for MonthDay {
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        serializer.collect_str(self)
-    }
-}
-
-impl fmt::Display for MonthDay {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(f, "{:02}-{:02}", self.month, self.day)
-    }
-}
+use super::remarks::{Remark, Years};
+use super::worded::coded;
 
 /// Which part of the years' onsets a plan is timed by.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -209,27 +149,123 @@ pub fn expect(
     }
 }
 
+coded! {
+    /// Why the rains are expected when they are.
+    pub enum RainsReason {
+        /// They have begun.
+        Begun = "why-rains-begun" {
+            /// The day they were expected.
+            expected: NaiveDate,
+        },
+        /// The day of the year on which they usually begin.
+        Usual = "why-rains-usual" {
+            /// That day in this season.
+            day: NaiveDate,
+        },
+        /// The date named in the case.
+        Named = "why-rains-named",
+        /// What a rainfall record says.
+        Observed = "why-rains-observed" {
+            /// Years of 100 in which the rains had begun by then.
+            percent: f64,
+            /// Years with an onset.
+            years: u32,
+            /// Least rain of the wet days, millimetres.
+            total_mm: f64,
+            /// Days in which it falls.
+            days: u32,
+            /// Days of these with rain, at least.
+            rain_days: u32,
+            /// Days after the onset that are looked at; 0 where none are.
+            look_ahead: u32,
+            /// The longest dry spell allowed in them, days.
+            dry_spell: u32,
+            /// The first day on which the rains may begin.
+            from: NaiveDate,
+            /// The last day on which they may begin.
+            until: NaiveDate,
+            /// Whether a seasonal outlook weighs the years, yes or no: chooses words.
+            outlook: &'static str,
+        },
+        /// What a rainfall record says, dekad by dekad.
+        ObservedDekads = "why-rains-observed-dekads" {
+            /// Years of 100 in which the rains had begun by then.
+            percent: f64,
+            /// Years with an onset.
+            years: u32,
+            /// Least rain of the dekad, millimetres.
+            total_mm: f64,
+            /// Least rain of the next two dekads together, millimetres.
+            next_two_mm: f64,
+            /// The first day on which the rains may begin.
+            from: NaiveDate,
+            /// The last day on which they may begin.
+            until: NaiveDate,
+            /// Whether a seasonal outlook weighs the years, yes or no: chooses words.
+            outlook: &'static str,
+        },
+    }
+}
+
 /// Why the rains are expected when they are.
-pub fn reason(rains: &Rains, risk: Risk, assumptions: &super::Assumptions) -> String {
-    match rains {
-        Rains::Usual(day) => {
-            format!("the first {day} (month-day) after the harvest, when the rains usually begin")
-        }
-        Rains::On(_) => "the date named in the case".to_owned(),
-        Rains::Observed(observed) => {
-            let with_onset = observed.years.iter().filter(|year| matches!(year.onset, Onset::On(_))).count();
-            format!(
-                "by then the rains had begun in {} % of {with_onset} years with an onset by the rule {}: {}, looked for from {} to {} (month-day)",
-                risk_percent(risk, assumptions),
-                observed.rule.onset.name(),
-                observed.rule.onset,
-                observed.rule.window.from,
-                observed.rule.window.until,
-            ) + if observed.weights.is_some() {
-                "; the years are weighed by the seasonal outlook"
-            } else {
-                ""
-            }
+pub fn reason(
+    rains: &Rains,
+    expected: ExpectedRains,
+    risk: Risk,
+    assumptions: &super::Assumptions,
+) -> RainsReason {
+    let observed = match rains {
+        Rains::Usual(_) => return RainsReason::Usual { day: expected.onset },
+        Rains::On(_) => return RainsReason::Named,
+        Rains::Observed(observed) => observed,
+    };
+    let percent = risk_percent(risk, assumptions);
+    let with_onset = observed.years.iter().filter(|year| matches!(year.onset, Onset::On(_))).count();
+    let years = u32::try_from(with_onset).unwrap_or(u32::MAX);
+    let window = observed.rule.window;
+    // The window that the onset lies in opened in the same year, or in the one before.
+    let year = expected.onset.year();
+    let opened = [year, year - 1].into_iter().filter_map(|year| window.in_year(year));
+    let (from, until) = opened
+        .into_iter()
+        .find(|(from, _)| *from <= expected.onset)
+        .unwrap_or((expected.onset, expected.late));
+    let outlook = if observed.weights.is_some() { "yes" } else { "no" };
+    match observed.rule.onset.asks() {
+        OnsetAsks::Total { total_mm, days, rain_days, look_ahead, dry_spell } => RainsReason::Observed {
+            percent,
+            years,
+            total_mm,
+            days,
+            rain_days,
+            look_ahead,
+            dry_spell,
+            from,
+            until,
+            outlook,
+        },
+        OnsetAsks::Dekad { total_mm, next_two_mm } => {
+            RainsReason::ObservedDekads { percent, years, total_mm, next_two_mm, from, until, outlook }
         }
     }
+}
+
+/// What must be noticed of the years of a record.
+pub(super) fn remarks(rains: &Rains) -> Vec<Remark> {
+    let Rains::Observed(observed) = rains else { return Vec::new() };
+    let of = |wanted: Onset| -> Vec<i32> {
+        observed.years.iter().filter(|year| year.onset == wanted).map(|year| year.year).collect()
+    };
+    let count = |years: &[i32]| u32::try_from(years.len()).unwrap_or(u32::MAX);
+    let mut remarks = Vec::new();
+    let none = of(Onset::None);
+    if !none.is_empty() {
+        let judged = u32::try_from(observed.judged()).unwrap_or(u32::MAX);
+        remarks.push(Remark::YearsWithoutRains { count: count(&none), judged, years: Years(none) });
+    }
+    let unknown = of(Onset::Unknown);
+    if !unknown.is_empty() {
+        remarks.push(Remark::YearsUnknown { count: count(&unknown), years: Years(unknown) });
+    }
+    remarks
 }

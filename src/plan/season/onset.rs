@@ -5,13 +5,14 @@
 //! that runs past the end of the look-ahead counts with the days it has
 //! inside it.
 
-use std::fmt;
 use std::str::FromStr;
 
 use chrono::{Datelike, Days, NaiveDate};
 use serde::Serialize;
 
-use super::{MonthDay, RainRecord};
+use super::super::worded::coded;
+use super::month_day::MonthDay;
+use super::record::RainRecord;
 
 /// The part of the year in which an onset is looked for, both days included.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
@@ -75,6 +76,16 @@ impl OnsetRule {
         match self {
             OnsetRule::Total { name, .. } => name,
             OnsetRule::Dekad { .. } => "dekad",
+        }
+    }
+
+    /// What it asks for.
+    pub fn asks(&self) -> OnsetAsks {
+        match *self {
+            OnsetRule::Total { total_mm, days, rain_days, look_ahead, dry_spell, .. } => {
+                OnsetAsks::Total { total_mm, days, rain_days, look_ahead, dry_spell }
+            }
+            OnsetRule::Dekad { total_mm, next_two_mm } => OnsetAsks::Dekad { total_mm, next_two_mm },
         }
     }
 
@@ -166,31 +177,37 @@ fn dekad_total(record: &RainRecord, first: NaiveDate) -> Option<(f64, NaiveDate)
     Some((total, next))
 }
 
+coded! {
+    /// What an onset rule asks for.
+    pub enum OnsetAsks {
+        /// A total within some days, and no long dry spell soon after.
+        Total = "onset-total" {
+            /// Least rain of the wet days, millimetres.
+            total_mm: f64,
+            /// Days in which it falls.
+            days: u32,
+            /// Days of these with rain, at least.
+            rain_days: u32,
+            /// Days after the onset that are looked at; 0 where none are.
+            look_ahead: u32,
+            /// The longest dry spell allowed in them, days.
+            dry_spell: u32,
+        },
+        /// A wet dekad, followed by two that are not dry.
+        Dekad = "onset-dekad" {
+            /// Least rain of the dekad, millimetres.
+            total_mm: f64,
+            /// Least rain of the next two dekads together, millimetres.
+            next_two_mm: f64,
+        },
+    }
+}
+
 impl FromStr for OnsetRule {
     type Err = ();
 
     fn from_str(name: &str) -> Result<OnsetRule, ()> {
         OnsetRule::ALL.into_iter().find(|rule| rule.name() == name).ok_or(())
-    }
-}
-
-impl fmt::Display for OnsetRule {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            OnsetRule::Total { total_mm, days, rain_days, look_ahead, dry_spell, .. } => {
-                write!(f, "the first day with {total_mm} mm of rain in {days} days")?;
-                if *rain_days > 1 {
-                    write!(f, ", {rain_days} of them rain days")?;
-                }
-                if *look_ahead > 0 {
-                    write!(f, " and no dry spell over {dry_spell} days in the {look_ahead} days after it")?;
-                }
-                Ok(())
-            }
-            OnsetRule::Dekad { total_mm, next_two_mm } => {
-                write!(f, "the first dekad with {total_mm} mm of rain and {next_two_mm} mm over the next two")
-            }
-        }
     }
 }
 

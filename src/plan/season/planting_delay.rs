@@ -5,7 +5,9 @@ use chrono::{Days, NaiveDate};
 use serde::Serialize;
 
 use super::analysis::SeasonRule;
-use super::{MonthDay, RainRecord, percentile};
+use super::month_day::MonthDay;
+use super::onset::percentile;
+use super::record::RainRecord;
 
 /// Days from one row of the table to the next.
 const STEP: u64 = 10;

@@ -5,7 +5,6 @@ pub mod kc;
 mod water;
 
 use chrono::{Datelike, NaiveDate};
-use serde::Serialize;
 
 pub use water::{Period, Shortage, Source, schedule};
 
@@ -85,9 +84,9 @@ impl Climate {
         Millimetres(effective / DAYS_A_MONTH)
     }
 
-    /// How reference evapotranspiration is computed with what is known.
+    /// How reference evapotranspiration is computed with what is known: `penman-monteith` or `hargreaves`.
     pub fn method(&self) -> &'static str {
-        if self.air.is_some() { "Penman–Monteith" } else { "Hargreaves" }
+        if self.air.is_some() { "penman-monteith" } else { "hargreaves" }
     }
 
     /// Reference evapotranspiration of a day: by Penman–Monteith where
@@ -118,26 +117,21 @@ impl Climate {
 }
 
 /// A bed for some roots.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Bed {
     /// Its area.
-    #[serde(rename = "area_m2")]
     pub area: SquareMetres,
     /// Its longer side.
-    #[serde(rename = "length_m")]
     pub length: Metres,
     /// Its shorter side.
-    #[serde(rename = "width_m")]
     pub width: Metres,
     /// Rows of roots, along the longer side.
     pub rows: u32,
     /// Roots in the fullest row.
     pub roots_per_row: u32,
     /// From row to row; the outermost rows are half of it from the edge.
-    #[serde(rename = "between_rows_cm")]
     pub between_rows: Centimetres,
     /// From root to root in a row.
-    #[serde(rename = "along_row_cm")]
     pub along_row: Centimetres,
 }
 

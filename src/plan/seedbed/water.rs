@@ -1,38 +1,24 @@
 //! The bed's water from planting to the rains, dekad by dekad.
 
 use chrono::{Datelike, Days, NaiveDate};
-use serde::Serialize;
 
 use super::super::units::whole_up;
 use super::super::{Assumptions, DateSpan, Litres, Millimetres, Place};
 use super::{Bed, Climate, kc};
 
 /// What the bed needs in a part of a month: to the 10th, to the 20th, to its end.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Period {
     /// When.
-    #[serde(flatten)]
     pub when: DateSpan,
     /// Reference evapotranspiration a day.
-    #[serde(rename = "et0_mm_per_day", serialize_with = "rounded")]
     pub et0: Millimetres,
     /// Crop coefficient.
-    #[serde(serialize_with = "rounded_number")]
     pub kc: f64,
     /// Rain that can be counted on, a day.
-    #[serde(rename = "rain_mm_per_day", serialize_with = "rounded")]
     pub rain: Millimetres,
     /// Water to give a day, rounded up to whole litres.
-    #[serde(rename = "l_per_day")]
     pub daily: Litres,
-}
-
-fn rounded<S: serde::Serializer>(depth: &Millimetres, serializer: S) -> Result<S::Ok, S::Error> {
-    rounded_number(&depth.0, serializer)
-}
-
-fn rounded_number<S: serde::Serializer>(value: &f64, serializer: S) -> Result<S::Ok, S::Error> {
-    serializer.serialize_f64((value * 100.0).round() / 100.0)
 }
 
 impl Period {

@@ -1,37 +1,28 @@
 //! Containers by their inner sizes.
 
 use std::f64::consts::PI;
-use std::fmt;
-
-use serde::Serialize;
 
 use super::{Centimetres, Floor, Litres, SquareMetres};
 
 /// A container at hand.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Container {
     /// Its shape and inner sizes across.
-    #[serde(flatten)]
     pub shape: Shape,
     /// Inner depth.
-    #[serde(rename = "depth_cm")]
     pub depth: Centimetres,
     /// How many there are; `None` for as many as needed.
-    #[serde(skip)]
     pub count: Option<u32>,
 }
 
 /// Shape and inner sizes across.
-#[derive(Debug, Clone, PartialEq, Serialize)]
-#[serde(tag = "shape", rename_all = "lowercase")]
+#[derive(Debug, Clone, PartialEq)]
 pub enum Shape {
     /// A basin or bucket; straight-sided where both widths are equal.
     Round {
         /// Inner width at the top.
-        #[serde(rename = "top_width_cm")]
         top: Centimetres,
         /// Inner width at the bottom.
-        #[serde(rename = "bottom_width_cm")]
         bottom: Centimetres,
     },
     /// A pot: straight-sided bands one above the other, from the bottom up.
@@ -42,22 +33,18 @@ pub enum Shape {
     /// A box.
     Box {
         /// Inner length.
-        #[serde(rename = "length_cm")]
         length: Centimetres,
         /// Inner width.
-        #[serde(rename = "width_cm")]
         width: Centimetres,
     },
 }
 
 /// A straight-sided part of a pot.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Band {
     /// How high it is.
-    #[serde(rename = "height_cm")]
     pub height: Centimetres,
     /// Inner width.
-    #[serde(rename = "width_cm")]
     pub width: Centimetres,
 }
 
@@ -130,23 +117,6 @@ impl Container {
             Shape::Box { length, width } => length.0 * width.0 + 2.0 * (length.0 + width.0) * height.0,
         };
         SquareMetres(square_cm / 10_000.0)
-    }
-}
-
-impl fmt::Display for Container {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match &self.shape {
-            Shape::Round { top, bottom } if top == bottom => write!(f, "round, {} cm wide", top.0)?,
-            Shape::Round { top, bottom } => {
-                write!(f, "round, {} cm wide, {} at the bottom", top.0, bottom.0)?
-            }
-            Shape::Pot { bands } => {
-                let widths: Vec<String> = bands.iter().map(|band| band.width.0.to_string()).collect();
-                write!(f, "pot, {} cm wide from the bottom up", widths.join(", "))?;
-            }
-            Shape::Box { length, width } => write!(f, "box, {} × {} cm", length.0, width.0)?,
-        }
-        write!(f, ", {} cm deep", self.depth.0)
     }
 }
 

@@ -5,8 +5,6 @@ mod packing;
 
 use std::sync::Arc;
 
-use serde::{Serialize, Serializer};
-
 pub use container::{Band, Container, Shape};
 pub use packing::{Floor, Packings, Position, Root, pack};
 
@@ -89,48 +87,6 @@ impl Store {
     pub fn containers(&self) -> u32 {
         self.filled.iter().map(|filled| filled.count).sum()
     }
-}
-
-/// In plans: each layer with the roots of the fullest container and their places, from the bottom up.
-impl Serialize for Filled {
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        #[derive(Serialize)]
-        struct Entry<'a> {
-            #[serde(flatten)]
-            container: &'a Container,
-            count: u32,
-            roots: u32,
-            layers: Vec<Laid<'a>>,
-            sand_l: f64,
-            lining_m2: f64,
-        }
-        #[derive(Serialize)]
-        struct Laid<'a> {
-            height_cm: Centimetres,
-            roots: u32,
-            capacity: u32,
-            places: &'a [Position],
-        }
-        let layers = self.roots_by_layer().map(|(layer, roots)| Laid {
-            height_cm: layer.height,
-            roots,
-            capacity: layer.capacity(),
-            places: layer.places.get(..roots as usize).unwrap_or_default(),
-        });
-        let entry = Entry {
-            container: &self.container,
-            count: self.count,
-            roots: self.roots,
-            layers: layers.collect(),
-            sand_l: hundredths(self.sand.0),
-            lining_m2: hundredths(self.lining.0),
-        };
-        entry.serialize(serializer)
-    }
-}
-
-fn hundredths(value: f64) -> f64 {
-    (value * 100.0).round() / 100.0
 }
 
 /// The most layers that leave the top sand in a container `depth` deep.

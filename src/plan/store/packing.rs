@@ -10,9 +10,6 @@ use std::collections::HashMap;
 use std::f64::consts::PI;
 use std::sync::Arc;
 
-use serde::ser::SerializeStruct;
-use serde::{Serialize, Serializer};
-
 use super::super::units::whole_down;
 use super::{Assumptions, Centimetres};
 
@@ -74,18 +71,6 @@ pub struct Position {
     pub y: f64,
     /// The way it points, radians from the `x` direction, from 0 to below π.
     pub angle: f64,
-}
-
-/// In plans: tenths of a millimetre and of a degree.
-impl Serialize for Position {
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        let rounded = |value: f64, scale: f64| (value * scale).round() / scale + 0.0;
-        let mut entry = serializer.serialize_struct("Position", 3)?;
-        entry.serialize_field("x_cm", &rounded(self.x, 100.0))?;
-        entry.serialize_field("y_cm", &rounded(self.y, 100.0))?;
-        entry.serialize_field("angle_deg", &rounded(self.angle.to_degrees(), 10.0))?;
-        entry.end()
-    }
 }
 
 impl Position {

@@ -2,11 +2,12 @@
 
 use std::sync::LazyLock;
 
-use crate::finding::Finding;
+use crate::finding::{Code, Finding};
 use crate::voice::active::{ActiveLevel, active_level};
 use crate::voice::filter::{filtered, high_pass, low_pass};
 use crate::voice::join::{self, JoinOptions};
-use crate::voice::level::{limit, to_gain};
+use crate::voice::level::limit;
+use crate::voice::loudness::to_gain;
 use crate::voice::{Bank, Frames, LevelError, SAMPLE_RATE, Sound, Spoken};
 
 /// Samples a second on the telephone.
@@ -99,8 +100,9 @@ pub fn phone_clips(bank: &Bank<'_>, clips: &[usize]) -> Result<Vec<Vec<f32>>, Ve
         return Err(broken);
     }
     let all = narrowed.concat();
-    let levelled = at_level(&all)
-        .map_err(|error| vec![Finding::error(format!("the clips cannot be levelled: {error}"))])?;
+    let levelled = at_level(&all).map_err(|error| {
+        vec![Finding::error(Code::BROKEN_SOUND, format!("the clips cannot be levelled: {error}"))]
+    })?;
     let mut rest = levelled.samples.as_slice();
     let cut = narrowed.iter().map(|clip| {
         let (head, tail) = rest.split_at(clip.len().min(rest.len()));

@@ -6,7 +6,8 @@ use std::panic::{AssertUnwindSafe, catch_unwind};
 use ogg::{OggReadError, PacketReader};
 use opus_rs::OpusDecoder;
 
-use super::{Kind, Mixer, Problem, Sound};
+use super::file::{Kind, Problem, Sound};
+use super::mixer::Mixer;
 
 /// Opus counts in frames of 48 kHz, whatever was recorded.
 const RATE: u32 = 48_000;

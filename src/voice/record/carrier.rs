@@ -37,17 +37,19 @@ pub struct Carriers {
 }
 
 impl Carriers {
-    /// The shortest sentence for each of `phrases` that `statements` say, with the ending it asks for.
+    /// The shortest sentence for each of `phrases` that `statements` say, or that is among `others`, with the
+    /// ending it asks for.
     ///
     /// # Errors
     /// A statement that cannot be said.
     pub fn among(
         pack: &Pack,
         statements: &[Statement],
+        others: &[Vec<Piece>],
         phrases: &[Phrase],
     ) -> Result<Carriers, WordingError> {
         let mut search = Search::new(pack, phrases);
-        search.given(statements)?;
+        search.given(statements, others)?;
         Ok(Carriers { found: search.found })
     }
 
@@ -56,9 +58,14 @@ impl Carriers {
     ///
     /// # Errors
     /// A statement that cannot be said as it is.
-    pub fn find(pack: &Pack, statements: &[Statement], phrases: &[Phrase]) -> Result<Carriers, WordingError> {
+    pub fn find(
+        pack: &Pack,
+        statements: &[Statement],
+        others: &[Vec<Piece>],
+        phrases: &[Phrase],
+    ) -> Result<Carriers, WordingError> {
         let mut search = Search::new(pack, phrases);
-        let mut told = search.given(statements)?;
+        let mut told = search.given(statements, others)?;
         search.rename(&mut told, &names_of(statements));
         for (statement, pieces) in &told {
             search.vary(statement, pieces);
@@ -88,9 +95,9 @@ impl<'a> Search<'a> {
         Search { pack, wanted, found: BTreeMap::new() }
     }
 
-    /// Tries the statements as they are. Of those that differ only in numbers and days the first is given
+    /// Tries the statements, and the other sentences, as they are. Of those that differ only in numbers and days the first is given
     /// back: one will do for changes.
-    fn given(&mut self, statements: &[Statement]) -> Result<Vec<Told>, WordingError> {
+    fn given(&mut self, statements: &[Statement], others: &[Vec<Piece>]) -> Result<Vec<Told>, WordingError> {
         let mut told: Vec<Told> = Vec::new();
         let mut seen = BTreeSet::new();
         for statement in statements.iter().filter(|statement| statement.subject.is_spoken()) {
@@ -100,6 +107,7 @@ impl<'a> Search<'a> {
                 told.push((statement.clone(), pieces));
             }
         }
+        others.iter().for_each(|pieces| self.offer(pieces));
         self.close();
         Ok(told)
     }

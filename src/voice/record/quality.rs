@@ -8,7 +8,9 @@
 use super::super::decode::stored;
 use super::super::hum::Hum;
 use super::super::simd;
-use crate::finding::Finding;
+use crate::catalogue::catalogue;
+use crate::finding::{Code, Finding};
+use crate::language::Label;
 
 /// Where a fault begins. None of these has a source that measured farmers'
 /// radio; where nothing is named, it is common practice and was tried on
@@ -58,7 +60,8 @@ mod limits {
 /// # Errors
 /// What is wrong with the file.
 pub fn read(bytes: &[u8]) -> Result<(u32, Vec<f32>), Finding> {
-    stored(bytes).map_err(|problem| Finding::error(problem.to_string()).hint(problem.hint()))
+    stored(bytes)
+        .map_err(|problem| Finding::error(Code::BROKEN_SOUND, problem.to_string()).hint(problem.hint()))
 }
 
 /// What is in a clip.
@@ -369,50 +372,34 @@ pub fn letters(words: &str) -> usize {
     words.chars().filter(|c| c.is_alphanumeric()).count()
 }
 
-/// What can be wrong with a clip.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub enum Fault {
-    /// Peaks are cut off.
-    Clipped,
-    /// The beginning is cut off.
-    CutStart,
-    /// The end is cut off.
-    CutEnd,
-    /// There is noise.
-    Noise,
-    /// There is hum of the mains.
-    Hum,
-    /// There is too much of the room.
-    Room,
-    /// It is quieter than the others.
-    Quiet,
-    /// It is louder than the others.
-    Loud,
-    /// It is spoken faster than the others.
-    Fast,
-    /// It is spoken more slowly than the others.
-    Slow,
-    /// Its middle lies off zero.
-    Offset,
-}
-
-impl Fault {
-    /// Its name: of a message `clip-NAME` in each language pack.
-    pub fn name(self) -> &'static str {
-        match self {
-            Fault::Clipped => "clipped",
-            Fault::CutStart => "cut-start",
-            Fault::CutEnd => "cut-end",
-            Fault::Noise => "noise",
-            Fault::Hum => "hum",
-            Fault::Room => "room",
-            Fault::Quiet => "quiet",
-            Fault::Loud => "loud",
-            Fault::Fast => "fast",
-            Fault::Slow => "slow",
-            Fault::Offset => "offset",
-        }
+catalogue! {
+    /// What can be wrong with a clip.
+    pub enum Fault: FaultEntry {
+        /// The label that names it to the speaker.
+        label: Label,
     }
+    /// Peaks are cut off.
+    Clipped = "clipped" { label: Label::ClipClipped };
+    /// The beginning is cut off.
+    CutStart = "cut-start" { label: Label::ClipCutStart };
+    /// The end is cut off.
+    CutEnd = "cut-end" { label: Label::ClipCutEnd };
+    /// There is noise.
+    Noise = "noise" { label: Label::ClipNoise };
+    /// There is hum of the mains.
+    Hum = "hum" { label: Label::ClipHum };
+    /// There is too much of the room.
+    Room = "room" { label: Label::ClipRoom };
+    /// It is quieter than the others.
+    Quiet = "quiet" { label: Label::ClipQuiet };
+    /// It is louder than the others.
+    Loud = "loud" { label: Label::ClipLoud };
+    /// It is spoken faster than the others.
+    Fast = "fast" { label: Label::ClipFast };
+    /// It is spoken more slowly than the others.
+    Slow = "slow" { label: Label::ClipSlow };
+    /// Its middle lies off zero.
+    Offset = "offset" { label: Label::ClipOffset };
 }
 
 /// What is to be done with a clip, the worst first.

@@ -2,7 +2,7 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use super::super::bank::Clip;
+use super::super::bank_file::Clip;
 use super::super::spelling::{key, tokens};
 use crate::language::Phrase;
 

@@ -1,6 +1,6 @@
 //! A station's own sounds, as files.
 
-use crate::finding::Finding;
+use crate::finding::{Code, Finding};
 use crate::voice::Sound as _;
 use crate::voice::decode::{Decoder, Problem};
 use crate::voice::level::{LevelOptions, to_target};
@@ -37,7 +37,8 @@ impl Use {
 /// # Errors
 /// What is wrong with it, under its `name`.
 pub fn read(bytes: &[u8], name: &str, of: Use) -> Result<Vec<f32>, Finding> {
-    let wrong = |message: String, hint: &str| Finding::error(message).file(name).hint(hint);
+    let wrong =
+        |message: String, hint: &str| Finding::error(Code::BROKEN_SOUND, message).file(name).hint(hint);
     let samples = Decoder::default().decode_up_to(bytes, of.longest()).map_err(|problem| {
         let hint = match &problem {
             Problem::Empty | Problem::Silent => "choose a file with sound in it",

@@ -27,6 +27,7 @@ pub use webvtt::{VttOptions, chapters_vtt, webvtt};
 
 /// Why a format cannot hold a message.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+#[non_exhaustive]
 pub enum WriteError {
     /// The format ends before the message does.
     #[error("{frames} frames are too many for a WAV file")]

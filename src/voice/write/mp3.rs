@@ -24,7 +24,7 @@ pub fn mp3(samples: &[f32]) -> Result<Vec<u8>, WriteError> {
     use shine_rs::{Mp3EncoderConfig, StereoMode, encode_pcm_to_mp3};
     let config = Mp3EncoderConfig::new().sample_rate(crate::voice::SAMPLE_RATE).bitrate(KBIT);
     let config = config.channels(1).stereo_mode(StereoMode::Mono);
-    let full = (32_768.0 / crate::voice::level::to_gain(TOO_LOUD_DB)) as f32;
+    let full = (32_768.0 / crate::voice::loudness::to_gain(TOO_LOUD_DB)) as f32;
     let steps: Vec<i16> = samples.iter().map(|sample| crate::voice::simd::nearest(sample * full)).collect();
     encode_pcm_to_mp3(config, &steps).map_err(|error| WriteError::Mp3(error.to_string()))
 }

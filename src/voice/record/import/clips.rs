@@ -5,7 +5,7 @@ use std::io::Cursor;
 use sha2::{Digest, Sha256};
 
 use super::Recording;
-use crate::finding::Finding;
+use crate::finding::{Code, Finding};
 use crate::language::Intonation;
 
 /// A finished clip: which of the cuts it is, and a WAV file.
@@ -65,8 +65,9 @@ pub fn cut_out(
 
 /// 16 where the file has no finer samples and they are kept as they are.
 fn bits(recording: &Recording<'_>) -> Result<u16, Finding> {
-    let mut source = (recording.open)()
-        .map_err(|error| Finding::error(format!("cannot be read: {error}")).file(&recording.path))?;
+    let mut source = (recording.open)().map_err(|error| {
+        Finding::error(Code::CANNOT_READ, format!("cannot be read: {error}")).file(&recording.path)
+    })?;
     let mut head = [0u8; 44];
     let exact = source.read_exact(&mut head).is_ok() && is_mono_16_bit_wav(&head);
     Ok(if exact { 16 } else { 24 })
@@ -86,7 +87,7 @@ fn finish(
     bits: u16,
     done: &mut dyn FnMut(CutClip) -> Result<(), Finding>,
 ) -> Result<(), Finding> {
-    let failed = |message: String| Finding::error(message).file(&recording.path);
+    let failed = |message: String| Finding::error(Code::BROKEN_CUT, message).file(&recording.path);
     if one.samples.is_empty() {
         return Err(failed("a cut holds no sound".to_owned()).hint("mend its times in the list of cuts"));
     }

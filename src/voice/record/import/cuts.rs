@@ -3,7 +3,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use super::script::Line;
-use crate::finding::Finding;
+use crate::finding::{Code, Finding};
 use crate::language::Intonation;
 
 /// Whether a cut becomes a clip.
@@ -117,7 +117,9 @@ pub fn read(
     let bytes = bytes.strip_prefix(b"\xEF\xBB\xBF").unwrap_or(bytes);
     let separator = separator(bytes);
     let mut reader = csv::ReaderBuilder::new().delimiter(separator).flexible(true).from_reader(bytes);
-    let whole = |message: String| vec![Finding::error(message).file(path).hint("export it as CSV in UTF-8")];
+    let whole = |message: String| {
+        vec![Finding::error(Code::SYNTAX, message).file(path).hint("export it as CSV in UTF-8")]
+    };
     let header = reader.headers().map_err(|error| whole(error.to_string()))?.clone();
     let mut places = BTreeMap::new();
     for column in COLUMNS {
@@ -128,7 +130,9 @@ pub fn read(
     let absent: Vec<Finding> = ["recording", "from", "to", "line", "verdict"]
         .into_iter()
         .filter(|column| !places.contains_key(column))
-        .map(|column| Finding::error("the column is missing").file(path).line(1).field(column))
+        .map(|column| {
+            Finding::error(Code::MISSING_COLUMN, "the column is missing").file(path).line(1).field(column)
+        })
         .collect();
     if !absent.is_empty() {
         return Err(absent);
@@ -140,7 +144,7 @@ pub fn read(
         let record = match record {
             Ok(record) => record,
             Err(error) => {
-                rows.problem("row", error.to_string(), "export it as CSV in UTF-8");
+                rows.problem(Code::BROKEN_ROW, "row", error.to_string(), "export it as CSV in UTF-8");
                 continue;
             }
         };
@@ -149,13 +153,13 @@ pub fn read(
             |column: &str| places.get(column).and_then(|place| record.get(*place)).unwrap_or("").trim();
         if let Some(cut) = rows.cut(&cell) {
             if cut.is_taken() && cut.line.is_some_and(|line| !taken.insert(line)) {
-                rows.problem("line", "is taken twice", "write skip in one of the rows");
+                rows.problem(Code::DUPLICATE, "line", "is taken twice", "write skip in one of the rows");
             }
             cuts.push(cut);
         }
     }
     if rows.wrong.is_empty() && taken.is_empty() {
-        rows.problem("verdict", "no row is kept", "write keep in the rows to take");
+        rows.problem(Code::EMPTY, "verdict", "no row is kept", "write keep in the rows to take");
     }
     if rows.wrong.is_empty() { Ok(cuts) } else { Err(rows.wrong) }
 }
@@ -176,8 +180,8 @@ struct Rows<'a> {
 }
 
 impl Rows<'_> {
-    fn problem(&mut self, field: &str, message: impl Into<String>, hint: &str) {
-        self.wrong.push(Finding::error(message).file(self.path).line(self.row).field(field).hint(hint));
+    fn problem(&mut self, code: Code, field: &str, message: impl Into<String>, hint: &str) {
+        self.wrong.push(Finding::error(code, message).file(self.path).line(self.row).field(field).hint(hint));
     }
 
     fn cut<'c>(&mut self, cell: &dyn Fn(&str) -> &'c str) -> Option<Cut> {
@@ -185,7 +189,12 @@ impl Rows<'_> {
         let verdict =
             CutVerdict::ALL.into_iter().find(|verdict| written.eq_ignore_ascii_case(verdict.name()));
         let Some(verdict) = verdict else {
-            self.problem("verdict", format!("\"{written}\" is not known"), "write sure, keep or skip");
+            self.problem(
+                Code::UNKNOWN_NAME,
+                "verdict",
+                format!("\"{written}\" is not known"),
+                "write sure, keep or skip",
+            );
             return None;
         };
         if verdict == CutVerdict::Skip {
@@ -198,7 +207,7 @@ impl Rows<'_> {
             let of = if line.is_empty() { String::new() } else { format!("line {line} ") };
             let message =
                 format!("{of}is still to be confirmed{}{remark}", if remark.is_empty() { "" } else { ": " });
-            self.problem("verdict", message, "listen, then write keep or skip");
+            self.problem(Code::CONFIRM_CUT, "verdict", message, "listen, then write keep or skip");
             return None;
         }
         let number = cell("line");
@@ -207,6 +216,7 @@ impl Rows<'_> {
             number.parse().ok().and_then(|number: u32| script.iter().find(|line| line.number == number));
         if line.is_none() {
             self.problem(
+                Code::UNKNOWN_NAME,
                 "line",
                 format!("\"{number}\" is no line of the script"),
                 "write the number of its line",
@@ -222,20 +232,36 @@ impl Rows<'_> {
         if length.is_none() {
             let names: Vec<&str> = self.recordings.keys().map(String::as_str).collect();
             let hint = format!("recordings given: {}", names.join(", "));
-            self.problem("recording", format!("\"{recording}\" is not one of the recordings"), &hint);
+            self.problem(
+                Code::UNKNOWN_NAME,
+                "recording",
+                format!("\"{recording}\" is not one of the recordings"),
+                &hint,
+            );
         }
         let (from, to) = (self.time("from", cell("from")), self.time("to", cell("to")));
         let (from, to, length) = (from?, to?, length?);
         if from >= to {
             self.problem(
+                Code::BROKEN_CUT,
                 "to",
                 format!("{to} s is not after {from} s"),
                 "write times in seconds, from before to",
             );
         } else if to > length + 0.01 {
-            self.problem("to", format!("{to} s lies beyond the end"), &format!("it is {length:.3} s long"));
+            self.problem(
+                Code::BROKEN_CUT,
+                "to",
+                format!("{to} s lies beyond the end"),
+                &format!("it is {length:.3} s long"),
+            );
         } else if to - from > LONGEST_CUT_S {
-            self.problem("to", format!("{:.0} s are more than a phrase", to - from), "cut it to the phrase");
+            self.problem(
+                Code::BROKEN_CUT,
+                "to",
+                format!("{:.0} s are more than a phrase", to - from),
+                "cut it to the phrase",
+            );
         } else {
             return Some((recording.to_owned(), from, to));
         }
@@ -246,7 +272,12 @@ impl Rows<'_> {
         let time =
             written.replace(',', ".").parse().ok().filter(|time: &f64| time.is_finite() && *time >= 0.0);
         if time.is_none() {
-            self.problem(field, format!("\"{written}\" is not a time"), "write seconds, e.g. 12.345");
+            self.problem(
+                Code::NOT_A_NUMBER,
+                field,
+                format!("\"{written}\" is not a time"),
+                "write seconds, e.g. 12.345",
+            );
         }
         time
     }

@@ -29,7 +29,7 @@ use std::fmt;
 use std::io::{self, Read, Seek};
 
 use super::super::decode::{self, Problem, Sound};
-use crate::finding::Finding;
+use crate::finding::{Code, Finding};
 use listen::{Frame, Listener, STEP};
 use speech::Span;
 
@@ -70,14 +70,14 @@ impl Recording<'_> {
     fn stream(&self, take: &mut dyn FnMut(u32, &[f32])) -> Result<Sound, Finding> {
         let unreadable = |error: io::Error| {
             let hint = "check the name and the folder";
-            Finding::error(format!("cannot be read: {error}")).file(&self.path).hint(hint)
+            Finding::error(Code::CANNOT_READ, format!("cannot be read: {error}")).file(&self.path).hint(hint)
         };
         let source = (self.open)().map_err(unreadable)?;
         decode::stream(source, LONGEST_S, take).map_err(|problem| self.refuse(&problem))
     }
 
     fn refuse(&self, problem: &Problem) -> Finding {
-        Finding::error(problem.to_string()).file(&self.path).hint(problem.hint())
+        Finding::error(Code::BROKEN_SOUND, problem.to_string()).file(&self.path).hint(problem.hint())
     }
 }
 
@@ -152,7 +152,7 @@ fn hear(recording: &Recording<'_>) -> Result<(HeardRecording, Sound), Finding> {
     let spans = speech::find(&frames);
     if spans.is_empty() {
         let hint = "listen to it; record nearer to the mouth, in a quieter place";
-        return Err(Finding::error("has no speech that can be told from the noise")
+        return Err(Finding::error(Code::BROKEN_SOUND, "has no speech that can be told from the noise")
             .file(&recording.path)
             .hint(hint));
     }
@@ -164,5 +164,6 @@ fn misnamed(recording: &Recording<'_>, sound: &Sound) -> Option<Finding> {
     let (_, ending) = recording.name.rsplit_once('.')?;
     let ending = ending.to_lowercase();
     let message = format!("is {}, though its name ends in .{ending}", sound.kind.name());
-    (!sound.kind.goes_by(&ending)).then(|| Finding::note(message).file(&recording.path))
+    (!sound.kind.goes_by(&ending))
+        .then(|| Finding::note(Code::UNCLEAR_FILE_NAME, message).file(&recording.path))
 }

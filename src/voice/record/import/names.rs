@@ -2,7 +2,7 @@
 
 use super::HeardRecording;
 use super::script::Line;
-use crate::finding::Finding;
+use crate::finding::{Code, Finding};
 
 /// A session is longer than this, a phrase shorter.
 const LONGEST_PHRASE_S: f64 = 60.0;
@@ -31,7 +31,7 @@ impl Named {
                 format!("its name goes with the lines {}", lines.join(", "))
             }
         };
-        Some(Finding::error(message).file(name).hint(hint))
+        Some(Finding::error(Code::UNCLEAR_FILE_NAME, message).file(name).hint(hint))
     }
 }
 

@@ -3,7 +3,7 @@
 use serde::Deserialize;
 
 use super::super::super::spelling::key;
-use crate::finding::Finding;
+use crate::finding::{Code, Finding};
 use crate::language::Intonation;
 
 /// A line of a recording script.
@@ -34,10 +34,11 @@ struct Written {
 /// All lines that cannot be used.
 pub fn read(path: &str, text: &str) -> Result<Vec<Line>, Vec<Finding>> {
     let (mut lines, mut wrong): (Vec<Line>, Vec<Finding>) = (Vec::new(), Vec::new());
-    let hint = "make it with `kabla clips script --json`";
+    let hint = "each line is an object of JSON with id, words and intonation";
     for (at, text) in text.lines().enumerate().filter(|(_, text)| !text.trim().is_empty()) {
         let row = at as u32 + 1;
-        let problem = |message: String| Finding::error(message).file(path).line(row).hint(hint);
+        let problem =
+            |message: String| Finding::error(Code::NOT_A_SCRIPT, message).file(path).line(row).hint(hint);
         match parse(text, lines.len() as u32 + 1) {
             Ok(line) if lines.iter().any(|other| other.number == line.number) => {
                 wrong.push(problem(format!("the number {} stands in two lines", line.number)));
@@ -47,7 +48,7 @@ pub fn read(path: &str, text: &str) -> Result<Vec<Line>, Vec<Finding>> {
         }
     }
     if wrong.is_empty() && lines.is_empty() {
-        wrong.push(Finding::error("has no lines").file(path).hint(hint));
+        wrong.push(Finding::error(Code::NOT_A_SCRIPT, "has no lines").file(path).hint(hint));
     }
     if wrong.is_empty() { Ok(lines) } else { Err(wrong) }
 }

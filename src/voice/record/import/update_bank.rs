@@ -3,7 +3,7 @@
 use toml_edit::{ArrayOfTables, DocumentMut, Item, Table, value};
 
 use super::super::super::spelling::key;
-use crate::finding::Finding;
+use crate::finding::{Code, Finding};
 use crate::language::Intonation;
 
 /// What the speaker agreed to, and how the recordings were made. What is not given stays as it is.
@@ -47,14 +47,18 @@ pub fn update_bank(
 ) -> Result<String, Vec<Finding>> {
     let path = format!("audio/{language}/{voice}/bank.toml");
     let broken = |error: toml_edit::TomlError| {
-        vec![Finding::error(error.message().to_owned()).file(&path).hint("mend it, then import again")]
+        vec![
+            Finding::error(Code::SYNTAX, error.message().to_owned())
+                .file(&path)
+                .hint("mend it, then import again"),
+        ]
     };
     let mut bank: DocumentMut = before.unwrap_or_default().parse().map_err(broken)?;
     let mut wrong = fill_header(&mut bank, (language, voice), consent);
     if bank.get("status").and_then(Item::as_str) == Some("stand-in") {
         wrong.push(
-            Finding::error("the voice is a stand-in made by a machine")
-                .hint("import a person's recordings under another name: --voice NAME"),
+            Finding::error(Code::STAND_IN_VOICE, "the voice is a stand-in made by a machine")
+                .hint("import a person's recordings under another name"),
         );
     }
     if !wrong.is_empty() {
@@ -65,7 +69,9 @@ pub fn update_bank(
     }
     let entries = bank.entry("clip").or_insert(Item::ArrayOfTables(ArrayOfTables::new()));
     let Some(entries) = entries.as_array_of_tables_mut() else {
-        return Err(vec![Finding::error("is not a list of tables [[clip]]").file(&path).field("clip")]);
+        return Err(vec![
+            Finding::error(Code::WRONG_TYPE, "is not a list of tables [[clip]]").file(&path).field("clip"),
+        ]);
     };
     clips.iter().for_each(|clip| enter(entries, clip));
     Ok(bank.to_string())
@@ -79,27 +85,35 @@ fn fill_header(bank: &mut DocumentMut, names: (&str, &str), consent: &Consent) -
         }
     }
     let asked = [
-        ("speaker", "--speaker", &consent.speaker, CODE),
-        ("rights", "--rights", &consent.rights, "what one may do with the recordings"),
-        ("consent", "--consent", &consent.consent, "how and when the speaker agreed"),
-        ("made_by", "--made-by", &consent.made_by, "how and where the recordings were made"),
+        ("speaker", &consent.speaker, CODE),
+        ("rights", &consent.rights, "what one may do with the recordings"),
+        ("consent", &consent.consent, "how and when the speaker agreed"),
+        ("made_by", &consent.made_by, "how and where the recordings were made"),
     ];
-    for (field, option, given, what) in asked {
+    for (field, given, what) in asked {
         let given = given.as_deref().map(str::trim).filter(|text| !text.is_empty());
         match given {
             Some(text) if text.chars().any(char::is_control) || text.chars().count() > 400 => {
                 let hint = "write one line of at most 400 letters";
-                wrong.push(Finding::error("cannot be kept").field(option).hint(hint));
+                wrong.push(Finding::error(Code::TOO_LONG, "cannot be kept").argument(field).hint(hint));
             }
             Some(text) if field == "speaker" && !is_code(text) => {
-                wrong.push(Finding::error(format!("\"{text}\" is not a code")).field(option).hint(CODE));
+                wrong.push(
+                    Finding::error(Code::BAD_NAME, format!("\"{text}\" is not a code"))
+                        .argument(field)
+                        .hint(CODE),
+                );
             }
             Some(text) if bank.get(field).and_then(Item::as_str) == Some(text) => {}
             Some(text) => {
                 bank.insert(field, value(text));
             }
             None if !bank.contains_key(field) => {
-                wrong.push(Finding::error("is needed for a voice's first import").field(option).hint(what));
+                wrong.push(
+                    Finding::error(Code::MISSING_FIELD, "is needed for a voice's first import")
+                        .argument(field)
+                        .hint(what),
+                );
             }
             None => {}
         }

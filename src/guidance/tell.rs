@@ -1,0 +1,123 @@
+//! The statements of a plan.
+
+use chrono::NaiveDate;
+
+use super::tables::rows_of;
+use super::variables::facts;
+use super::{
+    Audience, Caution, DateSpan, Priority, Statement, StepKind, Subject, Table, Value, Values, Variable,
+};
+use crate::plan::{Case, Event, Plan, Step};
+
+/// All statements of a plan: the opening, the steps by date, the cautions, the closing.
+///
+/// ```
+/// use kabla::guidance::{self, Subject};
+///
+/// # let no_files = |_: &str| Err(std::io::Error::from(std::io::ErrorKind::NotFound));
+/// # let (case, _) = kabla::case::read("farm.toml", kabla::case::Starter::Farm.text(), &no_files).unwrap();
+/// let statements = guidance::tell(&case, &kabla::plan::make(&case)?);
+/// let subjects: Vec<Subject> = statements.iter().map(|statement| statement.subject).collect();
+/// assert_eq!(subjects.first(), Some(&Subject::Opening));
+/// assert_eq!(subjects.last(), Some(&Subject::Closing));
+/// # Ok::<(), kabla::plan::Refusal>(())
+/// ```
+pub fn tell(case: &Case, plan: &Plan) -> Vec<Statement> {
+    let facts = facts(case, plan);
+    let mut statements = vec![Statement {
+        subject: Subject::Opening,
+        values: opening_values(case, plan, &facts),
+        rows: Vec::new(),
+        near: None,
+        when: Vec::new(),
+        audience: Audience::Everyone,
+        priority: Priority::Important,
+    }];
+    let mut kinds: Vec<StepKind> = Vec::new();
+    for step in &plan.steps {
+        if !kinds.contains(&step.kind) {
+            kinds.push(step.kind);
+        }
+    }
+    statements.extend(kinds.into_iter().map(|kind| tell_step(kind, plan.steps_of(kind), &facts, case)));
+    for table in Table::ALL {
+        let rows = rows_of(table, plan);
+        if !rows.is_empty() {
+            statements.push(Statement {
+                subject: Subject::Table(table),
+                values: facts.clone(),
+                rows,
+                near: None,
+                when: Vec::new(),
+                audience: Audience::Farmers,
+                priority: Priority::Helpful,
+            });
+        }
+    }
+    statements.extend(Caution::ALL.into_iter().map(|caution| Statement {
+        subject: Subject::Caution(caution),
+        values: facts.clone(),
+        rows: Vec::new(),
+        near: None,
+        when: Vec::new(),
+        audience: caution.audience(),
+        priority: Priority::Essential,
+    }));
+    statements.push(Statement {
+        subject: Subject::Closing,
+        values: facts,
+        rows: Vec::new(),
+        near: None,
+        when: Vec::new(),
+        audience: Audience::Everyone,
+        priority: Priority::Essential,
+    });
+    statements
+}
+
+fn opening_values(case: &Case, plan: &Plan, facts: &Values) -> Values {
+    let own = [
+        Variable::Rains.with(Value::Date(plan.rains)),
+        Variable::Harvest.with(Value::Date(case.harvest)),
+        Variable::Name.with(Value::Text(plan.name.clone())),
+        Variable::Place.with(Value::Text(plan.place.clone())),
+    ];
+    facts.iter().cloned().chain(own).collect()
+}
+
+fn tell_step<'a>(
+    kind: StepKind,
+    steps: impl Iterator<Item = &'a Step>,
+    facts: &Values,
+    case: &Case,
+) -> Statement {
+    let when: Vec<DateSpan> = steps.map(|step| step.when).collect();
+    let mut values = facts.clone();
+    if let (Some(first), Some(last)) = (when.first(), when.last()) {
+        values.extend([
+            Variable::When.with(Value::Span(DateSpan::new(first.from, last.to))),
+            Variable::First.with(Value::Date(first.from)),
+            Variable::Turn.with(Value::Name("first")),
+            Variable::Last.with(Value::Date(last.to)),
+            Variable::Times.number(when.len() as f64),
+        ]);
+    }
+    let near = when.first().and_then(|span| nearest_event(&case.events, span.from));
+    Statement {
+        subject: Subject::Step(kind),
+        values,
+        rows: Vec::new(),
+        near,
+        when,
+        audience: Audience::Farmers,
+        priority: kind.priority(),
+    }
+}
+
+/// Events further away than this help nobody to reckon.
+const FARTHEST_EVENT: i64 = 45;
+
+fn nearest_event(events: &[Event], day: NaiveDate) -> Option<(String, i64)> {
+    let near = events.iter().map(|event| (event.name.clone(), (day - event.date).num_days()));
+    near.filter(|(_, days)| days.abs() <= FARTHEST_EVENT).min_by_key(|(_, days)| days.abs())
+}

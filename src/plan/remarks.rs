@@ -1,0 +1,294 @@
+//! What must be noticed of a plan, and what leaves none to make.
+
+use chrono::NaiveDate;
+
+use super::quantities::Quantity;
+use super::units::{Celsius, Centimetres, SquareMetres};
+use super::worded::{Value, coded};
+
+/// How much a remark matters.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Severity {
+    /// Somebody should look.
+    Warning,
+    /// Worth knowing.
+    Note,
+}
+
+/// Years, in order.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Years(pub Vec<i32>);
+
+impl From<Years> for Value {
+    fn from(years: Years) -> Value {
+        let years: Vec<String> = years.0.iter().map(ToString::to_string).collect();
+        Value::Text(years.join(", "))
+    }
+}
+
+/// Declares the remarks: a code, how much it matters, the field of a case that it hangs on and the amounts
+/// that it concerns; `spoken` for those that change what a farmer does.
+macro_rules! remarks {
+    ($(
+        $(#[doc = $doc:literal])+
+        $Variant:ident = $code:literal, $Severity:ident, $field:expr, [$($Quantity:ident),*]
+        $(, $spoken:ident)? { $($(#[doc = $meaning:literal])+ $name:ident: $Type:ty),* $(,)? }
+    )+) => {
+        coded! {
+            /// What must be noticed.
+            pub enum Remark {
+                $($(#[doc = $doc])+ $Variant = $code { $($(#[doc = $meaning])+ $name: $Type),* },)+
+            }
+        }
+
+        impl Remark {
+            /// The codes of those that change what a farmer does: they are spoken as well.
+            pub const SPOKEN: &'static [&'static str] = &[$($(remarks!(@$spoken $code),)?)+];
+
+            /// How much it matters.
+            pub fn severity(&self) -> Severity {
+                match self {
+                    $(Remark::$Variant { .. } => Severity::$Severity,)+
+                }
+            }
+
+            /// The field of the case that it hangs on, where it is one.
+            pub fn field(&self) -> Option<&'static str> {
+                match self {
+                    $(Remark::$Variant { .. } => $field,)+
+                }
+            }
+
+            /// The amounts that it concerns.
+            pub fn amounts(&self) -> &'static [Quantity] {
+                match self {
+                    $(Remark::$Variant { .. } => &[$(Quantity::$Quantity),*],)+
+                }
+            }
+        }
+    };
+    (@spoken $code:literal) => { $code };
+}
+
+remarks! {
+    /// The case names no container.
+    NoContainer = "remark-no-container", Note, Some("container"), [Containers, Layers, SandLitres] {
+        /// Width of the container that is assumed, centimetres.
+        width_cm: Centimetres,
+        /// Its depth, centimetres.
+        depth_cm: Centimetres,
+    }
+    /// The containers at hand do not hold all roots.
+    ContainersTooSmall = "remark-containers-too-small", Warning, Some("container"), [Containers, RootsToStore], spoken {
+        /// Roots that have no room.
+        left_over: u32,
+        /// Roots to store.
+        roots: u32,
+        /// Containers of the last kind that hold them; 0 where none of that kind does.
+        more: u32,
+    }
+    /// What is at hand allows fewer roots than the field wants.
+    LimitedAtHand = "remark-limited-at-hand", Warning, Some("at_hand"), [RootsToStore, CuttingsAtFirstCut], spoken {
+        /// What limits the roots, roots, plants or bed: chooses words.
+        limit: &'static str,
+        /// Roots that it allows.
+        roots: u32,
+        /// Roots that the field wants.
+        wanted: u32,
+        /// The part of the field that their cuttings plant, square metres.
+        area_m2: f64,
+        /// The whole field, square metres.
+        field_m2: f64,
+    }
+    /// What is at hand allows no root at all.
+    NothingAtHand = "remark-nothing-at-hand", Warning, Some("at_hand"), [RootsToStore, FieldArea], spoken {
+        /// What limits the roots, roots, plants or bed: chooses words.
+        limit: &'static str,
+    }
+    /// No number of roots is as sure as that.
+    NeverSoSure = "remark-never-so-sure", Warning, Some("field.sure_percent"), [RootsToStore] {
+        /// Seasons of 100 in which the cuttings should suffice.
+        percent: f64,
+    }
+    /// The first cut plants a part of the field only.
+    FieldWaits = "remark-field-waits", Note, Some("field.sizing"), [CuttingsAtFirstCut, RootsToStore] {
+        /// Cuttings expected at the first cut.
+        cuttings: u32,
+        /// The part of the field that they plant, square metres.
+        area_m2: f64,
+        /// The whole field, square metres.
+        field_m2: f64,
+        /// Days from one cut to the next, at least.
+        least_days: f64,
+        /// Days from one cut to the next, at most.
+        most_days: f64,
+        /// Roots to store so that the first cut plants the whole field.
+        roots: u32,
+    }
+    /// The rains come too soon after the harvest to store anything.
+    RainsTooSoon = "remark-rains-too-soon", Warning, None, [], spoken {
+        /// The day the rains are expected.
+        rains: NaiveDate,
+        /// The day the roots go to the bed.
+        bed: NaiveDate,
+    }
+    /// The rains come before the bed gives cuttings.
+    BedLate = "remark-bed-late", Warning, None, [], spoken {
+        /// The day the bed gives its first cuttings.
+        cut: NaiveDate,
+        /// Whether the rains have come, yes or no: chooses words.
+        came: &'static str,
+        /// The day the rains came or are expected.
+        onset: NaiveDate,
+    }
+    /// No figure for survival covers so long a time in sand.
+    LongInSand = "remark-long-in-sand", Warning, None, [RootsToStore, CuttingsAtFirstCut], spoken {
+        /// Days that the roots stay in the sand.
+        days: u32,
+        /// Days in the sand from which the figures for survival come.
+        evidence_days: f64,
+    }
+    /// Work is known not to be done, and the dates are moved.
+    LateWork = "remark-late-work", Warning, Some("done"), [CuttingsAtFirstCut], spoken {
+        /// Steps that were not done when due.
+        steps: u32,
+        /// The day from which the dates are counted anew.
+        today: NaiveDate,
+        /// The first day on which the field can then be planted.
+        field_from: NaiveDate,
+        /// How many days later that is than planned.
+        days_later: u32,
+        /// How many fewer cuttings the first cut gives than planned.
+        fewer: u32,
+    }
+    /// A check found more roots lost than the evidence knows of.
+    FastLoss = "remark-fast-loss", Warning, Some("kept"), [RootsLeft, RootsAtBed], spoken {
+        /// The day of the check.
+        day: NaiveDate,
+        /// Healthy roots that were found.
+        healthy: u32,
+        /// Roots at the check before.
+        roots: u32,
+        /// Healthy roots that were to be expected.
+        expected: u32,
+        /// Healthy roots at the worst on record.
+        worst: u32,
+    }
+    /// The roots that are left are enough.
+    Enough = "remark-enough", Note, Some("kept"), [CuttingsExpected, CuttingsShort] {
+        /// Cuttings that are left over.
+        spare: u32,
+    }
+    /// The roots that are left are not enough.
+    CuttingsShort = "remark-cuttings-short", Warning, Some("kept"), [CuttingsExpected, CuttingsShort], spoken {
+        /// Cuttings that are short at the first cut.
+        short: u32,
+        /// Cuttings that the field takes.
+        cuttings: u32,
+        /// The part of the field that the first cut plants, square metres.
+        area_m2: f64,
+        /// The whole field, square metres.
+        field_m2: f64,
+        /// Days from one cut to the next, at least.
+        least_days: f64,
+        /// Days from one cut to the next, at most.
+        most_days: f64,
+        /// Cuttings that are short even after the last cut.
+        still_short: u32,
+    }
+    /// The case gives no temperatures.
+    NoTemperatures = "remark-no-temperatures", Note, Some("climate"), [WaterPerDay, WaterTotal] {
+        /// Temperature by day that is assumed, degrees Celsius.
+        day_c: Celsius,
+        /// Temperature by night that is assumed, degrees Celsius.
+        night_c: Celsius,
+    }
+    /// The bed's water cannot come from where the case says.
+    WaterShort = "remark-water-short", Warning, Some("water"), [WaterPerDay, WaterTotal] {
+        /// Where the water comes from, as it stands in the case.
+        source: String,
+        /// The first day on which there is too little.
+        from: NaiveDate,
+        /// Litres that it gives of 100 needed, at the worst.
+        gives: f64,
+        /// The bed that it can water, square metres.
+        bed_m2: SquareMetres,
+    }
+    /// There are years in which the rains never began.
+    YearsWithoutRains = "remark-years-without-rains", Warning, Some("season.rainfall_record"), [], spoken {
+        /// Years in which the rains never began.
+        count: u32,
+        /// Years that could be judged.
+        judged: u32,
+        /// The years without rains, one by one.
+        years: Years,
+    }
+    /// There are years with missing days.
+    YearsUnknown = "remark-years-unknown", Warning, Some("season.rainfall_record"), [] {
+        /// Years whose onset cannot be told.
+        count: u32,
+        /// These years, one by one.
+        years: Years,
+    }
+}
+
+impl Remark {
+    /// One of each that is spoken, as it is read while its phrases are recorded.
+    pub fn spoken_examples() -> Vec<Remark> {
+        let day = |year, month, day| NaiveDate::from_ymd_opt(year, month, day).unwrap_or_default();
+        let (harvest, rains) = (day(2027, 6, 10), day(2027, 11, 25));
+        vec![
+            Remark::ContainersTooSmall { left_over: 12, roots: 40, more: 1 },
+            Remark::LimitedAtHand { limit: "plants", roots: 20, wanted: 40, area_m2: 225.0, field_m2: 450.0 },
+            Remark::NothingAtHand { limit: "roots" },
+            Remark::RainsTooSoon { rains: harvest, bed: harvest },
+            Remark::BedLate { cut: rains, came: "no", onset: rains },
+            Remark::LongInSand { days: 242, evidence_days: 150.0 },
+            Remark::LateWork { steps: 1, today: rains, field_from: rains, days_later: 13, fewer: 43 },
+            Remark::FastLoss { day: harvest, healthy: 34, roots: 40, expected: 38, worst: 37 },
+            Remark::CuttingsShort {
+                short: 480,
+                cuttings: 1500,
+                area_m2: 306.0,
+                field_m2: 450.0,
+                least_days: 28.0,
+                most_days: 42.0,
+                still_short: 51,
+            },
+            Remark::YearsWithoutRains { count: 3, judged: 19, years: Years(vec![2008, 2009, 2021]) },
+        ]
+    }
+}
+
+coded! {
+    /// Why there is no plan to make.
+    #[derive(thiserror::Error)]
+    #[error("{}", super::worded::Worded::code(self))]
+    pub enum Refusal {
+        /// No year of the rainfall record has an onset by the chosen rule.
+        NoOnset = "refusal-no-onset",
+        /// No root fits into any container.
+        NoRootFits = "refusal-no-root-fits" {
+            /// Sand above the highest layer, centimetres.
+            top_cm: f64,
+            /// Sand under the lowest layer, centimetres.
+            base_cm: f64,
+            /// Length of a root, millimetres.
+            length_mm: f64,
+            /// Width of a root, millimetres.
+            width_mm: f64,
+            /// From root to root, centimetres.
+            gap_cm: f64,
+        },
+    }
+}
+
+impl Refusal {
+    /// The field of the case that it hangs on.
+    pub fn field(&self) -> &'static str {
+        match self {
+            Refusal::NoOnset => "season",
+            Refusal::NoRootFits { .. } => "container",
+        }
+    }
+}

@@ -1,0 +1,199 @@
+//! Cases to begin from, and what else the program gives to those who have it alone.
+
+use std::path::Path;
+use std::process::{Command, Output};
+
+use kabla::case::{self, Starter};
+
+const STARTERS: [(&str, Starter); 3] =
+    [("farm", Starter::Farm), ("group", Starter::Group), ("zone", Starter::Zone)];
+
+/// Whether a line is a field or a table that is switched off.
+fn is_off(line: &str) -> bool {
+    line.strip_prefix('#').is_some_and(|rest| rest.starts_with(|c: char| c.is_ascii_lowercase() || c == '['))
+}
+
+/// A run of lines that are switched off, with what its comment says: which fields it stands in the
+/// place of, and which it goes with.
+#[derive(Debug)]
+struct Run {
+    lines: Vec<usize>,
+    instead: Vec<String>,
+    with: Option<String>,
+}
+
+fn runs(lines: &[&str]) -> Vec<Run> {
+    let mut runs = Vec::new();
+    let mut at = 0;
+    while at < lines.len() {
+        if !is_off(lines[at]) {
+            at += 1;
+            continue;
+        }
+        let run: Vec<usize> = (at..lines.len()).take_while(|line| is_off(lines[*line])).collect();
+        let comment: Vec<&str> = lines[..at]
+            .iter()
+            .rev()
+            .take_while(|line| line.starts_with("# "))
+            .map(|line| &line[2..])
+            .collect();
+        let comment = comment.into_iter().rev().collect::<Vec<_>>().join(" ");
+        let head = |word: &str| Some(comment.strip_prefix(word)?.split_once(':')?.0.to_owned());
+        let instead = head("Instead of ").unwrap_or_default();
+        let instead = instead.split(", ").filter(|name| !name.is_empty()).map(str::to_owned).collect();
+        assert!(!comment.is_empty(), "nothing says what this is: {}", lines[at]);
+        at += run.len();
+        runs.push(Run { lines: run, instead, with: head("With ") });
+    }
+    runs
+}
+
+/// The text with a run switched on, what it goes with as well, and what it replaces taken out.
+fn switched_on(lines: &[&str], runs: &[Run], run: &Run) -> String {
+    let sets = |line: &str, name: &str| {
+        line.split_once('=').is_some_and(|(key, _)| key.trim_start_matches('#').trim() == name)
+    };
+    let mut on: Vec<&Run> = vec![run];
+    while let Some(name) = &on.last().unwrap().with {
+        let other = runs.iter().find(|run| run.lines.iter().any(|line| sets(lines[*line], name)));
+        on.push(other.unwrap_or_else(|| panic!("no field {name} is switched off")));
+    }
+    let text = lines.iter().enumerate().map(|(at, line)| {
+        let replaced = |run: &&Run| run.instead.iter().any(|name| sets(line, name));
+        match () {
+            _ if on.iter().any(|run| run.lines.contains(&at)) => &line[1..],
+            _ if on.iter().any(replaced) => "",
+            _ => line,
+        }
+    });
+    text.collect::<Vec<_>>().join("\n")
+}
+
+/// The records that a case may name: rain of the examples, and temperatures of a year.
+fn open(name: &str) -> std::io::Result<Vec<u8>> {
+    if name == "rain.csv" {
+        let root = Path::new(env!("CARGO_MANIFEST_DIR"));
+        return std::fs::read(root.join("examples/rain-eastern-lowlands.csv"));
+    }
+    let first = chrono::NaiveDate::from_ymd_opt(2025, 1, 1).unwrap();
+    let days = first.iter_days().take(365).map(|day| format!("{day},30,17\n"));
+    Ok(format!("date,tmax,tmin\n{}", days.collect::<String>()).into_bytes())
+}
+
+fn planned(name: &str, text: &str) -> Result<(), String> {
+    let told = |findings: Vec<kabla::finding::Finding>| {
+        findings.iter().map(ToString::to_string).collect::<Vec<_>>().join("\n")
+    };
+    let (case, _) = case::read(name, text, &open).map_err(told)?;
+    kabla::plan::make(&case).map(drop).map_err(|findings| format!("{findings:?}"))
+}
+
+#[test]
+fn each_is_read_and_planned_without_remark() {
+    for (name, starter) in STARTERS {
+        let (case, findings) = case::read(name, starter.text(), &open).unwrap();
+        assert!(findings.is_empty(), "{name}: {findings:?}");
+        assert!(kabla::plan::make(&case).is_ok(), "{name}");
+    }
+}
+
+#[test]
+fn each_is_read_with_any_field_switched_on() {
+    for (name, starter) in STARTERS {
+        let lines: Vec<&str> = starter.text().lines().collect();
+        let runs = runs(&lines);
+        assert!(runs.len() >= 15, "{name}: only {} fields are switched off", runs.len());
+        for run in &runs {
+            let text = switched_on(&lines, &runs, run);
+            if let Err(problems) = planned(name, &text) {
+                panic!("{name} with {}:\n{problems}", lines[run.lines[0]]);
+            }
+        }
+    }
+}
+
+/// What the fields of all three are, against the fields that a case may have.
+#[test]
+fn together_they_show_every_field() {
+    let shown: std::collections::BTreeSet<String> = STARTERS
+        .iter()
+        .flat_map(|(_, starter)| starter.text().lines())
+        .filter_map(|line| Some(line.trim_start_matches('#').split_once('=')?.0.trim().to_owned()))
+        .collect();
+    let document =
+        std::fs::read_to_string(Path::new(env!("CARGO_MANIFEST_DIR")).join("docs/case-file.md")).unwrap();
+    // The first column of the tables: `name`, `[group] members`, `tmax_c`, `tmin_c`.
+    let rows = document.lines().filter_map(|line| line.strip_prefix("| `"));
+    let cells = rows.filter_map(|row| row.split_once(" | ")).map(|(cell, _)| cell);
+    let names: Vec<&str> = cells
+        .flat_map(|cell| cell.split('`'))
+        .map(|part| part.rsplit(' ').next().unwrap())
+        .filter(|name| name.chars().all(|c| c.is_ascii_lowercase() || c.is_ascii_digit() || c == '_'))
+        .filter(|name| name.len() > 3 && !["with", "from", "date"].contains(name))
+        .collect();
+    assert!(names.len() > 40, "only {} fields found in the document: {names:?}", names.len());
+    let absent: Vec<&&str> = names.iter().filter(|name| !shown.contains(**name)).collect();
+    assert!(absent.is_empty(), "no case to begin from shows {absent:?}");
+}
+
+fn kabla(folder: &Path, arguments: &[&str]) -> Output {
+    Command::new(env!("CARGO_BIN_EXE_kabla")).current_dir(folder).args(arguments).output().unwrap()
+}
+
+#[test]
+fn a_case_is_printed_or_written_but_never_written_over() {
+    let folder = tempfile::tempdir().unwrap();
+    let printed = kabla(folder.path(), &["case", "zone"]);
+    assert_eq!(String::from_utf8(printed.stdout).unwrap(), Starter::Zone.text());
+
+    let written = kabla(folder.path(), &["case", "farm", "--out", "mine.toml"]);
+    assert!(written.status.success(), "{written:?}");
+    let file = folder.path().join("mine.toml");
+    assert_eq!(std::fs::read_to_string(&file).unwrap(), Starter::Farm.text());
+    assert!(kabla(folder.path(), &["plan", "mine.toml"]).status.success());
+
+    std::fs::write(&file, "mine").unwrap();
+    let again = kabla(folder.path(), &["case", "group", "--out", "mine.toml"]);
+    assert_eq!(again.status.code(), Some(2));
+    let told = String::from_utf8(again.stderr).unwrap();
+    assert!(told.contains("mine.toml") && told.contains("is there already"), "{told}");
+    assert_eq!(std::fs::read_to_string(&file).unwrap(), "mine");
+}
+
+/// Each command's page, against what the program's own help lists.
+#[test]
+fn every_command_has_its_manual_page() {
+    let folder = tempfile::tempdir().unwrap();
+    let made = kabla(folder.path(), &["man", "--out", "pages"]);
+    assert!(made.status.success(), "{made:?}");
+    let help = String::from_utf8(kabla(folder.path(), &["--help"]).stdout).unwrap();
+    let commands = help.split("Commands:").nth(1).unwrap().split("Options:").next().unwrap();
+    let commands: Vec<&str> = commands
+        .lines()
+        .filter(|line| line.starts_with("  ") && !line.starts_with("   "))
+        .map(|line| line.split_whitespace().next().unwrap())
+        .collect();
+    assert!(commands.contains(&"plan") && commands.contains(&"case"), "{commands:?}");
+    for command in commands {
+        let page = std::fs::read_to_string(folder.path().join(format!("pages/kabla-{command}.1"))).unwrap();
+        assert!(page.contains(".SH SYNOPSIS"), "{command}: {page}");
+    }
+    assert!(folder.path().join("pages/kabla-clips-import.1").is_file(), "no page for a command of clips");
+    let plan = std::fs::read_to_string(folder.path().join("pages/kabla-plan.1")).unwrap();
+    assert!(plan.contains("today") && plan.contains(".TH kabla-plan 1"), "{plan}");
+    let first = String::from_utf8(kabla(folder.path(), &["man"]).stdout).unwrap();
+    assert_eq!(first, std::fs::read_to_string(folder.path().join("pages/kabla.1")).unwrap());
+}
+
+#[test]
+fn shells_complete_commands_and_options() {
+    let folder = tempfile::tempdir().unwrap();
+    for shell in ["bash", "zsh", "fish", "elvish", "powershell"] {
+        let made = kabla(folder.path(), &["completions", shell]);
+        assert!(made.status.success(), "{made:?}");
+        let script = String::from_utf8(made.stdout).unwrap();
+        for word in ["kabla", "segment", "music-below"] {
+            assert!(script.contains(word), "{shell} does not know {word}");
+        }
+    }
+}
