@@ -205,3 +205,18 @@ fn a_refusal_names_the_file_and_the_field() {
     assert!(said.contains("case.toml: container: No root fits."), "{said}");
     assert!(said.contains("hint: Use a deeper or wider container."), "{said}");
 }
+
+/// Amounts and values that are not certain, as "uncertain_amounts_carry_a_range" has them by hand.
+#[test]
+fn ranges_stand_as_low_and_high() {
+    let plan = planned("farm.toml", Overrides::default());
+    let first = &plan["amounts"]["cuttings_at_first_cut"];
+    assert_eq!((&first["low"], &first["high"]), (&Value::from(972), &Value::from(1140)));
+    let default = |name: &str| {
+        let all = plan["defaults"].as_array().unwrap();
+        all.iter().find(|used| used["name"] == name).unwrap().clone()
+    };
+    let survival = default("survival_share");
+    assert_eq!((survival["low"].as_f64(), survival["high"].as_f64()), (Some(0.81), Some(0.95)));
+    assert!(default("roots_per_plant")["low"].is_null());
+}
