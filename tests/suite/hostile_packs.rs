@@ -85,7 +85,10 @@ fn hostile_packs_end_in_findings() {
         (Changed { file: "written.ftl", bytes: vec![0; 10_000_000] }, "more than 1000000"),
         (Changed { file: "spoken.ftl", bytes: vec![0; 900_000] }, "cannot be read"),
         (Changed { file: "spoken.ftl", bytes: b"a = \xff\xfe".to_vec() }, "is not UTF-8"),
-        (Changed { file: "pack.toml", bytes: format!("x = {}", "[".repeat(100_000)).into_bytes() }, "error"),
+        (
+            Changed { file: "pack.toml", bytes: format!("x = {}", "[".repeat(100_000)).into_bytes() },
+            "unclosed array",
+        ),
         (with("numbers.rbnf", "%x:\n0: =%y=;\n%y:\n0: =%x=;"), "the form x has no words for 0"),
         (with("numbers.rbnf", &(doubling + "%r60:\n0: a;")), "the form r0 has no words for 0"),
         (with("numbers.rbnf", &sets(20_000)), "more than 500"),

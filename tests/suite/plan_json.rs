@@ -2,27 +2,22 @@
 
 use std::collections::BTreeSet;
 use std::fs;
-use std::path::{Path, PathBuf};
+use std::path::Path;
 
 use kabla::app::{Overrides, StepKind, plan_json};
 use kabla::plan::Assumptions;
 use serde_json::Value;
 
 use crate::plan::date;
+use crate::project::{Project, example, repository};
 
-fn root() -> PathBuf {
-    PathBuf::from(env!("CARGO_MANIFEST_DIR"))
-}
-
-fn example(name: &str, overrides: Overrides) -> Value {
-    plan_json(&root().join("examples").join(name), overrides).unwrap()
+fn planned(name: &str, overrides: Overrides) -> Value {
+    plan_json(Path::new(&example(name)), overrides).unwrap()
 }
 
 fn of_text(text: &str) -> Value {
-    let folder = tempfile::tempdir().unwrap();
-    let path = folder.path().join("case.toml");
-    fs::write(&path, text).unwrap();
-    plan_json(&path, Overrides::default()).unwrap()
+    let project = Project::new();
+    plan_json(Path::new(&project.write("case.toml", text)), Overrides::default()).unwrap()
 }
 
 /// Plans that have every part between them.
@@ -32,15 +27,15 @@ fn plans() -> Vec<Value> {
         done: Some(StepKind::LastCheck),
         ..Overrides::default()
     };
-    let farm = fs::read_to_string(root().join("examples/farm.toml")).unwrap();
+    let farm = fs::read_to_string(example("farm.toml")).unwrap();
     let checked = "\n[[kept]]\ndate = 2027-06-24\nhealthy = 38\nthrown_away = 2\n[variety]\nmaturity = \"late\"\ncarotene_ug_per_100g = 9000\n[at_hand]\nbed_area_m2 = 9\n";
     let boxes = "[[container]]\nshape = \"box\"\nlength_cm = 90\nwidth_cm = 60\ndepth_cm = 40\n";
     let (before, _) = farm.split_once("[[container]]").unwrap();
     vec![
-        example("farm.toml", late),
-        example("group.toml", Overrides::default()),
-        example("zone.toml", Overrides::default()),
-        example("village.toml", Overrides::default()),
+        planned("farm.toml", late),
+        planned("group.toml", Overrides::default()),
+        planned("zone.toml", Overrides::default()),
+        planned("village.toml", Overrides::default()),
         of_text(&(farm.clone() + checked)),
         of_text(&format!("{before}{boxes}")),
     ]
@@ -74,7 +69,7 @@ fn keys(value: &Value, found: &mut BTreeSet<String>) {
 
 #[test]
 fn every_key_is_documented_and_every_documented_key_is_there() {
-    let page = fs::read_to_string(root().join("docs/json.md")).unwrap();
+    let page = fs::read_to_string(repository().join("docs/json.md")).unwrap();
     let (_, rest) = page.split_once("## Reasons and findings").unwrap();
     let (part, _) = rest.split_once("## The rains").unwrap();
     let known = documented(part);
@@ -95,7 +90,7 @@ fn every_key_is_documented_and_every_documented_key_is_there() {
 
 #[test]
 fn reasons_and_findings_have_code_values_and_text() {
-    let mut reasons = 0;
+    let (mut reasons, mut remarks) = (0, 0);
     for plan in plans() {
         assert_eq!(plan["schema"], "kabla-plan/2");
         let steps = plan["steps"].as_array().unwrap().iter().map(|step| &step["why"]);
@@ -112,12 +107,13 @@ fn reasons_and_findings_have_code_values_and_text() {
             if finding["values"].is_object() {
                 assert!(finding["code"].as_str().unwrap().starts_with("remark-"), "{finding}");
                 assert!(finding["amounts"].is_array(), "{finding}");
+                remarks += 1;
             } else {
                 assert!(finding["place"]["file"].is_string(), "a remark on the plan has values: {finding}");
             }
         }
     }
-    assert!(reasons > 200, "only {reasons} reasons seen");
+    assert!(reasons > 200 && remarks > 5, "only {reasons} reasons and {remarks} remarks seen");
 }
 
 /// By hand: "a_missed_bed_costs_days_and_cuttings" tells why.
@@ -134,7 +130,7 @@ fn late_work_is_told_twice_as_words_and_as_data() {
 
 #[test]
 fn the_json_has_its_promised_shape() {
-    let plan = example("farm.toml", Overrides::default());
+    let plan = planned("farm.toml", Overrides::default());
     for name in [
         "cuttings_needed",
         "roots_to_store",
@@ -191,7 +187,7 @@ fn the_json_has_its_promised_shape() {
 /// The amounts stand in the order in which they follow from each other.
 #[test]
 fn amounts_stand_in_order() {
-    let plan = example("farm.toml", Overrides::default());
+    let plan = planned("farm.toml", Overrides::default());
     let names: Vec<_> = plan["amounts"].as_object().unwrap().keys().map(String::as_str).collect();
     let place = |name: &str| names.iter().position(|of| *of == name).unwrap();
     assert!(place("cuttings_needed") < place("roots_to_store") && place("roots_to_store") < place("sand_l"));
@@ -200,13 +196,27 @@ fn amounts_stand_in_order() {
 /// A case without a plan is refused in words, with the file and the field.
 #[test]
 fn a_refusal_names_the_file_and_the_field() {
-    let folder = tempfile::tempdir().unwrap();
-    let path = folder.path().join("case.toml");
-    let farm = fs::read_to_string(root().join("examples/farm.toml")).unwrap();
+    let project = Project::new();
+    let farm = fs::read_to_string(example("farm.toml")).unwrap();
     let (before, _) = farm.split_once("[[container]]").unwrap();
     let small = "[[container]]\nshape = \"box\"\nlength_cm = 10\nwidth_cm = 10\ndepth_cm = 12\n";
-    fs::write(&path, format!("{before}{small}")).unwrap();
+    let path = project.write("case.toml", format!("{before}{small}"));
     let said = plan_json(Path::new(&path), Overrides::default()).unwrap_err().to_string();
     assert!(said.contains("case.toml: container: No root fits."), "{said}");
     assert!(said.contains("hint: Use a deeper or wider container."), "{said}");
+}
+
+/// Amounts and values that are not certain, as "uncertain_amounts_carry_a_range" has them by hand.
+#[test]
+fn ranges_stand_as_low_and_high() {
+    let plan = planned("farm.toml", Overrides::default());
+    let first = &plan["amounts"]["cuttings_at_first_cut"];
+    assert_eq!((&first["low"], &first["high"]), (&Value::from(972), &Value::from(1140)));
+    let default = |name: &str| {
+        let all = plan["defaults"].as_array().unwrap();
+        all.iter().find(|used| used["name"] == name).unwrap().clone()
+    };
+    let survival = default("survival_share");
+    assert_eq!((survival["low"].as_f64(), survival["high"].as_f64()), (Some(0.81), Some(0.95)));
+    assert!(default("roots_per_plant")["low"].is_null());
 }

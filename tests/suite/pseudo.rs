@@ -49,6 +49,11 @@ pub(crate) fn plain_words(output: &str, case: &Case) -> Vec<String> {
     words.filter(|word| word.chars().all(|c| c.is_ascii_alphabetic())).map(str::to_owned).collect()
 }
 
+/// The lines of an unfolded calendar that hold text to read.
+pub(crate) fn worded_lines(calendar: &str) -> impl Iterator<Item = &str> {
+    calendar.lines().filter(|line| line.starts_with("SUMMARY") || line.starts_with("DESCRIPTION;"))
+}
+
 /// What a browser would show: no tags, styles or drawings, but their labels.
 fn shown(page: &str) -> String {
     let (_, body) = page.split_once("<body>").unwrap();
@@ -87,13 +92,15 @@ fn nothing_is_left_in_english() {
         let page = page.replace("&quot;", "").replace("&amp;", "");
         assert_eq!(plain_words(&page, &case), [""; 0], "{name}: HTML");
         let statements = tell(&case, &make(&case).unwrap());
-        for message in sms(&pack, &statements, SmsOptions::default()).unwrap() {
+        let messages = sms(&pack, &statements, SmsOptions::default()).unwrap();
+        assert!(messages.len() > 10, "{name}: {} text messages", messages.len());
+        for message in messages {
             assert_eq!(plain_words(&message.text, &case), [""; 0], "{name}: text message");
         }
         let calendar = String::from_utf8(ics(&pack, &statements).unwrap()).unwrap().replace("\r\n ", "");
-        for line in
-            calendar.lines().filter(|line| line.starts_with("SUMMARY") || line.starts_with("DESCRIPTION;"))
-        {
+        let worded: Vec<&str> = worded_lines(&calendar).collect();
+        assert!(worded.len() > 20, "{name}: {} worded lines of the calendar", worded.len());
+        for line in worded {
             let (_, words) = line.split_once(':').unwrap();
             assert_eq!(plain_words(&words.replace("\\n", ""), &case), [""; 0], "{name}: calendar");
         }

@@ -20,7 +20,7 @@ use crate::voice_bank::{bank_of, sine, wav_of};
 type Heard = (String, Intonation);
 
 /// Words without the marks at their ends, and in small letters.
-fn plain(words: &str) -> String {
+pub(crate) fn plain(words: &str) -> String {
     let marks = |c: char| c.is_whitespace() || ".,;:!?…።፣፤፥፦»\"".contains(c);
     words.trim_end_matches(marks).to_lowercase()
 }
@@ -166,6 +166,7 @@ fn parts_take_the_messages_that_lack_fewest() {
             examples().iter().flat_map(|(_, case)| messages(&pack, case)).collect();
         let made = &script_of(&tag).script;
         let mut recorded: BTreeSet<Heard> = BTreeSet::new();
+        let mut parts = 0;
         for part in made.lines.chunk_by(|a, b| a.part == b.part) {
             if made.rest == Some(part[0].part) {
                 assert!(part.iter().all(|line| line.unlocks == 0 && line.completes.is_empty()));
@@ -180,7 +181,9 @@ fn parts_take_the_messages_that_lack_fewest() {
             let wanted: BTreeSet<Heard> =
                 completed.iter().flat_map(|message| needs[*message].iter().cloned()).collect();
             assert!(part.iter().all(|line| wanted.contains(&heard(line))), "{tag}: a line completes nothing");
+            parts += 1;
         }
+        assert!(parts > 2, "{tag}: {parts} parts with messages");
     }
 }
 

@@ -1,9 +1,11 @@
 //! Cases to begin from, and what else the program gives to those who have it alone.
 
 use std::path::Path;
-use std::process::{Command, Output};
 
 use kabla::case::{self, Starter};
+
+use crate::cli::commands;
+use crate::project::Project;
 
 const STARTERS: [(&str, Starter); 3] =
     [("farm", Starter::Farm), ("group", Starter::Group), ("zone", Starter::Zone)];
@@ -136,62 +138,41 @@ fn together_they_show_every_field() {
     assert!(absent.is_empty(), "no case to begin from shows {absent:?}");
 }
 
-fn kabla(folder: &Path, arguments: &[&str]) -> Output {
-    Command::new(env!("CARGO_BIN_EXE_kabla")).current_dir(folder).args(arguments).output().unwrap()
-}
-
 #[test]
 fn a_case_is_printed_or_written_but_never_written_over() {
-    let folder = tempfile::tempdir().unwrap();
-    let printed = kabla(folder.path(), &["case", "zone"]);
-    assert_eq!(String::from_utf8(printed.stdout).unwrap(), Starter::Zone.text());
+    let project = Project::new();
+    assert_eq!(project.kabla(&["case", "zone"]).done().out, Starter::Zone.text());
 
-    let written = kabla(folder.path(), &["case", "farm", "--out", "mine.toml"]);
-    assert!(written.status.success(), "{written:?}");
-    let file = folder.path().join("mine.toml");
-    assert_eq!(std::fs::read_to_string(&file).unwrap(), Starter::Farm.text());
-    assert!(kabla(folder.path(), &["plan", "mine.toml"]).status.success());
+    project.kabla(&["case", "farm", "--out", "mine.toml"]).done();
+    assert_eq!(project.read("mine.toml"), Starter::Farm.text());
+    project.kabla(&["plan", "mine.toml"]).done();
 
-    std::fs::write(&file, "mine").unwrap();
-    let again = kabla(folder.path(), &["case", "group", "--out", "mine.toml"]);
-    assert_eq!(again.status.code(), Some(2));
-    let told = String::from_utf8(again.stderr).unwrap();
+    project.write("mine.toml", "mine");
+    let told = project.kabla(&["case", "group", "--out", "mine.toml"]).ended(2).err;
     assert!(told.contains("mine.toml") && told.contains("is there already"), "{told}");
-    assert_eq!(std::fs::read_to_string(&file).unwrap(), "mine");
+    assert_eq!(project.read("mine.toml"), "mine");
 }
 
 /// Each command's page, against what the program's own help lists.
 #[test]
 fn every_command_has_its_manual_page() {
-    let folder = tempfile::tempdir().unwrap();
-    let made = kabla(folder.path(), &["man", "--out", "pages"]);
-    assert!(made.status.success(), "{made:?}");
-    let help = String::from_utf8(kabla(folder.path(), &["--help"]).stdout).unwrap();
-    let commands = help.split("Commands:").nth(1).unwrap().split("Options:").next().unwrap();
-    let commands: Vec<&str> = commands
-        .lines()
-        .filter(|line| line.starts_with("  ") && !line.starts_with("   "))
-        .map(|line| line.split_whitespace().next().unwrap())
-        .collect();
-    assert!(commands.contains(&"plan") && commands.contains(&"case"), "{commands:?}");
-    for command in commands {
-        let page = std::fs::read_to_string(folder.path().join(format!("pages/kabla-{command}.1"))).unwrap();
+    let project = Project::new();
+    project.kabla(&["man", "--out", "pages"]).done();
+    for command in commands(&project.kabla(&["--help"]).done().out) {
+        let page = project.read(&format!("pages/kabla-{command}.1"));
         assert!(page.contains(".SH SYNOPSIS"), "{command}: {page}");
     }
-    assert!(folder.path().join("pages/kabla-clips-import.1").is_file(), "no page for a command of clips");
-    let plan = std::fs::read_to_string(folder.path().join("pages/kabla-plan.1")).unwrap();
+    assert!(project.has("pages/kabla-clips-import.1"), "no page for a command of clips");
+    let plan = project.read("pages/kabla-plan.1");
     assert!(plan.contains("today") && plan.contains(".TH kabla-plan 1"), "{plan}");
-    let first = String::from_utf8(kabla(folder.path(), &["man"]).stdout).unwrap();
-    assert_eq!(first, std::fs::read_to_string(folder.path().join("pages/kabla.1")).unwrap());
+    assert_eq!(project.kabla(&["man"]).done().out, project.read("pages/kabla.1"));
 }
 
 #[test]
 fn shells_complete_commands_and_options() {
-    let folder = tempfile::tempdir().unwrap();
+    let project = Project::new();
     for shell in ["bash", "zsh", "fish", "elvish", "powershell"] {
-        let made = kabla(folder.path(), &["completions", shell]);
-        assert!(made.status.success(), "{made:?}");
-        let script = String::from_utf8(made.stdout).unwrap();
+        let script = project.kabla(&["completions", shell]).done().out;
         for word in ["kabla", "segment", "music-below"] {
             assert!(script.contains(word), "{shell} does not know {word}");
         }

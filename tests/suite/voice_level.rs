@@ -5,18 +5,27 @@ use kabla::voice::Sound as _;
 use kabla::voice::level::{LevelError, LevelOptions, measure, measure_interleaved, to_target};
 use std::f64::consts::TAU;
 
+/// A signal of the table: a tone of 1 kHz in steps of level and length.
+fn signal(steps: &str) -> Vec<f32> {
+    let step = |step: &str| {
+        let (level, seconds) = step.split_once('@').unwrap();
+        sine(48_000, 1000.0, 10f64.powf(level.parse::<f64>().unwrap() / 20.0), seconds.parse().unwrap())
+    };
+    steps.split(' ').flat_map(step).collect()
+}
+
+/// The signals are on two channels, whose powers add: one alone is 10 log 2 quieter. The tolerance is the EBU's.
 #[test]
 fn loudness_signals_read_as_the_ebu_says() {
     for row in rows("ebu-tech-3341", "loudness.csv") {
-        let mut samples = Vec::new();
-        for step in row["steps"].split(' ') {
-            let (level, seconds) = step.split_once('@').unwrap();
-            let peak = 10f64.powf(level.parse::<f64>().unwrap() / 20.0);
-            samples.extend(sine(48_000, 1000.0, peak, seconds.parse().unwrap()).flat_map(|s| [s, s]));
-        }
-        let read = measure_interleaved(&samples, 2, 48_000).unwrap().integrated_lufs;
+        let one = signal(&row["steps"]);
         let wanted: f64 = row["lufs"].parse().unwrap();
-        assert!((read - wanted).abs() <= 0.1, "signal {}: {read}", row["signal"]);
+        let read = measure(&one).unwrap().integrated_lufs;
+        let of_one = wanted - 10.0 * 2f64.log10();
+        assert!((read - of_one).abs() <= 0.1, "signal {}: {read}, not {of_one}", row["signal"]);
+        let both: Vec<f32> = one.iter().flat_map(|sample| [*sample, *sample]).collect();
+        let read = measure_interleaved(&both, 2, 48_000).unwrap().integrated_lufs;
+        assert!((read - wanted).abs() <= 0.1, "signal {}: {read}, not {wanted}", row["signal"]);
     }
 }
 

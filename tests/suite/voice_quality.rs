@@ -101,7 +101,8 @@ fn levels_are_those_of_numpy() {
 
 #[test]
 fn speech_to_noise_is_met_within_two_db() {
-    for wanted in [8.0, 12.0, 20.0, 30.0, 40.0, 50.0] {
+    // None within the tolerance of a limit, 15 dB or 28 dB: there either verdict would do.
+    for wanted in [8.0, 12.0, 20.0, 25.0, 31.0, 40.0, 50.0] {
         let (mut samples, level) = voice(0.5);
         let gain = (level * 3.0 * 10f64.powf(-wanted / 10.0)).sqrt();
         add(&mut samples, noise(11, gain));
@@ -112,7 +113,7 @@ fn speech_to_noise_is_met_within_two_db() {
         let expected = match wanted {
             ..15.0 => Some((Fault::Noise, Verdict::Again)),
             15.0..28.0 => Some((Fault::Noise, Verdict::Usable)),
-            _ => verdict.filter(|_| wanted < 32.0),
+            _ => None,
         };
         assert_eq!(verdict, expected, "at {wanted} dB");
     }
@@ -176,7 +177,7 @@ fn an_offset_is_found_and_put_right() {
 
 #[test]
 fn clipping_is_found_at_full_scale_and_below() {
-    for (gain, again) in [(1.5, true), (2.0, true), (4.0, true)] {
+    for gain in [1.5, 2.0, 4.0] {
         let (samples, _) = voice(0.5);
         let loudest = samples.iter().fold(0f32, |most, sample| most.max(sample.abs()));
         let loud: Vec<f32> = samples.iter().map(|sample| sample / loudest * gain).collect();
@@ -189,7 +190,7 @@ fn clipping_is_found_at_full_scale_and_below() {
             let measures = measure(RATE, &stored);
             let share = measures.clipped / truth;
             assert!((0.8..=1.1).contains(&share), "{gain}: {} instead of {truth}", measures.clipped);
-            assert_eq!(faults(&measures).contains(&(Fault::Clipped, Verdict::Again)), again, "{gain}");
+            assert!(faults(&measures).contains(&(Fault::Clipped, Verdict::Again)), "{gain}");
         }
     }
     let (whole, _) = voice(0.9);
