@@ -1,8 +1,8 @@
 //! The bed and its water, as amounts.
 
-use super::amounts::{AmountReason, Amounts};
+use super::amounts::Amounts;
 use super::case::Case;
-use super::quantities::Quantity;
+use super::quantities::{AmountReason, Quantity};
 use super::remarks::Remark;
 use super::seedbed::{self, Bed, Climate, Period, Source};
 use super::span::DateSpan;

@@ -1,8 +1,8 @@
 //! From the roots to store to containers and sand.
 
-use super::amounts::{AmountReason, Amounts};
+use super::amounts::Amounts;
 use super::case::Case;
-use super::quantities::Quantity;
+use super::quantities::{AmountReason, Quantity};
 use super::remarks::{Refusal, Remark};
 use super::store::{self, Container, Layer, Packings, Shape, Store};
 use super::units::{Centimetres, round_up, whole_up};

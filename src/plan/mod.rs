@@ -31,13 +31,13 @@ mod timeline;
 mod units;
 mod worded;
 
-pub use amounts::{Amount, AmountReason, Amounts};
+pub use amounts::{Amount, Amounts};
 pub use case::{AtHand, Case, Event, Kind};
 pub use defaults::{Assumptions, Basis, Default};
 pub use make::{Planner, make};
 pub use place::Place;
 pub use planned::{Plan, UsedDefault};
-pub use quantities::{AmountRow, Choice, MessageValue, Quantity};
+pub use quantities::{AmountReason, AmountRow, Choice, MessageValue, Quantity};
 pub use remarks::{Refusal, Remark, Severity, Years};
 pub use span::DateSpan;
 pub use steps::{Priority, StepKind};

@@ -2,12 +2,12 @@
 
 use chrono::NaiveDate;
 
-use super::amounts::{AmountReason, Amounts};
+use super::amounts::Amounts;
 use super::case::Case;
 use super::multiply::{self, Sizing};
 use super::overdue::{self, Overdue};
 use super::progress::{self, Judged};
-use super::quantities::Quantity;
+use super::quantities::{AmountReason, Quantity};
 use super::remarks::Remark;
 use super::size::Demand;
 use super::steps::StepKind;

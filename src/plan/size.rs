@@ -1,11 +1,11 @@
 //! How many roots and plants: from the field back, and from what is at hand forward.
 
-use super::amounts::{AmountReason, Amounts};
+use super::amounts::Amounts;
 use super::case::{Case, Kind};
 use super::field::{Field, Spacing};
 use super::multiply::{self, Sizing};
 use super::overdue::Overdue;
-use super::quantities::Quantity;
+use super::quantities::{AmountReason, Quantity};
 use super::remarks::Remark;
 use super::units::{Metres, SquareMetres, whole_down, whole_up};
 

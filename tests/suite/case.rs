@@ -133,6 +133,10 @@ fn checks_come_in_order_and_never_grow() {
         "[[kept]]\ndate = 2027-06-24\nhealthy = 38\nthrown_away = 2\n[[kept]]\ndate = 2027-07-24\nhealthy = 37\nsprouted = 30\n",
     );
     assert_eq!(good(&fine).store_checks.len(), 2);
+    // Of 38 roots nobody finds 37 healthy ones and throws away 2.
+    let grown = fine.replace("healthy = 37\n", "healthy = 37\nthrown_away = 2\n");
+    let fields: Vec<_> = problems(&grown).into_iter().map(|finding| finding.place.field.unwrap()).collect();
+    assert_eq!(fields, ["kept[2].healthy"]);
     let wrong = kept(
         "[[kept]]\ndate = 2027-05-01\nhealthy = 38\n[[kept]]\ndate = 2027-07-24\nhealthy = 39\nsprouted = 41\nrotten = 3\n[[kept]]\nhealthy = -1\n",
     );

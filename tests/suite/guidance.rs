@@ -1,6 +1,9 @@
 //! Statements of a plan, before any language.
 
-use kabla::guidance::{Audience, Caution, Priority, StepKind, Subject, Value, for_step, tell};
+use kabla::guidance::{
+    Audience, Caution, DateSpan, Priority, StepKind, Subject, Timing, Value, for_step, for_week, tell,
+    week_of,
+};
 use kabla::plan::{Quantity, make};
 
 use crate::examples;
@@ -65,4 +68,33 @@ fn a_message_on_a_topic_has_its_cautions_and_no_others() {
         .cloned()
         .collect();
     assert!(for_step(&none, StepKind::Harvest).is_empty(), "no opening and closing around nothing");
+}
+
+/// The cautions of finished work are told for two weeks: of work done on a Monday, still in the week that begins
+/// 14 days later, and no more of work done the day before.
+#[test]
+fn cautions_of_finished_work_are_told_for_two_weeks() {
+    let day = |text: &str| text.parse::<chrono::NaiveDate>().unwrap();
+    let (_, case) = examples().remove(0);
+    let mut statements = tell(&case, &make(&case).unwrap());
+    statements.retain(|statement| match statement.subject {
+        Subject::Step(step) => step == StepKind::GatherSand,
+        _ => true,
+    });
+    let told = |last: &str| {
+        let mut statements = statements.clone();
+        for statement in &mut statements {
+            if statement.subject == Subject::Step(StepKind::GatherSand) {
+                statement.when = vec![DateSpan::new(day("2027-05-03"), day(last))];
+            }
+        }
+        let items = for_week(&statements, week_of(day("2027-06-07")));
+        let past = items.iter().filter(|item| item.timing == Timing::Past);
+        past.map(|item| item.statement.subject).collect::<Vec<_>>()
+    };
+    assert_eq!(
+        told("2027-05-24"),
+        [Subject::Caution(Caution::HeavySand), Subject::Caution(Caution::Riverbed)]
+    );
+    assert_eq!(told("2027-05-23"), []);
 }

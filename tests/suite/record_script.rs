@@ -7,10 +7,10 @@ use std::sync::LazyLock;
 
 use kabla::app::{Data, Embedded, RecordingScript, ScriptRequest, script};
 use kabla::guidance::{StepKind, Subject, chapter, for_step, tell, told_in, week_of};
-use kabla::language::{Intonation, Pack, Piece, Role};
+use kabla::language::{Intonation, Pack, Pause, Phrase, Piece, Role, Words};
 use kabla::plan::make;
 use kabla::voice::ClipState;
-use kabla::voice::record::{Group, Line, Pace};
+use kabla::voice::record::{Carriers, Group, Line, Pace};
 
 use crate::examples;
 use crate::outside::{plain_spaces, program, text_of_pdf};
@@ -457,4 +457,27 @@ fn files_of_one_call_agree_and_wrong_ones_leave_nothing() {
         assert!(named.iter().all(|file| refused.err.contains(file)), "{}", refused.err);
     }
     assert_eq!(project.files(), ["a.jsonl", "a.pdf", "a.txt"]);
+}
+
+/// A short sentence is thought more easily than a long one.
+#[test]
+fn a_phrase_is_recorded_in_the_shortest_of_its_sentences() {
+    let words = |text: &str| {
+        Piece::Words(Words { text: text.to_owned(), role: Role::Phrase, intonation: Intonation::Medial })
+    };
+    let end = || Piece::Pause(Pause::Sentence);
+    let long = vec![words("Before the harvest,"), words("bring"), words("dry sand, under cover"), end()];
+    let short = vec![words("Now"), words("bring"), words("sand"), end()];
+    let phrase = Phrase {
+        id: "made-up".to_owned(),
+        words: "bring".to_owned(),
+        intonation: Intonation::Medial,
+        role: Role::Phrase,
+    };
+    let pack = Pack::load(&Embedded, "en").unwrap();
+    for sentences in [[long.clone(), short.clone()], [short, long]] {
+        let carriers = Carriers::among(&pack, &[], &sentences, std::slice::from_ref(&phrase)).unwrap();
+        let carrier = carriers.of(&phrase).unwrap();
+        assert_eq!((carrier.before.as_str(), carrier.after.as_str()), ("Now", " sand"));
+    }
 }
