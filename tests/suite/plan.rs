@@ -305,6 +305,9 @@ fn usual_losses_go_on_as_usual() {
     assert_eq!(amount(&plan, Quantity::BedArea), 34.0 * 0.375, "the bed is made for the roots there are");
     let short = |remark: &Remark| matches!(remark, Remark::CuttingsShort { short: 480, area_m2: 306.0, .. });
     assert!(plan.remarks.iter().any(short), "{:?}", plan.remarks);
+    // 34 × 37.5 / 0.88 = 1,448.9 in the season, 428 of them at two later cuts.
+    let cuts: Vec<u32> = plan.cuts.iter().map(|cut| cut.cuttings).collect();
+    assert_eq!(cuts, [1020, 214, 214]);
 }
 
 /// By hand: 34 of 40 after 31 days are fewer than the 37 at the worst on record, and 34 × 0.85^(98/31) = 20.3.

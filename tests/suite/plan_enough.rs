@@ -56,6 +56,11 @@ fn rows_of_the_field() {
     assert_eq!((mounds.rows().unwrap().cuttings, mounds.cuttings()), (90, 1350));
     let edge = Field { sides: Some((Metres(10.1), Metres(2.5))), ..on(RIDGES) }.rows().unwrap();
     assert_eq!((edge.count, edge.cuttings), (3, 34), "what is left at an edge counts as one");
+    // 15 m / 0.6 m are 25 ridges of 30 m / 0.2 m = 150; 2 m apart 8 rows (7.5) of 15 mounds with 3 cuttings.
+    let close = on(Spacing::Ridges { between: Metres(0.6), along: Metres(0.2) }).rows().unwrap();
+    assert_eq!((close.count, close.cuttings), (25, 150));
+    let wide = on(Spacing::Mounds { between: Metres(2.0), cuttings: 3.0 }).rows().unwrap();
+    assert_eq!((wide.count, wide.cuttings), (8, 45));
 }
 
 /// By hand: 60 roots × 37.5 = 2,250 cuttings, 675 m²; 25 plants × 1.6 = 40 roots, 450 m²; 9 m² of bed / 0.375 = 24 roots, 270 m².
@@ -201,6 +206,28 @@ fn sure_stores_as_scipy_finds_them() {
     }
 }
 
+/// The same stores, their share the work of eight months and of sprouts. By hand: a share L after four
+/// months is L² after eight, whose slope is 2 L; where 98 in 100 sprout, both times 0.98. So a mean m
+/// comes from L = √(m / 0.98), and a deviation d from one of d / (2 L × 0.98) after four months.
+#[test]
+fn sure_stores_over_months_and_sprouts() {
+    for row in rows("probability", "sure.csv") {
+        let number = |name: &str| row[name].parse::<f64>().unwrap();
+        let share = (number("mean") / 0.98).sqrt();
+        let a = Assumptions {
+            survival_share: share,
+            survival_spread: number("deviation") / (2.0 * share * 0.98),
+            sprout_share: 0.98,
+            cuttings_per_root_first_cut: 1.0,
+            ..Assumptions::default()
+        };
+        let survivors = number("survivors_needed") as u32;
+        let roots =
+            roots_for_confidence(survivors, number("sure_percent") / 100.0, Sizing::FirstPlanting, 8.0, &a);
+        assert_eq!(roots, Some(number("roots") as u32), "{row:?}");
+    }
+}
+
 /// Classes and days of the handbook: planted from 25 November to 9 December; late varieties are ripe after 150 to 180 days, and 30 days later comes the last sensible one.
 #[test]
 fn harvest_by_maturity_class() {
@@ -241,6 +268,27 @@ fn vitamin_a_only_where_the_carotene_is_known() {
 }
 
 /// A source that cannot give the bed's water is a warning with what it could carry.
+/// The reason for the most water a day names the period it falls into, as exact as the weather is known.
+#[test]
+fn the_reason_for_the_water_has_its_period() {
+    let plan = make(&farm(450.0)).unwrap();
+    let most = amount(&plan, Quantity::WaterPerDay);
+    let period = plan.water.iter().find(|period| period.daily.0 == most).unwrap();
+    let AmountReason::WaterPerDay { from, bed_m2, kc, et0_mm, rain_mm, reaching, .. } =
+        why(&plan, Quantity::WaterPerDay)
+    else {
+        panic!("another reason");
+    };
+    assert_eq!((*from, bed_m2.0, *reaching), (period.when.from, 15.0, 80.0));
+    for (rounded, exact, half) in
+        [(*kc, period.kc, 0.005), (*et0_mm, period.et0.0, 0.05), (*rain_mm, period.rain.0, 0.05)]
+    {
+        assert!((rounded - exact).abs() <= half + 1e-9, "{rounded} for {exact}");
+        let places = rounded / (2.0 * half);
+        assert!((places - places.round()).abs() < 1e-6, "{rounded} has more places than asked for");
+    }
+}
+
 #[test]
 fn a_poor_source_is_warned_of() {
     use kabla::plan::Litres;
@@ -270,4 +318,10 @@ fn amounts_of_the_store_follow_from_its_layers() {
     assert_eq!(f64::from(roots), amount(&plan, Quantity::RootsToStore));
     assert_eq!(f64::from(plan.containers[0].layers[0].capacity()), amount(&plan, Quantity::RootsPerLayer));
     assert_eq!(why(&plan, Quantity::Containers), &AmountReason::Containers { roots });
+    let small = plan.remarks.iter().any(|remark| matches!(remark, Remark::ContainersTooSmall { .. }));
+    assert!(!small, "every root has its place: {:?}", plan.remarks);
+    // 15 kg a load.
+    let mass = amount(&plan, Quantity::SandKilograms);
+    assert!(mass > 30.0);
+    assert_eq!(amount(&plan, Quantity::SandLoads), (mass / 15.0).ceil());
 }

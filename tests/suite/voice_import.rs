@@ -238,6 +238,35 @@ fn never_wrong_silently(language: &str, voice: &str, pace: f32) {
     }
 }
 
+/// Two lines of a session are read without a pause between them.
+#[test]
+fn lines_read_in_one_breath_are_put_up() {
+    if program("espeak-ng").is_none() {
+        return;
+    }
+    let lines: Vec<Line> = script("en").into_iter().take(24).collect();
+    let mut chance = Chance(3);
+    let mut session =
+        Session { samples: vec![0.0; RATE as usize], truth: BTreeMap::new(), sounding: Vec::new() };
+    for line in &lines {
+        let place = session.add(&say("en", 150.0, 50.0, line));
+        session.truth.insert(line.number, Some(place));
+        if line.number != 11 {
+            session.pause(&mut chance);
+        }
+    }
+    let (heard, _) = listen(&[recording("breath.wav", session.heard(40.0, 0.0))]).unwrap();
+    let cuts = match_session(&lines, &heard);
+    for number in [11, 12] {
+        let of_line: Vec<&Cut> = cuts.iter().filter(|cut| cut.line == Some(number)).collect();
+        let [cut] = of_line.as_slice() else { panic!("{number}: {of_line:?}") };
+        assert_eq!(cut.verdict, CutVerdict::Confirm, "{cut:?}");
+        assert!(cut.remark.contains("in one breath"), "{cut:?}");
+    }
+    let sure = cuts.iter().filter(|cut| cut.verdict == CutVerdict::Sure).count();
+    assert!(sure >= 12, "{sure} of {} are sure", lines.len());
+}
+
 /// The same sound through other people's encoders: decoded by us as ffmpeg decodes it.
 #[test]
 fn every_format_is_decoded() {
@@ -405,6 +434,17 @@ fn a_first_import_demands_consent_and_later_ones_keep_it() {
     let again =
         update_bank(("en", "v"), Some(&second), &consent(), &[clip("plant"), clip("Dig")], None).unwrap();
     assert_eq!(again.matches("[[clip]]").count(), 2, "{again}");
+    // The same words with the voice held up are another clip, and take no other's place.
+    let held = NewClip {
+        file: file_name("Dig", Intonation::Medial),
+        intonation: Intonation::Medial,
+        ..clip("Dig")
+    };
+    let both = update_bank(("en", "v"), Some(&again), &consent(), &[held], None).unwrap();
+    assert_eq!(both.matches("[[clip]]").count(), 3, "{both}");
+    for intonation in [Intonation::Final, Intonation::Medial] {
+        assert!(both.contains(&format!("file = \"{}\"", file_name("Dig", intonation))), "{both}");
+    }
 }
 
 #[test]
