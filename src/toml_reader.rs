@@ -44,7 +44,7 @@ pub(crate) fn read<T>(
             Some(finding) => message.clone_into(&mut finding.message),
             None => {
                 let finding = Finding::error(Code::SYNTAX, message).file(name).line(line);
-                let finding = finding.hint("mend the line; texts stand in quotes, lists in [ ]");
+                let finding = finding.hint("correct the line; texts stand in quotes, lists in [ ]");
                 findings.push(match key_in_line(text, line) {
                     Some(key) => finding.field(key),
                     None => finding,

@@ -177,7 +177,7 @@ impl ReadCase {
         if overrides.risk.is_some() && !matches!(case.rains, CaseRains::Observed(_)) {
             return refused(
                 Code::NO_USE,
-                "the case has no rainfall record, so there is no risk to choose",
+                "a risk needs a rainfall record, and the case has none",
                 "risk",
                 "name a rainfall_record in [season], or choose no risk",
             );
@@ -185,9 +185,9 @@ impl ReadCase {
         if case.done.is_some() && case.today.is_none() {
             return refused(
                 Code::MISSING_FIELD,
-                "what is done tells nothing without a day",
+                "the step that is done needs a day beside it",
                 "today",
-                "give the day as well",
+                "give the day as well, such as 2027-11-08",
             );
         }
         Ok(self)

@@ -98,7 +98,7 @@ pub fn rains(request: &RainsRequest<'_>) -> Result<Rains, Error> {
             let Some(chosen) = chosen else {
                 let message = match seasons_found.len() {
                     0 => "the record is too short or too dry to tell its rainy seasons".to_owned(),
-                    found => format!("the record has {found} rainy season a year only"),
+                    found => format!("the record has only {found} rainy season a year"),
                 };
                 return Err(Error::Input(vec![
                     Finding::error(Code::SHORT_RECORD, message).file(&name).hint(hint),

@@ -188,7 +188,10 @@ pub fn booklet(data: &dyn Data, request: BookletRequest<'_>) -> Result<Made, Err
     output.commit()?;
     Ok(Made {
         path,
-        what: format!("booklet of {count} sheets to print, {}", pack.name()),
+        what: match count {
+            1 => format!("booklet of one sheet to print, {}", pack.name()),
+            _ => format!("booklet of {count} sheets to print, {}", pack.name()),
+        },
         audience: "extension worker",
         length: Length::Pages(pdf.pages),
         remarks: super::remarks_on(&pack),
@@ -212,7 +215,7 @@ fn refuse_long(messages: &[TextMessage], most_parts: usize, file: &str) -> Resul
     if findings.is_empty() { Ok(()) } else { Err(Error::Input(findings)) }
 }
 
-/// How many parts are paid for, and which letters make them dear.
+/// How many parts are paid for, and which letters make them expensive.
 fn remarks_on_messages(messages: &[TextMessage]) -> Vec<String> {
     let parts: usize = messages.iter().map(|message| message.cost.parts).sum();
     let mut remarks = vec![format!("{} messages, {parts} parts to pay for", messages.len())];

@@ -11,7 +11,7 @@ use super::{Code, Error, Finding, Starter};
 /// A file that is there already, or that cannot be written.
 pub fn begin_case(starter: Starter, out: &Path) -> Result<(), Error> {
     if out.symlink_metadata().is_ok() {
-        let finding = Finding::error(Code::IN_THE_WAY, "is there already, and is not written over");
+        let finding = Finding::error(Code::IN_THE_WAY, "already exists, and was left as it is");
         let hint = "name another file, or move it away";
         return Err(Error::Input(vec![finding.file(out.display().to_string()).hint(hint)]));
     }

@@ -102,7 +102,7 @@ pub(super) fn read<const N: usize>(
             Ok(false) => break,
             Err(error) => {
                 let line = error.position().map_or(1, csv::Position::line);
-                table.report(Code::BROKEN_ROW, line, "date", error.to_string(), "mend the row");
+                table.report(Code::BROKEN_ROW, line, "date", error.to_string(), "correct the row");
             }
         }
     }

@@ -168,7 +168,7 @@ fn find_season(
     let Some((wet, observed)) = chosen else {
         let message = match which {
             Some(which) if !found.is_empty() => {
-                format!("the record has {} rainy season a year, not {which}", found.len())
+                format!("the record has only {} rainy season a year, not {which}", found.len())
             }
             _ => "the record is too short or too dry to tell the rainy seasons".to_owned(),
         };

@@ -124,7 +124,7 @@ pub(super) fn read_checks(root: &TomlTable<'_>, harvest: Option<NaiveDate>) -> V
                 && healthy + thrown_away.unwrap_or(0) > before.healthy
             {
                 let message = format!("more roots than the {} of the check before", before.healthy);
-                table.problem(Code::MISMATCH, "healthy", message, "count again, or mend the check before");
+                table.problem(Code::MISMATCH, "healthy", message, "count again, or correct the check before");
             }
             if sprouted.is_some_and(|sprouted| sprouted > healthy) {
                 table.problem(

@@ -35,5 +35,5 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Error> {
     let Some(out) = &arguments.out else { return super::print(starter.text()) };
     app::begin_case(starter, out)?;
     let out = out.display();
-    super::print(&format!("{out}\nWrite your own over it, then: kabla plan {out}\n"))
+    super::print(&format!("{out}\nPut in your own details, then run: kabla plan {out}\n"))
 }

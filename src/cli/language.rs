@@ -108,7 +108,8 @@ pub(super) fn run(data: &dyn Data, root: Option<&Path>, command: Language) -> Re
             for path in made {
                 let _ = writeln!(text, "{}", path.display());
             }
-            let _ = writeln!(text, "Translate these, then: kabla language check {tag}");
+            let folder = root.map_or(String::new(), |root| format!(" --data {}", root.display()));
+            let _ = writeln!(text, "Translate these, then run: kabla language check {tag}{folder}");
             super::print(&text)
         }
         Language::Check { tag } => {

@@ -47,7 +47,9 @@ pub enum SheetError {
         text: String,
     },
     /// A template cannot be read or does not fit the facts.
-    #[error("{file}: {message}\n    hint: mend it, or take it out of your folder: the program has its own")]
+    #[error(
+        "{file}: {message}\n    hint: correct it, or take it out of your folder: the program has its own"
+    )]
     Template {
         /// The template.
         file: String,

@@ -323,5 +323,8 @@ fn amounts_of_the_store_follow_from_its_layers() {
     // 15 kg a load.
     let mass = amount(&plan, Quantity::SandKilograms);
     assert!(mass > 30.0);
+    // A litre of dry, loose sand weighs 1.442 kg; both amounts are told in whole numbers, rounded up.
+    let litres = amount(&plan, Quantity::SandLitres);
+    assert!(mass > (litres - 1.0) * 1.442 && mass < litres * 1.442 + 1.0, "{litres} L, {mass} kg");
     assert_eq!(amount(&plan, Quantity::SandLoads), (mass / 15.0).ceil());
 }

@@ -291,6 +291,8 @@ fn segments_have_the_length_asked_for_or_name_lengths_that_can_be_had() {
                     assert_eq!(fs::read_dir(folder.folder()).unwrap().count(), 0, "something was written");
                     let lengths = named(&refusal);
                     assert!(!lengths.is_empty(), "{refusal}");
+                    let too_long = lengths.iter().all(|length| *length < seconds);
+                    assert_eq!(refusal.contains("too little to say"), too_long, "{refusal}");
                     for length in lengths {
                         assert!((length - seconds).abs() > 0.5, "{refusal}");
                         let reached = segment(tag, case, week, length, SILENT, folder.folder());

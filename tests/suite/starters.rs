@@ -149,7 +149,7 @@ fn a_case_is_printed_or_written_but_never_written_over() {
 
     project.write("mine.toml", "mine");
     let told = project.kabla(&["case", "group", "--out", "mine.toml"]).ended(2).err;
-    assert!(told.contains("mine.toml") && told.contains("is there already"), "{told}");
+    assert!(told.contains("mine.toml") && told.contains("already exists"), "{told}");
     assert_eq!(project.read("mine.toml"), "mine");
 }
 

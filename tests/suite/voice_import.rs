@@ -435,11 +435,8 @@ fn a_first_import_demands_consent_and_later_ones_keep_it() {
         update_bank(("en", "v"), Some(&second), &consent(), &[clip("plant"), clip("Dig")], None).unwrap();
     assert_eq!(again.matches("[[clip]]").count(), 2, "{again}");
     // The same words with the voice held up are another clip, and take no other's place.
-    let held = NewClip {
-        file: file_name("Dig", Intonation::Medial),
-        intonation: Intonation::Medial,
-        ..clip("Dig")
-    };
+    let held =
+        NewClip { file: file_name("Dig", Intonation::Medial), intonation: Intonation::Medial, ..clip("Dig") };
     let both = update_bank(("en", "v"), Some(&again), &consent(), &[held], None).unwrap();
     assert_eq!(both.matches("[[clip]]").count(), 3, "{both}");
     for intonation in [Intonation::Final, Intonation::Medial] {

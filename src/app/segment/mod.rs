@@ -434,19 +434,24 @@ impl<'s> Job<'_, 's> {
             .map(|set| format!("{}s ({})", tenths((set.length.most.seconds() * 10.0).floor()), told(set)));
         let longer = above
             .map(|set| format!("{}s ({})", tenths((set.length.least.seconds() * 10.0).ceil()), told(set)));
-        let message = format!(
-            "what matters in the week from {} to {} cannot be said in {} s, however long or short the pauses",
-            self.week.from,
-            self.week.to,
-            tenths((time.seconds * 10.0).round())
-        );
-        let hint = match (shorter, longer) {
-            (Some(shorter), Some(longer)) => format!("the nearest lengths are {shorter} and {longer}"),
-            (Some(shorter), None) => {
-                format!("there is no more to say: the longest is {shorter}; longer music can fill the rest")
-            }
-            (None, Some(longer)) => format!("the shortest is {longer}"),
-            (None, None) => "choose another length".to_owned(),
+        let (week, wanted) = (self.week, tenths((time.seconds * 10.0).round()));
+        let of_week = format!("in the week from {} to {}", week.from, week.to);
+        let (message, hint) = match (shorter, longer) {
+            (Some(shorter), None) => (
+                format!("there is too little to say {of_week} for {wanted} s"),
+                format!("the longest is {shorter}; ask for that, or for a longer opening or closing"),
+            ),
+            (None, Some(longer)) => (
+                format!("what matters {of_week} cannot be said in {wanted} s"),
+                format!("the shortest is {longer}"),
+            ),
+            (shorter, longer) => (
+                format!("no choice of statements and pauses {of_week} takes {wanted} s"),
+                match shorter.zip(longer) {
+                    Some((shorter, longer)) => format!("the nearest lengths are {shorter} and {longer}"),
+                    None => "choose another length".to_owned(),
+                },
+            ),
         };
         Error::Input(vec![
             Finding::error(Code::DOES_NOT_FIT, message).file(&self.read.name).argument("seconds").hint(hint),

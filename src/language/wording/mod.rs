@@ -106,7 +106,7 @@ impl Messages {
         if more > 0 {
             let finding =
                 Finding::error(Code::BROKEN_MESSAGE, format!("{more} more messages cannot be read"));
-            findings.push(finding.file(file).hint("mend the first ones, then check again"));
+            findings.push(finding.file(file).hint("correct the first ones, then check again"));
         }
         join_lines(&mut resource);
         let normalized = serializer::serialize(&resource);

@@ -89,7 +89,7 @@ fn finish(
 ) -> Result<(), Finding> {
     let failed = |message: String| Finding::error(Code::BROKEN_CUT, message).file(&recording.path);
     if one.samples.is_empty() {
-        return Err(failed("a cut holds no sound".to_owned()).hint("mend its times in the list of cuts"));
+        return Err(failed("a cut holds no sound".to_owned()).hint("correct its times in the list of cuts"));
     }
     let wav = encode(&one.samples, rate, bits).map_err(|error| failed(format!("cannot be cut: {error}")))?;
     done(CutClip { cut: one.cut, wav })

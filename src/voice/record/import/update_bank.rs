@@ -50,7 +50,7 @@ pub fn update_bank(
         vec![
             Finding::error(Code::SYNTAX, error.message().to_owned())
                 .file(&path)
-                .hint("mend it, then import again"),
+                .hint("correct it, then import again"),
         ]
     };
     let mut bank: DocumentMut = before.unwrap_or_default().parse().map_err(broken)?;
