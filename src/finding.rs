@@ -77,6 +77,7 @@ codes! {
     TRACES = "traces": "Traces of rain count as none.";
     GAP = "gap": "Days of a record have no row.";
     SHORT_RECORD = "short-record": "A record has too little in it for what it is asked.";
+    SPACING_TAKEN = "spacing-taken": "How cuttings are taken to stand where a case does not say.";
     SEASON_TAKEN = "season-taken": "Which of a record's rainy seasons was taken.";
 
     PACK_EXISTS = "pack-exists": "A pack would be begun where there is one.";

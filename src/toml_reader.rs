@@ -33,6 +33,8 @@ pub(crate) fn read<T>(
     for problem in problems.into_iter().take(MOST_PROBLEMS) {
         let line = line_of(text, problem.span().map_or(0, |span| span.start));
         let message = problem.message().trim();
+        let written = value_in_line(text, line);
+        let comma = written.and_then(|written| Some((written, hint_for_comma(written)?)));
         // What cannot be parsed comes to its field as an empty value: one mistake, one finding.
         // A note, or a finding of another file, says something else: it stays beside the mistake.
         match findings.iter_mut().find(|finding| {
@@ -41,12 +43,25 @@ pub(crate) fn read<T>(
                 && finding.place.line == Some(line)
                 && finding.place.field.is_some()
         }) {
-            Some(finding) => message.clone_into(&mut finding.message),
+            Some(finding) => match comma {
+                Some((written, hint)) => {
+                    finding.code = Code::NOT_A_NUMBER;
+                    finding.message = with_comma(written);
+                    finding.hint = hint;
+                }
+                None => message.clone_into(&mut finding.message),
+            },
             None => {
-                let finding = Finding::error(Code::SYNTAX, message).file(name).line(line);
-                let finding = finding.hint("correct the line; texts stand in quotes, lists in [ ]");
-                findings.push(match key_in_line(text, line) {
-                    Some(key) => finding.field(key),
+                let finding = match comma {
+                    Some((written, hint)) => {
+                        Finding::error(Code::NOT_A_NUMBER, with_comma(written)).hint(hint)
+                    }
+                    None => Finding::error(Code::SYNTAX, message)
+                        .hint("correct the line; texts stand in quotes, lists in [ ]"),
+                };
+                let finding = finding.file(name).line(line);
+                findings.push(match field_in_line(text, line) {
+                    Some(field) => finding.field(field),
                     None => finding,
                 });
             }
@@ -61,12 +76,89 @@ pub(crate) fn read<T>(
 /// The most mistakes in the writing that are told at once: one missing quote can make thousands of them.
 const MOST_PROBLEMS: usize = 100;
 
-/// What stands before the equals sign in a line.
-fn key_in_line(text: &str, line: u32) -> Option<String> {
-    let (key, _) = text.lines().nth(line.checked_sub(1)? as usize)?.split_once('=')?;
+/// What stands before and after the equals sign of a line.
+fn parts_of_line(text: &str, line: u32) -> Option<(&str, &str)> {
+    text.lines().nth(line.checked_sub(1)? as usize)?.split_once('=')
+}
+
+/// The value in a line, without the comment behind it.
+fn value_in_line(text: &str, line: u32) -> Option<&str> {
+    let (_, value) = parts_of_line(text, line)?;
+    Some(value.split('#').next().unwrap_or_default().trim())
+}
+
+/// The dotted name of the field in a line, by the heading of its table.
+fn field_in_line(text: &str, line: u32) -> Option<String> {
+    let is_name = |c: char| c.is_alphanumeric() || matches!(c, '_' | '-' | '.');
+    let (key, _) = parts_of_line(text, line)?;
     let key = key.trim();
-    (!key.is_empty() && key.chars().all(|c| c.is_alphanumeric() || matches!(c, '_' | '-' | '.')))
-        .then(|| key.to_owned())
+    if key.is_empty() || !key.chars().all(is_name) {
+        return None;
+    }
+    let mut table = String::new();
+    let mut counted: Vec<(&str, usize)> = Vec::new();
+    for heading in text.lines().take(line as usize - 1).filter_map(|line| line.trim().strip_prefix('[')) {
+        let name = heading.trim_start_matches('[').split(']').next().unwrap_or_default().trim();
+        if heading.starts_with('[') {
+            // Those within begin anew.
+            counted.retain(|(of, _)| !of.strip_prefix(name).is_some_and(|rest| rest.starts_with('.')));
+            match counted.iter_mut().find(|(of, _)| *of == name) {
+                Some((_, count)) => *count += 1,
+                None => counted.push((name, 1)),
+            }
+        }
+        table.clear();
+        for (end, _) in name.match_indices('.').chain([(name.len(), "")]) {
+            let path = name.get(..end).unwrap_or_default();
+            table.push_str(path.rsplit('.').next().unwrap_or_default());
+            if let Some((_, count)) = counted.iter().find(|(of, _)| *of == path) {
+                table.push_str(&format!("[{count}]"));
+            }
+            table.push('.');
+        }
+    }
+    Some(table + key)
+}
+
+fn with_comma(written: &str) -> String {
+    format!("{written} is written with a comma")
+}
+
+/// How a number is to be written that has commas among its digits; `None` for anything else.
+pub(crate) fn hint_for_comma(written: &str) -> Option<String> {
+    let unsigned = written.strip_prefix(['-', '+']).unwrap_or(written);
+    let groups: Vec<&str> = unsigned.split(',').collect();
+    let all_digits = |group: &&str| !group.is_empty() && group.bytes().all(|byte| byte.is_ascii_digit());
+    if groups.len() < 2 || !groups.iter().all(all_digits) {
+        return None;
+    }
+    let thousands = groups.iter().skip(1).all(|group| group.len() == 3)
+        && groups.first().is_some_and(|first| first.len() <= 3 && !first.starts_with('0'));
+    let (whole, decimal) = (written.replace(',', ""), written.replace(',', "."));
+    match (groups.len(), thousands) {
+        (2, false) => Some(format!("write the decimal with a point: {decimal}")),
+        (2, true) => {
+            Some(format!("write the decimal with a point: {decimal}; or thousands without a mark: {whole}"))
+        }
+        (_, true) => Some(format!("write thousands without a mark: {whole}")),
+        (_, false) => None,
+    }
+}
+
+/// The line of a field in a text that can be read, by the field's dotted name.
+pub(crate) fn line_of_field(text: &str, field: &str) -> Option<u32> {
+    let (document, _) = DeTable::parse_recoverable(text);
+    let mut table = document.get_ref();
+    let mut line = None;
+    for part in field.split('.') {
+        let (key, value) = table.iter().find(|(key, _)| key.get_ref() == part)?;
+        line = Some(line_of(text, key.span().start));
+        match value.get_ref() {
+            DeValue::Table(inner) => table = inner,
+            _ => break,
+        }
+    }
+    line
 }
 
 impl Source<'_> {
@@ -128,6 +220,18 @@ impl<'t> TomlTable<'t> {
         let offset = self.entry(key).map_or(self.offset, |value| value.span().start);
         let finding = Finding::error(code, message).field(self.field(key)).hint(hint);
         self.source.add_at(offset, finding);
+    }
+
+    /// Points at a field that somebody should look at.
+    pub(crate) fn warn(
+        &self,
+        code: Code,
+        key: &'static str,
+        message: impl Into<String>,
+        hint: impl Into<String>,
+    ) {
+        let offset = self.entry(key).map_or(self.offset, |value| value.span().start);
+        self.source.add_at(offset, Finding::warning(code, message).field(self.field(key)).hint(hint));
     }
 
     /// Notes something about a field that is no mistake.
@@ -229,8 +333,25 @@ impl<'t> TomlTable<'t> {
     }
 
     pub(crate) fn number(&self, key: &'static str, range: RangeInclusive<f64>) -> Option<f64> {
+        self.number_or_unit(key, range, &[])
+    }
+
+    /// A number; where it lies outside the range, but within it by another unit, the hint asks for that. Each unit
+    /// has how much of the field's own it is.
+    pub(crate) fn number_or_unit(
+        &self,
+        key: &'static str,
+        range: RangeInclusive<f64>,
+        others: &[(&str, f64)],
+    ) -> Option<f64> {
         let value = self.entry(key)?;
-        self.number_of(key, value, &range)
+        self.number_of(key, value, &range, others)
+    }
+
+    /// A number, whatever it is.
+    pub(crate) fn any_number(&self, key: &'static str) -> Option<f64> {
+        let value = self.entry(key)?;
+        self.written_number(key, value)
     }
 
     fn number_of(
@@ -238,38 +359,53 @@ impl<'t> TomlTable<'t> {
         key: &'static str,
         value: &'t Spanned<DeValue<'t>>,
         range: &RangeInclusive<f64>,
+        others: &[(&str, f64)],
     ) -> Option<f64> {
+        let number = self.written_number(key, value)?;
+        if range.contains(&number) {
+            return Some(number);
+        }
+        let mut hint = format!("write a number from {} to {}", range.start(), range.end());
+        for (unit, of_own) in others {
+            let meant = (number * of_own * 1e6).round() / 1e6;
+            if range.contains(&meant) {
+                hint.push_str(&format!("; was it measured in {unit}? then write {key} = {meant}"));
+            }
+        }
+        self.problem(Code::OUT_OF_RANGE, key, format!("{number} is not possible"), hint);
+        None
+    }
+
+    fn written_number(&self, key: &'static str, value: &'t Spanned<DeValue<'t>>) -> Option<f64> {
         let number = match value.get_ref() {
             DeValue::Integer(number) => {
                 i64::from_str_radix(number.as_str(), number.radix()).ok().map(|n| n as f64)
             }
             DeValue::Float(number) => number.as_str().parse::<f64>().ok(),
+            DeValue::String(text) if hint_for_comma(text.trim()).is_some() => {
+                let hint = hint_for_comma(text.trim()).unwrap_or_default();
+                self.problem(
+                    Code::WRONG_TYPE,
+                    key,
+                    with_comma(text.trim()),
+                    format!("{hint}, and take the quotes away"),
+                );
+                return None;
+            }
             other => {
                 self.wrong_type(key, "a number", other);
                 return None;
             }
         };
-        match number {
-            Some(number) if range.contains(&number) => Some(number),
-            Some(number) => {
-                self.problem(
-                    Code::OUT_OF_RANGE,
-                    key,
-                    format!("{number} is not possible"),
-                    format!("write a number from {} to {}", range.start(), range.end()),
-                );
-                None
-            }
-            None => {
-                self.problem(
-                    Code::NOT_A_NUMBER,
-                    key,
-                    "is not a number that can be read",
-                    "write it in digits with a decimal point",
-                );
-                None
-            }
+        if number.is_none() {
+            self.problem(
+                Code::NOT_A_NUMBER,
+                key,
+                "is not a number that can be read",
+                "write it in digits with a decimal point",
+            );
         }
+        number
     }
 
     pub(crate) fn whole(&self, key: &'static str, range: RangeInclusive<u32>) -> Option<u32> {
@@ -290,17 +426,18 @@ impl<'t> TomlTable<'t> {
     pub(crate) fn monthly(&self, key: &'static str, range: RangeInclusive<f64>) -> Option<[f64; 12]> {
         let value = self.entry(key)?;
         let DeValue::Array(values) = value.get_ref() else {
-            return self.number_of(key, value, &range).map(|number| [number; 12]);
+            return self.number_of(key, value, &range, &[]).map(|number| [number; 12]);
         };
-        let numbers: Vec<_> = values.iter().filter_map(|value| self.number_of(key, value, &range)).collect();
         if values.len() != 12 {
-            self.problem(
-                Code::MISMATCH,
-                key,
-                format!("has {} values", values.len()),
-                "write one number, or twelve from January to December",
-            );
+            let mut hint = "write one number, or twelve from January to December".to_owned();
+            if values.len() == 24 {
+                hint.push_str("; if commas stand for decimal points, write points");
+            }
+            self.problem(Code::MISMATCH, key, format!("has {} values", values.len()), hint);
+            return None;
         }
+        let numbers: Vec<_> =
+            values.iter().filter_map(|value| self.number_of(key, value, &range, &[])).collect();
         numbers.try_into().ok()
     }
 
@@ -323,12 +460,25 @@ impl<'t> TomlTable<'t> {
 
     /// A list of numbers.
     pub(crate) fn numbers(&self, key: &'static str, range: RangeInclusive<f64>) -> Option<Vec<f64>> {
+        self.list_of(key, |value| self.number_of(key, value, &range, &[]))
+    }
+
+    /// A list of numbers, whatever they are.
+    pub(crate) fn any_numbers(&self, key: &'static str) -> Option<Vec<f64>> {
+        self.list_of(key, |value| self.written_number(key, value))
+    }
+
+    fn list_of(
+        &self,
+        key: &'static str,
+        read: impl Fn(&'t Spanned<DeValue<'t>>) -> Option<f64>,
+    ) -> Option<Vec<f64>> {
         let value = self.entry(key)?;
         let DeValue::Array(values) = value.get_ref() else {
             self.wrong_type(key, "a list of numbers in [ ]", value.get_ref());
             return None;
         };
-        let numbers: Vec<_> = values.iter().filter_map(|value| self.number_of(key, value, &range)).collect();
+        let numbers: Vec<_> = values.iter().filter_map(read).collect();
         (numbers.len() == values.len()).then_some(numbers)
     }
 

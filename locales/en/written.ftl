@@ -601,15 +601,25 @@ why-rains-observed-dekads = by then the rains had begun in { $percent } % of { $
  }
 why-mark-plants = { $days } days before the harvest on { DAY($harvest) }, while healthy and sick plants can still be told apart
 why-gather-sand = before the harvest, so that the sand is dry and cool when the roots are there
-why-check-plants = { $least_days } to { $most_days } days before the harvest: sickness may have shown since the marking
+why-check-plants = { $least_days } to { $most_days } days before the harvest, and before the vines are cut: sickness may have shown since the marking, and nobody sees it on cut vines
 why-cut-vines = { $least_days } to { $most_days } days before the harvest, so that the skin toughens
+why-before-harvest-late = as soon as it still can be, { $days ->
+    [0] on the day of the harvest
+    [one] a day before the harvest
+   *[other] { $days } days before the harvest
+ }: mark first, then look for sickness, and cut the vines last
 why-harvest = the harvest date of the case
 why-fill-container = after some hours in shade, before the roots dry out
+why-early-check = { $least_days } to { $most_days } days after filling on { DAY($filled) }, since most losses come early
 why-monthly-check = { $months ->
     [one] a month
    *[other] { $months } months
  } after filling on { DAY($filled) }
 why-overdue-check = an earlier check is overdue
+why-check-again = { $days } { $days ->
+    [one] day
+   *[other] days
+ } after the check that was overdue: sooner, it would only disturb the roots
 why-prepare-bed = in the { $days } days before the roots go in
 why-last-check = on the day the first roots go to the bed
 why-plant-bed = counted back from { DAY($rains) }, when the rains are expected: vines take { $least_weeks } to { $most_weeks } weeks to grow long enough
@@ -645,7 +655,10 @@ why-cuttings-of-first-cut = what { $roots } roots give at the first cut
 why-cuttings-of-zone = what { $roots } roots give over the bed season; each farm scales it to its field
 why-bundles = bundles of { $bundle_size } cuttings
 why-roots-at-hand = the roots at hand
-why-roots-of-plants = { $plants } plants at hand, about { $per_plant } roots fit to store from each
+why-roots-of-plants = { $plants } plants at hand, about { $per_plant } roots fit to store from each{ $sick ->
+    [0] {""}
+   *[other] ; about { $sick } of 100 plants are found sick later and given up
+ }
 why-roots-of-bed = a bed of { $bed_m2 } m², { $per_root_m2 } m² a root
 why-roots-for-season = { $cuttings } cuttings; a stored root gives about { $per_root } over the bed season, usual losses included
 why-roots-for-first-cut = { $cuttings } cuttings at the first cut; about { $surviving } of 100 roots survive, each gives about { $per_root }
@@ -659,9 +672,18 @@ why-bed-season = { $roots } roots stored, about { $per_root } cuttings from each
     [one] cut
    *[other] cuts
  }
-why-plants-to-mark = a plant gives about { $per_plant } roots fit to store{ $sick ->
+why-plants-to-mark = a plant gives about { $per_plant } roots fit to store: { $without_spare } { $without_spare ->
+    [one] plant
+   *[other] plants
+ } for { $roots } { $roots ->
+    [one] root
+   *[other] roots
+ }{ $spare ->
     [0] {""}
-   *[other] ; about { $sick } of 100 are found sick and given up
+   *[other] , and { $spare } to spare
+ }{ $sick ->
+    [0] {""}
+   *[other] ; about { $sick } of 100 are found sick later and given up
  }
 why-plants-per-member = { $plants } plants shared among { $members } members, rounded up
 why-roots-left = healthy at the last check
@@ -761,7 +783,7 @@ remark-bed-late = The bed gives its first cuttings on about { DAY($cut) }, after
  } on { DAY($onset) }.
     .do = Plant what vines you have at the onset. The bed fills the rest.
 remark-long-in-sand = The roots would stay { $days } days in sand, longer than the { $evidence_days } days the survival figures come from.
-    .do = Store more roots than the plan says, and ask the local extension office.
+    .do = Check the date of the harvest. If it is right, do not count on these roots alone: keep vines growing in a small watered plot, or agree with somebody who sells vines. Store more roots than the plan says, and ask the local extension office.
 remark-late-work = { $steps ->
     [one] One step was not done when due.
    *[other] { $steps } steps were not done when due.
@@ -786,5 +808,7 @@ remark-years-unknown = Missing days leave the onset unknown in { $years }.
     .do = Complete the record, or be aware that these years are left out.
 refusal-no-onset = No year of the rainfall record has an onset by the chosen rule, so no date can be set.
     .do = Choose another rule or window, or give rains_begin.
+refusal-stored-too-long = The roots would lie { $days } days in sand, from the harvest on { DAY($harvest) } to the bed on { DAY($bed) } for the rains of { DAY($rains) }. No roots are known to keep so long; { $most_days } days are the most.
+    .do = Is the date of the harvest right, or does it lie after the rains that it belongs to? If it is right, store no roots: keep vines growing in a small watered plot, take vines from the field that stands when the rains begin, or buy vines. Where roots do keep so long, give storage_most_days in [assumptions].
 refusal-no-root-fits = No root fits. Under { $top_cm } cm of top sand and over { $base_cm } cm of base sand a container must have room for at least one root { $length_mm } mm × { $width_mm } mm and { $gap_cm } cm of sand around it.
     .do = Use a deeper or wider container.

@@ -122,6 +122,7 @@ pub fn plan_json(case: &Path, overrides: Overrides) -> Result<serde_json::Value,
 /// A case as it was read.
 struct ReadCase {
     name: String,
+    text: String,
     case: Case,
     remarks: Vec<Finding>,
 }
@@ -161,7 +162,7 @@ impl ReadCase {
 
     fn from_text(name: String, text: &str, open: crate::case::Open<'_>) -> Result<ReadCase, Error> {
         let (case, remarks) = crate::case::read(&name, text, open).map_err(Error::Input)?;
-        Ok(ReadCase { name, case, remarks })
+        Ok(ReadCase { name, text: text.to_owned(), case, remarks })
     }
 
     fn with(mut self, overrides: Overrides) -> Result<ReadCase, Error> {
@@ -194,7 +195,7 @@ impl ReadCase {
     }
 
     fn plan(&self) -> Result<Plan, Error> {
-        crate::plan::make(&self.case).map_err(|refusal| remarks::refused(&self.name, &refusal))
+        crate::plan::make(&self.case).map_err(|refusal| remarks::refused(&self.name, &self.text, &refusal))
     }
 
     fn plan_json(&self) -> Result<serde_json::Value, Error> {

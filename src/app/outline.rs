@@ -10,7 +10,7 @@ use crate::guidance::shapes::{SeasonBand, Shapes};
 use crate::guidance::{Subject, tell};
 use crate::language::{Label, Pack, PlanLabel, WordingError};
 use crate::plan::store::{Filled, Shape};
-use crate::plan::{Amount, DateSpan, Step, Value};
+use crate::plan::{Amount, DateReason, DateSpan, Step, Value};
 
 /// A plan in words, in the order in which it is shown.
 #[derive(Debug, Clone, PartialEq)]
@@ -209,13 +209,14 @@ impl Words<'_> {
         Ok(blocks.into_iter().filter(told).collect())
     }
 
-    /// The steps by date; the monthly checks share a row.
+    /// The steps by date; the checks that come month by month share a row.
     fn calendar(&self, titles: &BTreeMap<StepKind, String>) -> Worded<Block> {
-        let checks: Vec<&Step> = self.plan.steps_of(StepKind::MonthlyCheck).collect();
+        let is_monthly = |step: &&Step| matches!(step.why, DateReason::MonthlyCheck { .. });
+        let checks: Vec<&Step> = self.plan.steps.iter().filter(is_monthly).collect();
         let mut rows = Vec::new();
         let mut checks_told = false;
         for step in &self.plan.steps {
-            let one_of_many = step.kind == StepKind::MonthlyCheck && checks.len() > 1;
+            let one_of_many = checks.len() > 1 && is_monthly(&step);
             if one_of_many && std::mem::replace(&mut checks_told, true) {
                 continue;
             }

@@ -9,6 +9,7 @@ use chrono::NaiveDate;
 use csv::StringRecord;
 
 use crate::finding::{Code, Finding};
+use crate::toml_reader::hint_for_comma;
 
 /// Gaps that are listed one by one.
 const MOST_GAPS: usize = 5;
@@ -98,7 +99,15 @@ pub(super) fn read<const N: usize>(
     let mut record = StringRecord::new();
     loop {
         match reader.read_record(&mut record) {
-            Ok(true) => table.row(&record, &columns),
+            Ok(true) => match table.parted_number(&record, header.len(), &columns) {
+                Some((number, hint)) => {
+                    let line = record.position().map_or(1, csv::Position::line);
+                    let message =
+                        format!("{number} is parted by its comma, so that the row has a cell too many");
+                    table.report(Code::BROKEN_ROW, line, table.field(), message, &hint);
+                }
+                None => table.row(&record, &columns),
+            },
             Ok(false) => break,
             Err(error) => {
                 let line = error.position().map_or(1, csv::Position::line);
@@ -266,6 +275,30 @@ impl<const N: usize> DailyTable<'_, N> {
         }
     }
 
+    /// A number that its decimal comma has parted, so that the row is longer than the header; and how to write it.
+    fn parted_number(
+        &self,
+        record: &StringRecord,
+        header: usize,
+        columns: &Columns<N>,
+    ) -> Option<(String, String)> {
+        let longer = record.iter().skip(header).filter(|cell| !cell.is_empty()).count();
+        if longer == 0 || self.decimal_comma {
+            return None;
+        }
+        let mut parted = columns.measures.iter().filter_map(|column| {
+            let number = format!("{},{}", record.get(*column)?, record.get(column + 1)?);
+            let hint = hint_for_comma(&number)?;
+            Some((number, hint))
+        });
+        let (number, hint) = parted.next()?;
+        // Of more numbers nobody can tell which is parted.
+        Some(match (N, longer) {
+            (1, 1) => (number, hint),
+            _ => ("a number".to_owned(), "write decimals with a point, such as 31.5".to_owned()),
+        })
+    }
+
     /// The value of a cell; the inner `None` where it was not measured.
     fn measured(&mut self, line: u64, measure: &Measure, text: &str) -> Option<Option<f64>> {
         let number = |text: &str| text.parse::<f64>().ok().filter(|value| measure.possible.contains(value));
@@ -295,7 +328,9 @@ impl<const N: usize> DailyTable<'_, N> {
             }
             None => {
                 let message = format!("{text} is not {}", measure.noun);
-                self.report(Code::NOT_A_NUMBER, line, measure.field, message, measure.hint);
+                let comma = hint_for_comma(text).filter(|_| !self.decimal_comma);
+                let hint = comma.unwrap_or_else(|| measure.hint.to_owned());
+                self.report(Code::NOT_A_NUMBER, line, measure.field, message, &hint);
                 None
             }
         }

@@ -1,5 +1,6 @@
 //! Whom a case is about, and what is to be planted.
 
+use super::area;
 use super::given::{required, required_if};
 use crate::finding::Code;
 use crate::plan::field::{Field, Spacing};
@@ -26,13 +27,13 @@ pub(super) fn read(root: &TomlTable<'_>, assumptions: &Assumptions) -> Fields {
     let group = root.table("group");
     let members = group.whole("members", 1..=100_000);
     let zone = root.table("zone");
-    let sizes = zone.numbers("field_sizes_m2", 1.0..=1_000_000.0);
+    let sizes = area::read_list(&zone);
     let table = root.table("field");
     let usual = Spacing::Ridges {
         between: Metres(assumptions.ridge_spacing_m),
         along: Metres(assumptions.plant_spacing_m),
     };
-    let spacing = read_spacing(&table, usual, assumptions);
+    let (spacing, taken) = read_spacing(&table, usual, assumptions);
     let farms: Vec<_> = root.tables("farm").into_iter().collect();
     let names_farms = root.has("farm");
     let kind = read_kind(root, &group, members, farms.len());
@@ -40,9 +41,19 @@ pub(super) fn read(root: &TomlTable<'_>, assumptions: &Assumptions) -> Fields {
     let stock = read_at_hand(&at_hand, spacing);
     let counted_forward = stock.is_some() || at_hand.is_given();
 
-    let measured = ["area_m2", "length_m", "width_m"].iter().any(|key| table.has(key));
+    let measured = !area::given(&table).is_empty() || SIDES.iter().any(|side| table.has(side));
     let may_lack = counted_forward || names_farms;
-    let field = if measured || (table.is_given() && !may_lack) { read_field(&table, spacing) } else { None };
+    let sharing = match kind {
+        Some(Kind::Group { members }) => members,
+        _ => 1,
+    };
+    let field =
+        if measured || (table.is_given() && !may_lack) { read_field(&table, spacing, sharing) } else { None };
+    if let (false, false, Some(taken)) = (kind == Some(Kind::Zone), names_farms, &taken) {
+        let key = if table.is_given() { "field" } else { "at_hand" };
+        let message = format!("the spacing is not given in full: {}", taken.in_words());
+        root.note(Code::SPACING_TAKEN, key, message, HOW_TO_SPACE);
+    }
     match kind {
         Some(Kind::Zone) if measured => {
             root.problem(
@@ -61,7 +72,7 @@ pub(super) fn read(root: &TomlTable<'_>, assumptions: &Assumptions) -> Fields {
             );
         }
         Some(Kind::Farm | Kind::Group { .. }) if !table.is_given() && !may_lack => {
-            root.missing("field", "add [field] with area_m2 = …, or with length_m and width_m");
+            root.missing("field", &format!("add [field] with {}, or with length_m and width_m", area::HOW));
         }
         _ => {}
     }
@@ -81,7 +92,7 @@ pub(super) fn read(root: &TomlTable<'_>, assumptions: &Assumptions) -> Fields {
             "write kind = \"zone\", or take it out",
         );
     }
-    let farms = read_farms(farms, spacing, assumptions);
+    let farms = read_farms(root, farms, (spacing, taken), assumptions);
     if !farms.is_empty() && matches!(kind, Some(Kind::Farm | Kind::Zone)) {
         root.problem(Code::NO_USE, "farm", "only a group has farms", "write kind = \"group\"");
     }
@@ -92,8 +103,7 @@ pub(super) fn read(root: &TomlTable<'_>, assumptions: &Assumptions) -> Fields {
     for table in [group, zone, table, at_hand] {
         table.finish();
     }
-    let sizes = sizes.unwrap_or_else(|| ZONE_FIELDS.to_vec());
-    let sizes = sizes.into_iter().map(SquareMetres).collect();
+    let sizes = sizes.unwrap_or_else(|| ZONE_FIELDS.map(SquareMetres).to_vec());
     Fields { kind, field, farms, at_hand: stock, sizes, sizing, confidence_percent }
 }
 
@@ -162,12 +172,31 @@ fn read_at_hand(table: &TomlTable<'_>, spacing: Option<Spacing>) -> Option<AtHan
     Some(AtHand { roots, plants, bed: bed.map(SquareMetres), spacing: spacing? })
 }
 
-fn read_farms(tables: Vec<TomlTable<'_>>, usual: Option<Spacing>, assumptions: &Assumptions) -> Vec<Member> {
+fn read_farms(
+    root: &TomlTable<'_>,
+    tables: Vec<TomlTable<'_>>,
+    (usual, usual_taken): (Option<Spacing>, Option<Taken>),
+    assumptions: &Assumptions,
+) -> Vec<Member> {
     let mut farms: Vec<Member> = Vec::with_capacity(tables.len());
+    let count = tables.len();
+    let mut taken: Vec<(Taken, usize)> = Vec::new();
     for table in tables {
         let name = required(&table, "name", "write the farm's name: name = \"…\"", table.text("name"));
-        let spacing = usual.and_then(|usual| read_spacing(&table, usual, assumptions));
-        let field = read_field(&table, spacing);
+        let (spacing, own_taken) = match usual {
+            Some(usual) => read_spacing(&table, usual, assumptions),
+            None => (None, None),
+        };
+        // What the common [field] says is said.
+        let unsaid = match own_taken {
+            Some(Taken::All(_)) => usual_taken,
+            own => own,
+        };
+        match taken.iter_mut().find(|(other, _)| Some(*other) == unsaid) {
+            Some((_, farms)) => *farms += 1,
+            None => taken.extend(unsaid.map(|unsaid| (unsaid, 1))),
+        }
+        let field = read_field(&table, spacing, 1);
         if let Some(name) = &name
             && farms.iter().any(|farm| farm.name == *name)
         {
@@ -176,28 +205,37 @@ fn read_farms(tables: Vec<TomlTable<'_>>, usual: Option<Spacing>, assumptions: &
         table.finish();
         farms.extend(name.zip(field).map(|(name, field)| Member { name, field }));
     }
+    for (taken, farms) in taken {
+        let message =
+            format!("the spacing is not given in full for {farms} of {count} farms: {}", taken.in_words());
+        root.note(Code::SPACING_TAKEN, "farm", message, HOW_TO_SPACE);
+    }
     farms
 }
 
-fn read_field(table: &TomlTable<'_>, spacing: Option<Spacing>) -> Option<Field> {
+/// The sides of a field.
+const SIDES: [&str; 2] = ["length_m", "width_m"];
+
+/// A field that so many farms share.
+fn read_field(table: &TomlTable<'_>, spacing: Option<Spacing>, farms: u32) -> Option<Field> {
     let sides = 0.1..=10_000.0;
     let areas = 0.01..=1_000_000.0;
-    let area = table.number("area_m2", areas.clone());
+    let area = area::read(table, farms);
     let length = table.number("length_m", sides.clone());
     let width = table.number("width_m", sides);
-    let has_side = table.has("length_m") || table.has("width_m");
-    match (table.has("area_m2"), has_side) {
-        (true, true) => {
+    let has_side = SIDES.iter().any(|side| table.has(side));
+    match (area::given(table).first(), has_side) {
+        (Some(field), true) => {
             table.problem(
                 Code::CONFLICT,
-                "area_m2",
-                "area_m2 and length_m or width_m both stand here",
+                field,
+                format!("{field} and length_m or width_m both stand here"),
                 "keep the area, or the two sides",
             );
             None
         }
-        (true, false) => Some(Field::of(SquareMetres(area?), spacing?)),
-        (false, true) => {
+        (Some(_), false) => Some(Field::of(area?, spacing?)),
+        (None, true) => {
             let length = required(table, "length_m", "write both sides", length);
             let width = required(table, "width_m", "write both sides", width);
             let (length, width) = (length?, width?);
@@ -209,18 +247,56 @@ fn read_field(table: &TomlTable<'_>, spacing: Option<Spacing>) -> Option<Field> 
             let sides = Some((Metres(length), Metres(width)));
             Some(Field { sides, ..Field::of(SquareMetres(length * width), spacing?) })
         }
-        (false, false) => {
-            table.missing("area_m2", "write area_m2 = …, or length_m and width_m");
+        (None, false) => {
+            table.missing("area_m2", &format!("write {}, or length_m and width_m", area::HOW));
             None
         }
     }
 }
 
-/// How cuttings stand: as the table says, or as usual where it says nothing.
-fn read_spacing(table: &TomlTable<'_>, usual: Spacing, assumptions: &Assumptions) -> Option<Spacing> {
-    let ridge = table.number("ridge_spacing_m", 0.2..=5.0);
-    let along = table.number("plant_spacing_m", 0.05..=5.0);
-    let mound = table.number("mound_spacing_m", 0.2..=5.0);
+/// How to say how cuttings stand.
+const HOW_TO_SPACE: &str =
+    "write ridge_spacing_m and plant_spacing_m, or mound_spacing_m and cuttings_per_mound";
+
+/// What was taken as usual, since the case does not say it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+enum Taken {
+    /// All of it.
+    All(Spacing),
+    /// Metres from ridge to ridge.
+    Between(f64),
+    /// Metres along the ridge.
+    Along(f64),
+    /// Cuttings on a mound.
+    OnMound(f64),
+}
+
+impl Taken {
+    fn in_words(self) -> String {
+        match self {
+            Taken::All(Spacing::Ridges { between, along }) => {
+                format!("ridges {} m apart with a cutting every {} m are taken", between.0, along.0)
+            }
+            Taken::All(Spacing::Mounds { between, cuttings }) => {
+                format!("mounds {} m apart with {cuttings} cuttings on each are taken", between.0)
+            }
+            Taken::Between(metres) => format!("ridges {metres} m apart are taken"),
+            Taken::Along(metres) => format!("a cutting every {metres} m along the ridge is taken"),
+            Taken::OnMound(cuttings) => format!("{cuttings} cuttings on each mound are taken"),
+        }
+    }
+}
+
+/// How cuttings stand: as the table says, or as usual where it says nothing; and what was taken as usual.
+fn read_spacing(
+    table: &TomlTable<'_>,
+    usual: Spacing,
+    assumptions: &Assumptions,
+) -> (Option<Spacing>, Option<Taken>) {
+    let metres = |key, range| table.number_or_unit(key, range, &[("centimetres", 0.01)]);
+    let ridge = metres("ridge_spacing_m", 0.2..=5.0);
+    let along = metres("plant_spacing_m", 0.05..=5.0);
+    let mound = metres("mound_spacing_m", 0.2..=5.0);
     let on_mound = table.number("cuttings_per_mound", 1.0..=20.0);
     let mounds = table.has("mound_spacing_m") || table.has("cuttings_per_mound");
     let ridges = table.has("ridge_spacing_m") || table.has("plant_spacing_m");
@@ -232,19 +308,30 @@ fn read_spacing(table: &TomlTable<'_>, usual: Spacing, assumptions: &Assumptions
                 "ridges and mounds both stand here",
                 "keep the ridge and plant spacing, or the mounds",
             );
-            None
+            (None, None)
         }
         (false, true) => {
-            let between = required(table, "mound_spacing_m", "write the metres from mound to mound", mound)?;
-            Some(Spacing::Mounds {
+            let between = required(table, "mound_spacing_m", "write the metres from mound to mound", mound);
+            let usual = assumptions.cuttings_per_mound;
+            let spacing = between.map(|between| Spacing::Mounds {
                 between: Metres(between),
-                cuttings: on_mound.unwrap_or(assumptions.cuttings_per_mound),
-            })
+                cuttings: on_mound.unwrap_or(usual),
+            });
+            (spacing, (!table.has("cuttings_per_mound")).then_some(Taken::OnMound(usual)))
         }
-        (true, false) => Some(Spacing::Ridges {
-            between: Metres(ridge.unwrap_or(assumptions.ridge_spacing_m)),
-            along: Metres(along.unwrap_or(assumptions.plant_spacing_m)),
-        }),
-        (false, false) => Some(usual),
+        (true, false) => {
+            let (usual_ridge, usual_along) = (assumptions.ridge_spacing_m, assumptions.plant_spacing_m);
+            let spacing = Spacing::Ridges {
+                between: Metres(ridge.unwrap_or(usual_ridge)),
+                along: Metres(along.unwrap_or(usual_along)),
+            };
+            let taken = match (table.has("ridge_spacing_m"), table.has("plant_spacing_m")) {
+                (true, true) => None,
+                (true, false) => Some(Taken::Along(usual_along)),
+                _ => Some(Taken::Between(usual_ridge)),
+            };
+            (Some(spacing), taken)
+        }
+        (false, false) => (Some(usual), Some(Taken::All(usual))),
     }
 }

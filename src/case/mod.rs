@@ -1,5 +1,6 @@
 //! Cases as people write them: a TOML text, and the records it names.
 
+mod area;
 mod daily;
 mod fields;
 mod given;
@@ -44,6 +45,11 @@ pub fn read(name: &str, text: &str, open: Open<'_>) -> Result<(Case, Vec<Finding
         Some(case) if !findings.iter().any(Finding::is_error) => Ok((case, findings)),
         _ => Err(findings),
     }
+}
+
+/// The line of a field in the text of a case that can be read, by the field's dotted name.
+pub fn line_of_field(text: &str, field: &str) -> Option<u32> {
+    toml_reader::line_of_field(text, field)
 }
 
 fn read_root(source: &Source<'_>, root: &TomlTable<'_>, open: Open<'_>) -> Option<Case> {
@@ -168,6 +174,7 @@ fn read_assumptions(root: &TomlTable<'_>) -> Assumptions {
     }
     for (first, last) in [
         ("check_days_before_harvest_last", "check_days_before_harvest_first"),
+        ("early_check_days_first", "early_check_days_last"),
         ("cut_vines_days_before_harvest_last", "cut_vines_days_before_harvest_first"),
         ("bed_weeks_before_rains_last", "bed_weeks_before_rains_first"),
         ("next_cut_days_first", "next_cut_days_last"),

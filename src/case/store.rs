@@ -10,6 +10,8 @@ use crate::plan::store::{Band, Container, Shape};
 use crate::toml_reader::TomlTable;
 
 const SIZES: std::ops::RangeInclusive<f64> = 5.0..=500.0;
+/// What people measure in besides, and how many centimetres it is.
+const OTHER_UNITS: [(&str, f64); 2] = [("metres", 100.0), ("millimetres", 0.1)];
 const SIZE_HINT: &str = "write the inner size in centimetres";
 
 /// What a container is said to be.
@@ -25,7 +27,7 @@ pub(super) fn read_container(table: TomlTable<'_>) -> Option<Container> {
     let kinds = [("round", Kind::Round), ("pot", Kind::Pot), ("box", Kind::Box)];
     let kind = table.choice("shape", &kinds);
     let kind = required(&table, "shape", "write shape = \"round\", \"pot\" or \"box\"", kind);
-    let size = |key| required(&table, key, SIZE_HINT, table.number(key, SIZES));
+    let size = |key| required(&table, key, SIZE_HINT, table.number_or_unit(key, SIZES, &OTHER_UNITS));
     let container = match kind {
         Some(Kind::Pot) => {
             let bands = read_bands(&table);
@@ -47,7 +49,7 @@ pub(super) fn read_container(table: TomlTable<'_>) -> Option<Container> {
         }
         Some(Kind::Round) => {
             let (top, depth) = (size("top_width_cm"), size("depth_cm"));
-            let bottom = table.number("bottom_width_cm", SIZES).or(top);
+            let bottom = table.number_or_unit("bottom_width_cm", SIZES, &OTHER_UNITS).or(top);
             top.zip(bottom).zip(depth).map(|((top, bottom), depth)| {
                 (Shape::Round { top: Centimetres(top), bottom: Centimetres(bottom) }, depth)
             })

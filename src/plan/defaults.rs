@@ -81,13 +81,15 @@ macro_rules! assumptions {
 assumptions! {
     mark_days_before_harvest = 30.0, "days", 7..120, Practice, "common practice, no source";
     mark_within_days = 7.0, "days", 1..30, Practice, "common practice, no source";
-    check_days_before_harvest_first = 5.0, "days", 1..30, Practice, "common practice, no source";
-    check_days_before_harvest_last = 3.0, "days", 0..30, Practice, "common practice, no source";
+    check_days_before_harvest_first = 7.0, "days", 1..30, (5.0..7.0), Practice, "common practice, no source: 3 to 5 days before; here 2 days sooner, as nobody sees sickness on vines that are cut";
+    check_days_before_harvest_last = 5.0, "days", 0..30, (3.0..5.0), Practice, "common practice, no source: 3 to 5 days before; here 2 days sooner, as nobody sees sickness on vines that are cut";
     cut_vines_days_before_harvest_first = 4.0, "days", 1..30, Practice, "common practice, no source";
     cut_vines_days_before_harvest_last = 3.0, "days", 0..30, Practice, "common practice, no source";
     stem_left_cm = 15.0, "cm", 5..50, Practice, "common practice, no source: a hand's length";
     gather_sand_days_before_harvest = 14.0, "days", 1..90, Practice, "common practice, no source: time to dry and to cool";
     fill_within_days = 1.0, "days", 0..7, Practice, "common practice, no source: after some hours in shade";
+    early_check_days_first = 10.0, "days", 3..30, Memory, "most losses come early, from memory: look after 10 to 14 days";
+    early_check_days_last = 14.0, "days", 3..60, Memory, "most losses come early, from memory: look after 10 to 14 days";
     check_every_months = 1.0, "months", 1..3, Practice, "common practice, no source";
     least_days_between_checks = 14.0, "days", 0..60, Practice, "common practice, no source: a check so close to the next work only disturbs the roots";
     bed_weeks_before_rains_first = 8.0, "weeks", 2..26, Practice, "common practice, no source: 6 to 8 weeks";
@@ -108,9 +110,10 @@ assumptions! {
     harvest_within_days = 30.0, "days", 0..180, Practice, "common practice, no source: weevil damage grows from 3 % at 3.5 months to 73 % at 9.5 (found: Uganda trials, 1997)";
     zone_span_days = 7.0, "days", 1..60, Practice, "common practice, no source: in a zone nobody works on the same day";
     storage_evidence_days = 150.0, "days", 30..365, Found, "participatory validation study, southern Ethiopia: one dry season, here taken as 5 months at most";
+    storage_most_days = 240.0, "days", 60..730, (135.0..198.0), Memory, "no dry season that roots are stored over is longer, from memory; kept in sand for eating 4.5 months in Ghana, 6.5 in Malawi (Abidin and others, guide 2018)";
 
     roots_per_plant = 1.6, "roots", 0.2..20, Practice, "common practice, no source: 25 plants for 40 roots";
-    sick_share = 0.0, "", 0..0.9, Practice, "common practice, no source: the roots a plant already allow for plants given up; give what is found sick here";
+    sick_share = 0.1, "", 0..0.9, (0.0..0.2), Memory, "about 1 in 10 of the plants marked is given up at the check, from memory; 25 plants for 40 roots leave none to spare";
     zone_roots = 40.0, "roots", 1..10000, Practice, "common practice, no source: 40 roots as the unit of a zone's plan";
     cuttings_per_root_season = 37.5, "cuttings", 1..200, (30.0..40.0), Practice, "common practice, no source: 40 roots stored give about 1,500 cuttings over the bed season, losses included";
     cuttings_per_root_first_cut = 30.0, "cuttings", 1..200, (30.0..40.0), Practice, "30 to 40 over three harvests found elsewhere; contradictory, 30 a surviving root taken for the first cut";
@@ -122,6 +125,7 @@ assumptions! {
     survival_low = 0.81, "", 0.01..1, Found, "81 to 95 % in sand over a season, southern Ethiopia (participatory validation study, abstract); low end of the range";
     survival_high = 0.95, "", 0.01..1, Found, "81 to 95 % in sand over a season, southern Ethiopia (participatory validation study, abstract); high end of the range";
     survival_months = 4.0, "months", 1..12, Computed, "the season of these shares is taken to last 4 months: 1.3 to 5.1 % lost a month";
+    early_loss_months = 1.0, "months", 0..6, Memory, "most losses come early, from memory: what an early check finds lost counts as the losses of a month";
     survival_spread = 0.055, "", 0.001..0.3, Computed, "81 to 95 % taken as the middle 80 % of seasons: half the range over 1.28 is one standard deviation";
 
     root_length_mm = 111.0, "mm", 40..300, (86.0..136.0), Found, "physical-properties study of one orange-fleshed variety: 111 ± 25 mm";

@@ -47,7 +47,8 @@ impl Planner {
     /// Computes the plan of a case.
     ///
     /// # Errors
-    /// The case leaves no plan to make: no onset in the record, or no root fits into any container.
+    /// The case leaves no plan to make: no onset in the record, roots that would lie in sand for too long, or no root
+    /// that fits into any container.
     pub fn plan(&mut self, case: &Case) -> Result<Plan, Refusal> {
         let a = &case.assumptions;
         let Some(rains) = season::expect(&case.rains, case.risk, case.harvest, a) else {
@@ -74,7 +75,9 @@ impl Planner {
         // Survival is not known to the week: it is counted in whole months. Most losses come early,
         // so a storage shorter than that of the evidence counts as long.
         let filled = first_day(&planned.steps, StepKind::FillContainer);
-        let months = months_between(filled, first_day(&planned.steps, StepKind::PlantBed)).round();
+        let bedded = first_day(&planned.steps, StepKind::PlantBed);
+        refuse_long_storage(case, (filled, bedded), rains.onset)?;
+        let months = months_between(filled, bedded).round();
         let months = months.max(a.survival_months);
 
         let mut amounts = Amounts(Vec::with_capacity(32));
@@ -144,6 +147,20 @@ impl Planner {
             kind: case.kind,
         })
     }
+}
+
+/// Roots that would lie in sand for most of a year: the harvest is a slip of the pen, or nothing is to be stored.
+fn refuse_long_storage(
+    case: &Case,
+    (filled, bed): (NaiveDate, NaiveDate),
+    rains: NaiveDate,
+) -> Result<(), Refusal> {
+    let days = u32::try_from((bed - filled).num_days()).unwrap_or(0);
+    let most_days = case.assumptions.storage_most_days;
+    if f64::from(days) <= most_days {
+        return Ok(());
+    }
+    Err(Refusal::StoredTooLong { days, most_days, harvest: case.harvest, bed, rains })
 }
 
 /// The last day of the harvest: in a zone nobody digs on the same day.

@@ -19,6 +19,11 @@ pub enum Sizing {
 /// The mean length of a month.
 const DAYS_A_MONTH: f64 = 365.25 / 12.0;
 
+/// Days in so many months.
+pub(super) fn days_in(months: f64) -> f64 {
+    months * DAYS_A_MONTH
+}
+
 /// Months between two days.
 pub fn months_between(from: NaiveDate, to: NaiveDate) -> f64 {
     (to - from).num_days().max(0) as f64 / DAYS_A_MONTH
@@ -127,6 +132,11 @@ pub fn at_least(n: u32, k: u32, alpha: f64, beta: f64) -> f64 {
         sum += chance.exp();
     }
     sum.min(1.0)
+}
+
+/// Plants that give `roots` where none is found sick.
+pub fn plants_without_spare(roots: u32, assumptions: &Assumptions) -> u32 {
+    whole_up(f64::from(roots) / assumptions.roots_per_plant)
 }
 
 /// Plants to mark for `roots`: some are found sick later and give none.

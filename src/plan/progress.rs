@@ -3,7 +3,7 @@
 use chrono::NaiveDate;
 
 use super::defaults::Assumptions;
-use super::multiply::{months_between, surviving};
+use super::multiply::{days_in, months_between, surviving};
 use super::remarks::Remark;
 use super::units::whole_down;
 
@@ -53,6 +53,11 @@ fn left(share: f64, from: NaiveDate, to: NaiveDate, assumptions: &Assumptions) -
     surviving(share, months_between(from, to), assumptions)
 }
 
+/// The share that survives from the filling to a day. Most losses come early: the first weeks count as a whole month.
+fn left_since_filling(share: f64, filled: NaiveDate, to: NaiveDate, assumptions: &Assumptions) -> f64 {
+    surviving(share, months_between(filled, to).max(assumptions.early_loss_months), assumptions)
+}
+
 /// Judges the checks of a store that was filled with `stored` roots on
 /// `filled`, and looks ahead to the bed. `None` where nothing was checked yet.
 ///
@@ -70,9 +75,15 @@ pub fn assess(
     let stored = first.thrown_away.map_or(stored, |thrown| first.healthy + thrown);
     let mut remarks = Vec::new();
     let mut judged = Vec::new();
-    let (mut before, mut roots) = (filled, stored);
+    let (mut before, mut roots) = (None, stored);
     for check in checks {
-        let after = |share: f64| whole_down(f64::from(roots) * left(share, before, check.date, assumptions));
+        let after = |share: f64| {
+            let left = match before {
+                Some(before) => left(share, before, check.date, assumptions),
+                None => left_since_filling(share, filled, check.date, assumptions),
+            };
+            whole_down(f64::from(roots) * left)
+        };
         let (expected, worst) = (after(assumptions.survival_share), after(assumptions.survival_low));
         let fast_loss = check.healthy < worst;
         if fast_loss {
@@ -80,12 +91,13 @@ pub fn assess(
             remarks.push(Remark::FastLoss { day, healthy, roots, expected, worst });
         }
         judged.push(Judged { date: check.date, healthy: check.healthy, expected, fast_loss });
-        (before, roots) = (check.date, check.healthy);
+        (before, roots) = (Some(check.date), check.healthy);
     }
     let so_far = if stored > 0 { f64::from(last.healthy) / f64::from(stored) } else { 0.0 };
-    let usual_so_far = left(assumptions.survival_share, filled, last.date, assumptions);
+    let usual_so_far = left_since_filling(assumptions.survival_share, filled, last.date, assumptions);
     let usual_ahead = left(assumptions.survival_share, last.date, bed, assumptions);
     let days_so_far = (last.date - filled).num_days().max(1) as f64;
+    let days_so_far = days_so_far.max(days_in(assumptions.early_loss_months));
     let days_ahead = (bed - last.date).num_days().max(0) as f64;
     // Of few roots one more or less is chance: as many as whole roots can be expected is as usual.
     let as_usual = last.healthy >= whole_down(f64::from(stored) * usual_so_far);

@@ -268,6 +268,8 @@ coded! {
             plants: u32,
             /// Roots fit to store that a plant gives.
             per_plant: f64,
+            /// Plants of 100 that are found sick later and given up.
+            sick: f64,
         },
         /// As many as the bed has room for.
         RootsOfBed = "why-roots-of-bed" {
@@ -331,6 +333,12 @@ coded! {
         PlantsToMark = "why-plants-to-mark" {
             /// Roots fit to store that a plant gives.
             per_plant: f64,
+            /// Roots to store.
+            roots: u32,
+            /// Plants that give them where none is given up.
+            without_spare: u32,
+            /// Plants marked beyond those.
+            spare: u32,
             /// Marked plants of 100 that are found sick and given up.
             sick: f64,
         },

@@ -267,6 +267,19 @@ coded! {
     pub enum Refusal {
         /// No year of the rainfall record has an onset by the chosen rule.
         NoOnset = "refusal-no-onset",
+        /// The roots would have to lie in sand for longer than any are known to.
+        StoredTooLong = "refusal-stored-too-long" {
+            /// Days from the filling to the bed.
+            days: u32,
+            /// Days in sand that are the most.
+            most_days: f64,
+            /// The day the old field is dug.
+            harvest: NaiveDate,
+            /// The day the first roots go to the bed.
+            bed: NaiveDate,
+            /// The day the rains are expected.
+            rains: NaiveDate,
+        },
         /// No root fits into any container.
         NoRootFits = "refusal-no-root-fits" {
             /// Sand above the highest layer, centimetres.
@@ -288,6 +301,7 @@ impl Refusal {
     pub fn field(&self) -> &'static str {
         match self {
             Refusal::NoOnset => "season",
+            Refusal::StoredTooLong { .. } => "harvest",
             Refusal::NoRootFits { .. } => "container",
         }
     }

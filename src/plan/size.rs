@@ -155,10 +155,17 @@ impl Sized {
         let at_hand = case.at_hand.and_then(|at_hand| at_hand.plants);
         let needed = multiply::plants_for(roots, a);
         self.plants = at_hand.map_or(needed, |plants| needed.min(plants));
+        let without_spare = self.plants.min(multiply::plants_without_spare(roots, a));
         amounts.add(
             Quantity::PlantsToMark,
             self.plants,
-            AmountReason::PlantsToMark { per_plant: a.roots_per_plant, sick: of_100(a.sick_share) },
+            AmountReason::PlantsToMark {
+                per_plant: a.roots_per_plant,
+                roots,
+                without_spare,
+                spare: self.plants - without_spare,
+                sick: of_100(a.sick_share),
+            },
         );
         if let (Kind::Group { members }, true) = (case.kind, case.farms.is_empty()) {
             amounts.add(
@@ -209,7 +216,11 @@ impl Limit {
         let plants = at_hand.plants.map(|plants| Limit {
             roots: multiply::roots_from(plants, a),
             what: "plants",
-            why: AmountReason::RootsOfPlants { plants, per_plant: a.roots_per_plant },
+            why: AmountReason::RootsOfPlants {
+                plants,
+                per_plant: a.roots_per_plant,
+                sick: of_100(a.sick_share),
+            },
         });
         let bed = at_hand.bed.map(|bed| Limit {
             roots: whole_down(bed.0 / a.bed_area_per_root_m2),

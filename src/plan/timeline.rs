@@ -41,10 +41,24 @@ coded! {
             /// Days before the harvest, at most.
             most_days: f64,
         },
+        /// Nobody has done it in its days.
+        BeforeHarvestLate = "why-before-harvest-late" {
+            /// Days before the harvest; 0 on its day.
+            days: f64,
+        },
         /// As the case says.
         Harvest = "why-harvest",
         /// Before the roots dry out.
         FillContainer = "why-fill-container",
+        /// Most losses come early.
+        EarlyCheck = "why-early-check" {
+            /// Days since the containers were filled, at least.
+            least_days: f64,
+            /// Days since the containers were filled, at most.
+            most_days: f64,
+            /// The day they were filled.
+            filled: NaiveDate,
+        },
         /// Some months after filling.
         MonthlyCheck = "why-monthly-check" {
             /// Months since the containers were filled.
@@ -54,6 +68,11 @@ coded! {
         },
         /// One check stands for all that are overdue.
         OverdueCheck = "why-overdue-check",
+        /// Not sooner after the one before.
+        CheckAgain = "why-check-again" {
+            /// Days since that check.
+            days: f64,
+        },
         /// Before the roots go in.
         PrepareBed = "why-prepare-bed" {
             /// Days before the roots go to the bed.
@@ -190,9 +209,6 @@ pub fn lay_out(inputs: &SeasonInputs, assumptions: &Assumptions) -> Timeline {
     let mut remarks = Vec::new();
     let mut steps = Vec::with_capacity(20);
     let mut step = |kind, when, why: DateReason| steps.push(Step { kind, when, why });
-    let spread = |day: NaiveDate| {
-        DateSpan::new(day, if inputs.spread { shift(day, a.zone_span_days - 1.0) } else { day })
-    };
 
     let harvest = inputs.no_earlier(StepKind::Harvest, inputs.harvest);
     // In a zone the first farms begin early and the last ones late.
@@ -220,50 +236,20 @@ pub fn lay_out(inputs: &SeasonInputs, assumptions: &Assumptions) -> Timeline {
     let cut_from = inputs.open(StepKind::CutForPlanting).map_or(cut_from, |today| cut_from.max(today));
     let cut = DateSpan::new(cut_from, shift(late.max(cut_from), a.planting_window_days));
 
-    step(
-        StepKind::MarkPlants,
-        before_harvest(
-            StepKind::MarkPlants,
-            a.mark_days_before_harvest,
-            a.mark_days_before_harvest - a.mark_within_days,
-        ),
-        DateReason::MarkPlants { days: a.mark_days_before_harvest, harvest: harvest.from },
-    );
+    let of_last = on_the_plants(inputs, harvest.to, a);
+    for (first, last) in on_the_plants(inputs, harvest.from, a).into_iter().zip(of_last) {
+        step(first.kind, DateSpan::new(first.when.from, last.when.to), first.why);
+    }
     step(
         StepKind::GatherSand,
         before_harvest(StepKind::GatherSand, a.gather_sand_days_before_harvest, 1.0),
         DateReason::GatherSand,
     );
-    step(
-        StepKind::CheckPlants,
-        before_harvest(
-            StepKind::CheckPlants,
-            a.check_days_before_harvest_first,
-            a.check_days_before_harvest_last,
-        ),
-        DateReason::CheckPlants {
-            least_days: a.check_days_before_harvest_last,
-            most_days: a.check_days_before_harvest_first,
-        },
-    );
-    step(
-        StepKind::CutVines,
-        before_harvest(
-            StepKind::CutVines,
-            a.cut_vines_days_before_harvest_first,
-            a.cut_vines_days_before_harvest_last,
-        ),
-        DateReason::CutVines {
-            least_days: a.cut_vines_days_before_harvest_last,
-            most_days: a.cut_vines_days_before_harvest_first,
-        },
-    );
     step(StepKind::Harvest, harvest, DateReason::Harvest);
     step(StepKind::FillContainer, fill, DateReason::FillContainer);
 
-    for (date, months) in checks(inputs, fill.from, bed_from, a) {
-        let after = |months| DateReason::MonthlyCheck { months, filled: fill.from };
-        step(StepKind::MonthlyCheck, spread(date), months.map_or(DateReason::OverdueCheck, after));
+    for (when, why) in checks(inputs, fill.from, bed_from, a) {
+        step(StepKind::MonthlyCheck, when, why);
     }
 
     let prepare = inputs.no_earlier(
@@ -276,9 +262,10 @@ pub fn lay_out(inputs: &SeasonInputs, assumptions: &Assumptions) -> Timeline {
         DateReason::PrepareBed { days: a.prepare_bed_days },
     );
     let last_check = inputs.open(StepKind::LastCheck).map_or(bed_usual.min(bed_from), |_| bed_from);
+    let last_checked = shift(last_check, if inputs.spread { a.zone_span_days - 1.0 } else { 0.0 });
     step(
         StepKind::LastCheck,
-        DateSpan::new(last_check, spread(last_check).to.min(bed_to).max(last_check)),
+        DateSpan::new(last_check, last_checked.min(bed_to).max(last_check)),
         DateReason::LastCheck,
     );
     step(
@@ -327,31 +314,104 @@ pub fn lay_out(inputs: &SeasonInputs, assumptions: &Assumptions) -> Timeline {
     Timeline { steps, remarks }
 }
 
-/// The days of the monthly checks, each with the months since filling; without months
-/// the one check that stands for all that are overdue.
+/// The steps on the plants of the old field, on a farm that digs on `day`: each ends before the next begins.
+///
+/// Cut leaves cannot be looked at, and plants that were cut too late wound easily. Where the usual days cross, the
+/// earlier step goes first. Late work loses days of its windows, and only where a step is left no day of its own it
+/// shares that of the one before.
+fn on_the_plants(inputs: &SeasonInputs, day: NaiveDate, assumptions: &Assumptions) -> Vec<Step> {
+    let a = assumptions;
+    let usual = [
+        (StepKind::MarkPlants, a.mark_days_before_harvest, a.mark_days_before_harvest - a.mark_within_days),
+        (StepKind::CheckPlants, a.check_days_before_harvest_first, a.check_days_before_harvest_last),
+        (StepKind::CutVines, a.cut_vines_days_before_harvest_first, a.cut_vines_days_before_harvest_last),
+    ];
+    // From the harvest back: the days before it from which on the next step has its own.
+    let mut taken = 0.0;
+    let mut steps: Vec<(StepKind, f64, f64)> = Vec::with_capacity(usual.len());
+    for (kind, most, least) in usual.into_iter().rev() {
+        let least = least.round().max(taken + 1.0);
+        let most = most.round().max(least);
+        taken = most;
+        steps.insert(0, (kind, most, least));
+    }
+    // And from today on: a step that is not done waits for the one before.
+    let mut free = NaiveDate::MIN;
+    let mut following = steps.len() as f64;
+    let mut laid_out = Vec::with_capacity(steps.len());
+    for (kind, most_days, least_days) in steps {
+        let usual = DateSpan::new(shift(day, -most_days), shift(day, -least_days));
+        let from = match inputs.open(kind) {
+            // As late as leaves a day for each of those that follow.
+            Some(today) => usual.from.max(free).min(shift(day, -following)).max(today),
+            None => usual.from,
+        };
+        let when = DateSpan::new(from, usual.to.max(from));
+        let why = match kind {
+            _ if from > usual.to => {
+                DateReason::BeforeHarvestLate { days: (day - from).num_days().max(0) as f64 }
+            }
+            StepKind::MarkPlants => DateReason::MarkPlants { days: most_days, harvest: day },
+            StepKind::CheckPlants => DateReason::CheckPlants { least_days, most_days },
+            _ => DateReason::CutVines { least_days, most_days },
+        };
+        free = shift(when.to, 1.0);
+        following -= 1.0;
+        laid_out.push(Step { kind, when, why });
+    }
+    laid_out
+}
+
+/// The checks of a store: an early one, then one every so many months; one that stands for all that are overdue.
 fn checks(
     inputs: &SeasonInputs,
     filled: NaiveDate,
     bed: NaiveDate,
     assumptions: &Assumptions,
-) -> Vec<(NaiveDate, Option<u32>)> {
-    let every = assumptions.check_every_months.round().max(1.0) as u32;
-    let worth_it = |date: NaiveDate| (bed - date).num_days() as f64 >= assumptions.least_days_between_checks;
-    let mut days: Vec<_> = (1..=24)
-        .map_while(|times| {
-            let months = times * every;
-            let date = filled.checked_add_months(Months::new(months)).filter(|date| worth_it(*date))?;
-            Some((date, Some(months)))
-        })
-        .collect();
+) -> Vec<(DateSpan, DateReason)> {
+    let a = assumptions;
+    // In a zone the last farms fill, and check, so much later than the first.
+    let spread = (inputs.harvest.to - inputs.harvest.from).num_days() as f64;
+    let every = a.check_every_months.round().max(1.0) as u32;
+    // A check so close to the next work only disturbs the roots.
+    let before = |work: NaiveDate| shift(work, -a.least_days_between_checks);
+    let monthly = (1..=24).map_while(|times| {
+        let months = times * every;
+        let date = filled.checked_add_months(Months::new(months)).filter(|date| *date <= before(bed))?;
+        Some((DateSpan::day(date), DateReason::MonthlyCheck { months, filled }))
+    });
+    let mut checks: Vec<(DateSpan, DateReason)> = monthly.collect();
+    let next = checks.first().map_or(bed, |(when, _)| when.from);
+    let (least_days, most_days) = (a.early_check_days_first, a.early_check_days_last);
+    let (from, to) = (shift(filled, least_days), shift(filled, most_days).min(before(next)));
+    if from <= to {
+        let why = DateReason::EarlyCheck { least_days, most_days: (to - filled).num_days() as f64, filled };
+        checks.insert(0, (DateSpan::new(from, to), why));
+    }
+    let spread_out = |from, to| DateSpan::new(from, shift(to, spread).min(before(bed)).max(from));
+    for (when, _) in &mut checks {
+        *when = spread_out(when.from, when.to);
+    }
     if let Some(today) = inputs.open(StepKind::MonthlyCheck) {
-        let planned = days.len();
-        days.retain(|(date, _)| *date >= today);
-        if days.len() < planned && worth_it(today) {
-            days.insert(0, (today, None));
+        let planned = checks.len();
+        checks.retain(|(when, _)| when.to >= today);
+        for (when, _) in &mut checks {
+            when.from = when.from.max(today);
+        }
+        if checks.len() < planned && today <= before(bed) {
+            let again = shift(today, a.least_days_between_checks);
+            if checks.first().is_some_and(|(when, _)| when.from < again) {
+                checks.remove(0);
+                checks.retain(|(when, _)| before(when.from) >= again);
+                if again <= before(bed) {
+                    let why = DateReason::CheckAgain { days: a.least_days_between_checks };
+                    checks.insert(0, (spread_out(again, again), why));
+                }
+            }
+            checks.insert(0, (spread_out(today, today), DateReason::OverdueCheck));
         }
     }
-    days
+    checks
 }
 
 /// The step before one in the usual order.

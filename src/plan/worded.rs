@@ -143,4 +143,14 @@ macro_rules! from_units {
     )*};
 }
 
-from_units!(Metres, Centimetres, SquareMetres, Litres, Kilograms, Millimetres, Celsius);
+/// Nobody measures a field more closely than in tenths, whatever the unit it was measured in.
+impl From<SquareMetres> for Value {
+    fn from(area: SquareMetres) -> Value {
+        Value::from(if area.0 < SMALLEST_FIELD { area.0 } else { (area.0 * 10.0).round() / 10.0 })
+    }
+}
+
+/// A smaller area is a bed's, which is computed.
+const SMALLEST_FIELD: f64 = 100.0;
+
+from_units!(Metres, Centimetres, Litres, Kilograms, Millimetres, Celsius);

@@ -244,6 +244,35 @@ fn wrong_input_is_code_2_and_leaves_nothing_behind() {
     }
 }
 
+/// A year too late: 285 days in sand, as counted in `plan_dates`. The harvest is named, whether a stated day or a
+/// record tells the rains; the record's early onset of 16 October puts the bed on 21 August, 245 days on.
+#[test]
+fn a_harvest_far_from_the_rains_is_refused_with_its_line() {
+    let project = Project::new();
+    let record = std::fs::read_to_string(example("rain-eastern-lowlands.csv")).unwrap();
+    project.write("rain-eastern-lowlands.csv", record);
+    for (name, harvest, line, days) in
+        [("farm.toml", "harvest = 2027-05-24", 4, 285), ("zone.toml", "harvest = 2027-06-10", 6, 245)]
+    {
+        let text = std::fs::read_to_string(example(name)).unwrap();
+        assert!(text.contains(harvest));
+        let case = project.write(name, text.replace(harvest, "harvest = 2027-12-20"));
+        for arguments in [
+            &["plan", &case][..],
+            &["plan", &case, "--json"],
+            &["sheet", &case, "--language", "sw", "--out", "x.pdf"],
+            &["speak", &case, "--language", "en", "--for", "radio", "--out", "x"],
+        ] {
+            let told = project.kabla(arguments).ended(2).err;
+            let finding = format!("{name}:{line}: harvest: The roots would lie {days} days in sand");
+            assert!(told.contains(&finding), "{arguments:?}: {told}");
+            assert!(told.contains("hint: Is the date of the harvest right"), "{told}");
+            assert!(told.contains("keep vines growing in a small watered plot"), "{told}");
+        }
+    }
+    assert_eq!(project.files(), ["farm.toml", "rain-eastern-lowlands.csv", "zone.toml"]);
+}
+
 #[test]
 fn folders_that_cannot_be_written_are_said() {
     let project = Project::new();
@@ -364,7 +393,7 @@ fn plans_in_the_terminal_speak_each_language() {
             band.chars().position(|c| c == sign).unwrap() as i64
         };
         let (harvest, rains, food) = (at('H'), at('R'), at('F'));
-        assert_eq!(band.matches('+').count(), 3, "{tag}: a check each month in {band}");
+        assert_eq!(band.matches('+').count(), 4, "{tag}: an early check and one each month in {band}");
         assert!(band.chars().count() <= 80, "{band}");
         // Days to scale: 185 from the harvest on 24 May to the rains on 25 November, 90 from there to the first roots.
         assert_eq!(plan["rains"], "2027-11-25");

@@ -24,6 +24,7 @@ mod pack_numbers;
 mod paper;
 mod pictures;
 mod plan;
+mod plan_dates;
 mod plan_enough;
 mod plan_json;
 mod plan_late;

@@ -202,7 +202,7 @@ fn ridges_are_drawn_with_plants_to_measure_between() {
 #[test]
 fn drawings_have_no_lines_without_length() {
     let text = include_str!("../../examples/farm.toml")
-        .replace("harvest = 2027-05-24", "harvest = 2027-08-05")
+        .replace("harvest = 2027-05-24", "harvest = 2027-09-01")
         .replace("length_m = 30\nwidth_m = 15", "area_m2 = 10");
     let text = format!("{text}\n[assumptions]\nroot_length_mm = 61\nroot_diameter_mm = 61\n");
     let case = kabla::case::read("farm.toml", &text, &|_| unreachable!()).unwrap().0;

@@ -193,7 +193,7 @@ fn amounts_stand_in_order() {
     assert!(place("cuttings_needed") < place("roots_to_store") && place("roots_to_store") < place("sand_l"));
 }
 
-/// A case without a plan is refused in words, with the file and the field.
+/// A case without a plan is refused in words, with the file, the line and the field.
 #[test]
 fn a_refusal_names_the_file_and_the_field() {
     let project = Project::new();
@@ -202,7 +202,8 @@ fn a_refusal_names_the_file_and_the_field() {
     let small = "[[container]]\nshape = \"box\"\nlength_cm = 10\nwidth_cm = 10\ndepth_cm = 12\n";
     let path = project.write("case.toml", format!("{before}{small}"));
     let said = plan_json(Path::new(&path), Overrides::default()).unwrap_err().to_string();
-    assert!(said.contains("case.toml: container: No root fits."), "{said}");
+    let line = before.lines().count() + 1;
+    assert!(said.contains(&format!("case.toml:{line}: container: No root fits.")), "{said}");
     assert!(said.contains("hint: Use a deeper or wider container."), "{said}");
 }
 

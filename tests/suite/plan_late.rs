@@ -5,7 +5,7 @@ use kabla::plan::season::{MonthDay, Rains, RainsReason};
 use kabla::plan::{Case, Place, Plan, Quantity, Remark, StepKind, make};
 use proptest::prelude::*;
 
-use crate::plan::{amount, date, farm};
+use crate::plan::{amount, date, farm, stored_for_any_time};
 
 fn on(today: &str, done: Option<StepKind>) -> Plan {
     make(&Case { today: Some(date(today)), done, ..farm(450.0) }).unwrap()
@@ -113,7 +113,11 @@ fn years_end_and_leap_days() {
     assert_eq!(first_day(&plan, StepKind::PlantBed), "2028-01-04", "56 days back from 29 February");
     let checks: Vec<_> =
         plan.steps_of(StepKind::MonthlyCheck).map(|step| step.when.from.to_string()).collect();
-    assert_eq!(checks, ["2027-11-30"], "October has 31 days, November 30; 31 December is too near the bed");
+    assert_eq!(
+        checks,
+        ["2027-11-10", "2027-11-30"],
+        "10 days on, the early check; October has 31 days, November 30; 31 December is too near the bed"
+    );
     let other_year = make(&Case { harvest: date("2026-10-31"), ..case }).unwrap();
     assert_eq!(other_year.rains, date("2027-02-28"), "no leap year: the last day of February");
 }
@@ -141,8 +145,9 @@ proptest! {
         let harvest = date("2027-05-24");
         let today = date("2027-04-01") + chrono::Days::new(late);
         let rains = Rains::On(harvest + chrono::Days::new(rains));
-        let planned = make(&Case { rains: rains.clone(), ..farm(450.0) }).unwrap();
-        let case = Case { today: Some(today), done: Some(done), rains, ..farm(450.0) };
+        let case = stored_for_any_time(farm(450.0));
+        let planned = make(&Case { rains: rains.clone(), ..case.clone() }).unwrap();
+        let case = Case { today: Some(today), done: Some(done), rains, ..case };
         let plan = make(&case).unwrap();
         let begins = |topic| plan.steps_of(topic).map(|step| step.when.from).min();
         for pair in [

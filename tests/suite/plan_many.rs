@@ -32,17 +32,18 @@ fn farms_that_differ_keep_their_own_spacing() {
     assert_eq!(layout(&case), kabla::guidance::Value::Name("own"));
 }
 
-/// By hand: 300, 150 and 90 m² take 1,000 + 500 + 300 = 1,800 cuttings, 1,800 / 37.5 = 48 roots, 30 plants;
+/// By hand: 300, 150 and 90 m² take 1,000 + 500 + 300 = 1,800 cuttings, 1,800 / 37.5 = 48 roots,
+/// 48 / (1.6 × 0.9) = 33.3 plants, so 34;
 /// 48 roots by thirds of 10 : 5 : 3 are 26.7, 13.3 and 8.
 #[test]
 fn a_group_sums_its_farms() {
     let plan = make(&group(vec![member("one", 300.0), member("two", 150.0), member("three", 90.0)])).unwrap();
     assert_eq!(amount(&plan, Quantity::CuttingsNeeded), 1800.0);
     assert_eq!(amount(&plan, Quantity::RootsToStore), 48.0);
-    assert_eq!(amount(&plan, Quantity::PlantsToMark), 30.0);
+    assert_eq!(amount(&plan, Quantity::PlantsToMark), 34.0);
     let shares: Vec<_> = plan.farms.iter().map(|farm| (farm.cuttings, farm.roots)).collect();
     assert_eq!(shares, [(1000, 27), (500, 13), (300, 8)]);
-    assert_eq!(plan.farms.iter().map(|farm| farm.plants).sum::<u32>(), 30);
+    assert_eq!(plan.farms.iter().map(|farm| farm.plants).sum::<u32>(), 34);
     assert_eq!(plan.bed.area.0, 48.0 * 0.375, "one bed for all");
     assert_eq!(plan.amounts.get(Quantity::PlantsPerMember), None, "each farm has its own share");
 }
@@ -79,14 +80,15 @@ fn zone() -> Case {
     }
 }
 
-/// By hand for 450 m²: 1,500 cuttings, 40 roots, 25 plants, 15 m²; for 100 m² 334, 8.9, 5.6 and 3.4 (9 × 0.375).
+/// By hand for 450 m²: 1,500 cuttings, 40 roots, 40 / 1.44 = 27.8 plants, 15 m²; for 100 m² 334, 8.9, 9 / 1.44 = 6.25
+/// and 3.4 (9 × 0.375).
 #[test]
 fn a_zone_has_a_table_by_field_size() {
     let plan = make(&zone()).unwrap();
     assert_eq!(amount(&plan, Quantity::RootsToStore), 40.0);
     let rows: Vec<_> =
         plan.by_field.iter().map(|row| (row.cuttings, row.roots, row.plants, row.bed.0)).collect();
-    assert_eq!(rows, [(334, 9, 6, 3.4), (1500, 40, 25, 15.0)]);
+    assert_eq!(rows, [(334, 9, 7, 3.4), (1500, 40, 28, 15.0)]);
     assert_eq!(f64::from(plan.by_field[1].jerrycans_per_day), amount(&plan, Quantity::JerrycansPerDay));
     let first = make(&Case { sizing: Sizing::FirstPlanting, ..zone() }).unwrap();
     assert_eq!(first.by_field[1].roots, 57);

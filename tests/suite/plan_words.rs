@@ -125,7 +125,8 @@ fn cases() -> Vec<Case> {
         },
         Case { rains: Rains::Usual(MonthDay::new(11, 25).unwrap()), ..farm(450.0) },
         Case { rains: Rains::On(date("2027-06-10")), ..farm(450.0) },
-        Case { harvest: date("2027-01-31"), ..farm(450.0) },
+        Case { harvest: date("2027-03-31"), ..farm(450.0) },
+        Case { harvest: date("2026-12-20"), ..farm(450.0) },
         Case { rains_began: Some(date("2027-09-10")), ..farm(450.0) },
         Case { store_checks: vec![check("2027-06-24", 34, None)], ..farm(450.0) },
         Case {
@@ -135,7 +136,8 @@ fn cases() -> Vec<Case> {
         Case { variety: Variety { maturity: Some(Maturity::Late), carotene_ug: None }, ..farm(450.0) },
         Case { containers: vec![round(10.0, 12.0, None)], ..farm(450.0) },
         today("2028-06-01", None),
-        today("2027-08-01", Some(StepKind::FillContainer)),
+        today("2027-05-22", Some(StepKind::MarkPlants)),
+        today("2027-06-15", Some(StepKind::FillContainer)),
         today("2027-11-08", Some(StepKind::LastCheck)),
     ];
     all.extend(examples().into_iter().map(|(_, case)| case));
