@@ -2,8 +2,8 @@
 
 use chrono::NaiveDate;
 
-use super::daily::DateLayout;
 use super::given::{Open, open_named, required};
+use super::headings::DateLayout;
 use super::records::read_rain;
 use crate::finding::{Code, Finding};
 use crate::plan::season::{
