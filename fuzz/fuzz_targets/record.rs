@@ -4,7 +4,8 @@
 use kabla::case::{DateLayout, read_rain};
 use kabla::finding::Finding;
 use kabla::plan::season::{
-    Chances, EndRule, MonthDay, ObservedRains, OnsetRule, Outlook, Season, SeasonRule, Window, wet_seasons,
+    Between, Chances, EndRule, MonthDay, ObservedRains, OnsetRule, Outlook, Season, SeasonRule, Window, end_search_from,
+    wet_seasons,
 };
 use libfuzzer_sys::fuzz_target;
 
@@ -24,6 +25,7 @@ fuzz_target!(|data: &[u8]| {
     assert!(record.span().is_some(), "no day was read, and nothing says so");
     // A case's chances add up to 100; any three with some weight will do here.
     let chances = [early, usual, late].map(|chance| f64::from(*chance) + 1.0);
+    let _ = end_search_from(&record, &window);
     for wet in wet_seasons(&record) {
         assert!(wet.mm.is_finite() && wet.mm >= 0.0, "{wet:?}");
     }
@@ -67,20 +69,29 @@ fn is_share(share: f64) -> bool {
 
 fn check_season(season: &Season) {
     assert!(!(season.onset_unknown && season.onset.is_some()), "{season:?}");
-    assert!(season.onset.is_some() || season.end.is_none(), "{season:?}");
+    assert_eq!(season.onset_unknown, season.onset_between.is_some(), "{season:?}");
+    assert!(season.onset.is_some() || season.onset_unknown || season.end.is_none(), "{season:?}");
     assert!(season.onset.zip(season.end).is_none_or(|(onset, end)| onset < end), "{season:?}");
-    assert_eq!(season.length_days.is_some(), season.end.is_some(), "{season:?}");
+    assert!(season.length_days.is_none() || season.end.is_some() && season.onset.is_some(), "{season:?}");
     let spell = season.longest_dry_spell_days.zip(season.length_days);
     assert!(spell.is_none_or(|(spell, length)| i64::from(spell) < length), "{season:?}");
+    assert!(season.onset_between.is_none_or(is_ordered), "{season:?}");
+    assert!(season.end_between.is_none_or(is_ordered), "{season:?}");
+    assert!(season.length_days_between.is_none_or(is_ordered), "{season:?}");
+    assert!(season.longest_dry_spell_days_between.is_none_or(is_ordered), "{season:?}");
     assert!(season.false_starts.is_sorted(), "{season:?}");
-    assert!(
-        season.false_starts.iter().all(|day| season.onset.is_none_or(|onset| *day < onset)),
-        "{season:?}"
-    );
+    let earliest = season.onset.or(season.onset_between.map(|open| open.from));
+    assert!(season.false_starts.iter().all(|day| earliest.is_none_or(|onset| *day < onset)), "{season:?}");
+}
+
+fn is_ordered<T: PartialOrd>(open: Between<T>) -> bool {
+    open.to.is_none_or(|to| open.from < to)
 }
 
 fn check_outlook(outlook: &Outlook) {
     assert_eq!(outlook.p20.is_some(), outlook.p80.is_some(), "{outlook:?}");
     assert!(outlook.none_share.is_none_or(is_share), "{outlook:?}");
     assert!(outlook.trend_days_per_decade.is_none_or(f64::is_finite), "{outlook:?}");
+    let ordered = |open: Between<f64>| open.to.is_none_or(|to| open.from <= to);
+    assert!(outlook.trend_between.is_none_or(ordered), "{outlook:?}");
 }

@@ -485,6 +485,7 @@ guide-ask = Ask
 ## Plans on the terminal and in JSON. A pack may still lack what stands from here on: plans are then told in English.
 
 plan-rains = Rains expected on { DAY($rains) }
+plan-rains-observed = Rains may begin from { DAY($early) }; usually about { DAY($usual) }; in most years by { DAY($late) }
 plan-rains-begun = Rains since { DAY($rains) }
 plan-column-when = WHEN
 plan-column-weeks = WEEKS TO RAINS
@@ -588,14 +589,19 @@ onset-total = the first day with { $total_mm } mm of rain in { $days } { $days -
    *[other] {" "}and no dry spell over { $dry_spell } days in the { $look_ahead } days after it
  }
 onset-dekad = the first dekad with { $total_mm } mm of rain and { $next_two_mm } mm over the next two
-why-rains-begun = they were expected on { DAY($expected) }
+years-without-onset = { $none ->
+    [0] In none of { $judged } years did they fail to begin.
+    [one] In one of { $judged } years they never began.
+   *[other] In { $none } of { $judged } years they never began.
+ }
+why-rains-begun = the plan counted on { DAY($expected) }
 why-rains-usual = the rains usually begin on { BRIEF($day) }; the first such day after the harvest counts
 why-rains-named = the date named in the case
-why-rains-observed = by then the rains had begun in { $percent } % of { $years } years with an onset. That is { onset-total }, looked for from { BRIEF($from) } to { BRIEF($until) }.{ $outlook ->
+why-rains-observed = the rains had begun by these days in { $early_percent }, { $usual_percent } and { $late_percent } % of { $years } years with an onset. { years-without-onset } The dates are counted from { DAY($timed) } ({ $percent } %). The onset is { onset-total }, looked for from { BRIEF($from) } to { BRIEF($until) }.{ $outlook ->
     [yes] {" "}The years are weighed by the seasonal outlook.
    *[no] {""}
  }
-why-rains-observed-dekads = by then the rains had begun in { $percent } % of { $years } years with an onset. That is { onset-dekad }, looked for from { BRIEF($from) } to { BRIEF($until) }.{ $outlook ->
+why-rains-observed-dekads = the rains had begun by these days in { $early_percent }, { $usual_percent } and { $late_percent } % of { $years } years with an onset. { years-without-onset } The dates are counted from { DAY($timed) } ({ $percent } %). The onset is { onset-dekad }, looked for from { BRIEF($from) } to { BRIEF($until) }.{ $outlook ->
     [yes] {" "}The years are weighed by the seasonal outlook.
    *[no] {""}
  }
@@ -622,8 +628,8 @@ why-check-again = { $days } { $days ->
  } after the check that was overdue: sooner, it would only disturb the roots
 why-prepare-bed = in the { $days } days before the roots go in
 why-last-check = on the day the first roots go to the bed
-why-plant-bed = counted back from { DAY($rains) }, when the rains are expected: vines take { $least_weeks } to { $most_weeks } weeks to grow long enough
-why-plant-bed-late = as soon as it can be; counted back from { DAY($rains) }, when the rains are expected, it was due on { DAY($due) }
+why-plant-bed = counted back from { DAY($rains) }, when the rains may begin: vines take { $least_weeks } to { $most_weeks } weeks to grow long enough
+why-plant-bed-late = as soon as it can be; counted back from { DAY($rains) }, when the rains may begin, it was due on { DAY($due) }
 why-water-bed = from planting the bed until rain keeps it moist
 why-cut-as-rains-came = the rains have come, on { DAY($began) }
 why-cut-when-rains-come = when the rains have come, from about { DAY($rains) }
@@ -775,7 +781,7 @@ remark-never-so-sure = No number of roots makes { $percent } % sure with so wide
     .do = Ask for less, or give a smaller survival_spread in [assumptions].
 remark-field-waits = Expect about { $cuttings } cuttings at the first cut, enough for { $area_m2 } m² of { $field_m2 } m². The rest of the field waits { $least_days } to { $most_days } days for each later cut.
     .do = To plant the whole field at the onset, store { $roots } roots (in the case: sizing = "first-planting").
-remark-rains-too-soon = The rains are expected on { DAY($rains) }, too soon after the harvest for storage. The roots go to the bed on { DAY($bed) }.
+remark-rains-too-soon = The rains may begin on { DAY($rains) }, too soon after the harvest for storage. The roots go to the bed on { DAY($bed) }.
     .do = Plant vines from the old field instead, or sprout the roots at once and plant late.
 remark-bed-late = The bed gives its first cuttings on about { DAY($cut) }, after { $came ->
     [yes] the rains came
@@ -804,7 +810,13 @@ remark-water-short = The bed's water cannot all come from { $source }. From { DA
     .do = Find a second source, mulch and shade the bed, or make a bed of about { $bed_m2 } m² and plant less field.
 remark-years-without-rains = In { $count } of { $judged } years the rains never began by this rule ({ $years }). The percentiles leave them out.
     .do = In such a year vines planted on the first rain may die: keep some roots or a watered bed back.
-remark-years-unknown = Missing days leave the onset unknown in { $years }.
+remark-years-unknown = In { $count ->
+    [one] one year
+   *[other] { $count } years
+ } missing days leave the onset open ({ $years }). The dates rest on the other years.{ $bounded ->
+    [yes] {" "}Whatever fell on those days, the early onset lies between { BRIEF($early_from) } and { BRIEF($early_to) }, the late one between { BRIEF($late_from) } and { BRIEF($late_to) }.
+   *[no] {""}
+ }
     .do = Complete the record, or be aware that these years are left out.
 refusal-no-onset = No year of the rainfall record has an onset by the chosen rule, so no date can be set.
     .do = Choose another rule or window, or give rains_begin.

@@ -43,7 +43,8 @@ pub use language::{SaidNumber, say};
 pub use outline::{Band, BandPart, Block, Line, Noticed, Outline, Table, outline};
 pub use output::write_files;
 pub use rains::{
-    Chances, DateLayout, EndRule, MonthDay, OnsetRule, PlantingDelay, Rains, RainsRequest, Window, rains,
+    Between, Chances, DateLayout, EndRule, MonthDay, OnsetRule, Outlook, PlantingDelay, Rains, RainsRequest,
+    Season, Slope, Window, rains,
 };
 pub use segment::{MusicFiles, Segment, SegmentRequest, SegmentTime, season, segment};
 pub use sheets::{BookletRequest, SheetFormat, SheetRequest, booklet, sheet};

@@ -9,6 +9,7 @@ use super::{Data, Error, Finding, Overrides, Plan, ReadCase, Severity, StepKind,
 use crate::guidance::shapes::{SeasonBand, Shapes};
 use crate::guidance::{Subject, tell};
 use crate::language::{Label, Pack, PlanLabel, WordingError};
+use crate::plan::season::OnsetOutlook;
 use crate::plan::store::{Filled, Shape};
 use crate::plan::{Amount, DateReason, DateSpan, Step, Value};
 
@@ -186,7 +187,17 @@ impl Words<'_> {
     fn rains(&self, began: bool) -> Worded<Line> {
         let label = if began { PlanLabel::RainsBegun } else { PlanLabel::Rains };
         Ok(Line {
-            label: self.label(label, &[("rains", Value::Date(self.plan.rains))])?,
+            label: match self.plan.onset_outlook {
+                None => self.label(label, &[("rains", Value::Date(self.plan.rains))])?,
+                Some(OnsetOutlook { days, .. }) => self.label(
+                    PlanLabel::RainsObserved,
+                    &[
+                        ("early", Value::Date(days.early)),
+                        ("usual", Value::Date(days.usual)),
+                        ("late", Value::Date(days.late)),
+                    ],
+                )?,
+            },
             text: self.pack.write_reason(&self.plan.rains_why)?,
         })
     }

@@ -38,6 +38,14 @@ struct PlanJson<'a> {
     #[serde(skip_serializing_if = "Option::is_none")]
     today: Option<NaiveDate>,
     rains: NaiveDate,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    rains_early: Option<NaiveDate>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    rains_usual: Option<NaiveDate>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    rains_late: Option<NaiveDate>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    rains_none_share: Option<f64>,
     rains_why: ReasonJson,
     steps: Vec<StepJson>,
     #[serde(skip_serializing_if = "Vec::is_empty")]
@@ -75,6 +83,10 @@ impl<'a> PlanJson<'a> {
             place: &plan.place,
             today: plan.today,
             rains: plan.rains,
+            rains_early: plan.onset_outlook.map(|outlook| outlook.days.early),
+            rains_usual: plan.onset_outlook.map(|outlook| outlook.days.usual),
+            rains_late: plan.onset_outlook.map(|outlook| outlook.days.late),
+            rains_none_share: plan.onset_outlook.map(|outlook| outlook.none_share),
             rains_why: ReasonJson::of(&plan.rains_why, english)?,
             steps: plan.steps.iter().map(|step| StepJson::of(step, english)).collect::<Result<_, _>>()?,
             overdue: plan

@@ -9,8 +9,9 @@ use super::{Code, Error, Finding, remarks};
 pub use crate::case::DateLayout;
 use crate::case::{found_in_words, read_rain};
 pub use crate::plan::season::PlantingDelay;
+pub use crate::plan::season::{Between, Outlook, Season, Slope};
 pub use crate::plan::season::{Chances, EndRule, MonthDay, OnsetRule, Window};
-use crate::plan::season::{Outlook, Season, SeasonRule, WetSeason, wet_seasons};
+use crate::plan::season::{SeasonRule, WetSeason, end_search_from, wet_seasons};
 
 /// What is asked of a record.
 #[derive(Debug, Clone, Copy)]
@@ -27,7 +28,7 @@ pub struct RainsRequest<'a> {
     pub season: Option<u32>,
     /// When they have ended.
     pub end: EndRule,
-    /// From when on that is looked for; the last day of the window where nothing is said.
+    /// From when on that is looked for; the middle of the rainy season where nothing is said.
     pub end_from: Option<MonthDay>,
     /// Chances by a seasonal outlook.
     pub outlook: Option<Chances>,
@@ -114,7 +115,7 @@ pub fn rains(request: &RainsRequest<'_>) -> Result<Rains, Error> {
         onset: request.onset,
         window,
         end: request.end,
-        end_from: request.end_from.unwrap_or(window.until),
+        end_from: request.end_from.unwrap_or_else(|| end_search_from(&record, &window)),
     };
     let years = rule.seasons(&record);
     let weights = request

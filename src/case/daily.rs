@@ -8,9 +8,12 @@ use std::ops::RangeInclusive;
 use chrono::NaiveDate;
 use csv::StringRecord;
 
+use super::headings::{self, DateLayout, Headings};
 use crate::finding::{Code, Finding};
 use crate::toml_reader::hint_for_comma;
 
+/// Rows that may stand above the one that names the columns.
+const MOST_TITLE_ROWS: usize = 30;
 /// Gaps that are listed one by one.
 const MOST_GAPS: usize = 5;
 
@@ -20,21 +23,10 @@ const MISSING: [&str; 12] =
 /// Codes that stand for too little to be measured.
 const TRACE: [&str; 3] = ["t", "tr", "trace"];
 
-const DATE_COLUMNS: [&str; 2] = ["date", "day_date"];
-
-/// How dates with the year last are read.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum DateLayout {
-    /// 30/4/2019
-    DayFirst,
-    /// 4/30/2019
-    MonthFirst,
-}
-
 /// Something that is measured every day.
 pub(super) struct Measure {
-    /// Names of its column.
-    pub(super) columns: &'static [&'static str],
+    /// How its column is headed.
+    pub(super) headings: Headings,
     /// Its name in findings.
     pub(super) field: &'static str,
     /// What it is in words, with its article.
@@ -54,8 +46,8 @@ pub(super) type Day<const N: usize> = (NaiveDate, [Option<f64>; N]);
 
 /// Reads a daily record.
 ///
-/// The first row names the columns: `date`, or `year`, `month` and `day`; and those of the
-/// measures. Cells are parted by commas, semicolons or tabs; with the latter two, decimals may have a comma.
+/// A row names the columns: `date`, or `year`, `month` and `day`; and those of the
+/// measures. Rows above it are a title. Cells are parted by commas, semicolons or tabs; with the latter two, decimals may have a comma.
 /// Dates are year-month-day, or have the year last: then the rows themselves must
 /// tell day from month, or `layout` does. Missing-value codes and days without a row leave the day unknown.
 ///
@@ -73,49 +65,64 @@ pub(super) fn read<const N: usize>(
         );
     };
     let text = text.trim_start_matches('\u{feff}');
-    let delimiter = delimiter_of(text);
-    let mut reader = csv::ReaderBuilder::new()
-        .delimiter(delimiter)
-        .flexible(true)
-        .trim(csv::Trim::All)
-        .from_reader(text.as_bytes());
-    let header = reader.headers().cloned().unwrap_or_default();
-    let Some(columns) = Columns::of(&header, measures) else {
-        let fields: Vec<_> = measures.iter().map(|measure| measure.field).collect();
-        let fields = fields.join(",");
-        let what: Vec<_> = measures.iter().map(|measure| measure.noun).collect();
-        let message = format!("the first row does not name a date and {}", what.join(" and "));
-        let hint = format!("write the header row: date,{fields} (or year,month,day,{fields})");
-        return fail(Finding::error(Code::MISSING_COLUMN, message).line(1).hint(hint));
+    let header = match find_header(text, measures) {
+        Ok(header) => header,
+        Err(finding) => return fail(*finding),
     };
+    let columns = header.columns;
     let mut table = DailyTable {
         name,
         measures,
-        decimal_comma: delimiter != b',',
+        decimal_comma: header.delimiter != b',',
         findings: Vec::new(),
         rows: Vec::new(),
         traces: Vec::new(),
     };
+    table.title(header.title, header.delimiter, &columns);
+    let mut reader = csv_reader(header.table, header.delimiter, true);
+    let above = header.title.lines().count() as u64;
+    let line_of = |position: Option<&csv::Position>| {
+        // Of empty lines before a row, the reader gives the first.
+        let empty = |position: &csv::Position| {
+            let start = usize::try_from(position.byte()).unwrap_or(usize::MAX);
+            let bytes = header.table.as_bytes().get(start..).unwrap_or_default();
+            let empty = bytes.iter().take_while(|byte| matches!(byte, b'\n' | b'\r'));
+            empty.filter(|byte| **byte == b'\n').count() as u64
+        };
+        above + position.map_or(1, |position| position.line() + empty(position))
+    };
+    let width = reader.headers().map_or(usize::MAX, StringRecord::len);
     let mut record = StringRecord::new();
     loop {
         match reader.read_record(&mut record) {
-            Ok(true) => match table.parted_number(&record, header.len(), &columns) {
-                Some((number, hint)) => {
-                    let line = record.position().map_or(1, csv::Position::line);
-                    let message =
-                        format!("{number} is parted by its comma, so that the row has a cell too many");
-                    table.report(Code::BROKEN_ROW, line, table.field(), message, &hint);
+            Ok(true) => {
+                let line = line_of(record.position());
+                match table.parted_number(&record, width, &columns) {
+                    Some((number, hint)) => {
+                        let message =
+                            format!("{number} is parted by its comma, so that the row has a cell too many");
+                        table.report(Code::BROKEN_ROW, line, table.field(), message, &hint);
+                    }
+                    None => table.row(line, &record, &columns),
                 }
-                None => table.row(&record, &columns),
-            },
+            }
             Ok(false) => break,
             Err(error) => {
-                let line = error.position().map_or(1, csv::Position::line);
+                let line = line_of(error.position());
                 table.report(Code::BROKEN_ROW, line, "date", error.to_string(), "correct the row");
             }
         }
     }
-    table.finish(layout)
+    table.finish(layout.or(columns.layout))
+}
+
+fn csv_reader(text: &str, delimiter: u8, headed: bool) -> csv::Reader<&[u8]> {
+    csv::ReaderBuilder::new()
+        .delimiter(delimiter)
+        .flexible(true)
+        .has_headers(headed)
+        .trim(csv::Trim::All)
+        .from_reader(text.as_bytes())
 }
 
 /// What parts the cells: the first of tab and semicolon that the header has, or a comma.
@@ -130,9 +137,58 @@ fn delimiter_of(text: &str) -> u8 {
     }
 }
 
+/// The row that names the columns.
+struct Header<'t, const N: usize> {
+    /// What stands above it.
+    title: &'t str,
+    /// The table from it on.
+    table: &'t str,
+    delimiter: u8,
+    columns: Columns<N>,
+}
+
+/// Finds the row that names the columns, or tells what the row lacks that comes nearest.
+fn find_header<'t, const N: usize>(
+    text: &'t str,
+    measures: &[Measure; N],
+) -> Result<Header<'t, N>, Box<Finding>> {
+    let mut nearest: Option<(usize, Lack)> = None;
+    let mut start = 0;
+    for (above, line) in text.split_inclusive('\n').take(MOST_TITLE_ROWS + 1).enumerate() {
+        let (title, table) = text.split_at(start);
+        start += line.len();
+        let delimiter = delimiter_of(table);
+        let mut names = StringRecord::new();
+        if !csv_reader(table, delimiter, false).read_record(&mut names).unwrap_or(false) {
+            continue;
+        }
+        match Columns::of(&names, measures) {
+            Ok(columns) => return Ok(Header { title, table, delimiter, columns }),
+            Err(lack) if nearest.as_ref().is_none_or(|(_, nearest)| nearest.named < lack.named) => {
+                nearest = Some((above, lack));
+            }
+            Err(_) => {}
+        }
+    }
+    let fields: Vec<_> = measures.iter().map(|measure| measure.field).collect();
+    let fields = fields.join(",");
+    let (above, message) = match nearest {
+        Some((above, lack)) if lack.named > 0 => (above, lack.message),
+        _ => {
+            let what: Vec<_> = measures.iter().map(|measure| measure.noun).collect();
+            (0, format!("no row names a date and {}", what.join(" and ")))
+        }
+    };
+    let line = u32::try_from(above + 1).unwrap_or(u32::MAX);
+    let hint = format!("write the header row: date,{fields} (or year,month,day,{fields})");
+    Err(Box::new(Finding::error(Code::MISSING_COLUMN, message).line(line).hint(hint)))
+}
+
 /// Where the cells stand in a row.
 struct Columns<const N: usize> {
     date: Dates,
+    /// Day or month first, where the heading tells.
+    layout: Option<DateLayout>,
     measures: [usize; N],
 }
 
@@ -141,18 +197,70 @@ enum Dates {
     Three(usize, usize, usize),
 }
 
+/// What a row lacks to be the header.
+struct Lack {
+    /// How much of it the row names.
+    named: usize,
+    message: String,
+}
+
 impl<const N: usize> Columns<N> {
-    fn of(header: &StringRecord, measures: &[Measure; N]) -> Option<Columns<N>> {
-        let names: Vec<String> = header.iter().map(str::to_lowercase).collect();
-        let find = |wanted: &[&str]| names.iter().position(|name| wanted.contains(&name.as_str()));
-        let date = find(&DATE_COLUMNS)
-            .map(Dates::One)
-            .or_else(|| Some(Dates::Three(find(&["year"])?, find(&["month"])?, find(&["day"])?)))?;
-        let found = measures.each_ref().map(|measure| find(measure.columns));
-        if found.iter().any(Option::is_none) {
-            return None;
+    fn of(header: &StringRecord, measures: &[Measure; N]) -> Result<Columns<N>, Lack> {
+        let one = || {
+            let mut columns = header.iter().enumerate();
+            columns.find_map(|(at, heading)| Some((Dates::One(at), headings::date(heading)?)))
+        };
+        let three = || {
+            let find = |word| header.iter().position(|heading| headings::is(heading, word));
+            Some((Dates::Three(find("year")?, find("month")?, find("day")?), None))
+        };
+        let date = one().or_else(three);
+        let columns = |measure: &Measure| -> Vec<usize> {
+            let named = header.iter().enumerate().filter(|(_, heading)| measure.headings.name(heading));
+            named.map(|(at, _)| at).collect()
+        };
+        let found = measures.each_ref().map(columns);
+        let named = usize::from(date.is_some()) + found.iter().filter(|found| !found.is_empty()).count();
+        let quoted = |at: &usize| format!("“{}”", header.get(*at).unwrap_or_default());
+        let lack = |message| Lack { named, message };
+        for (measure, found) in measures.iter().zip(&found) {
+            if found.len() > 1 {
+                let columns: Vec<String> = found.iter().map(quoted).collect();
+                let columns = columns.join(" and ");
+                return Err(lack(format!(
+                    "{columns} may each be {}: one of them only can be read",
+                    measure.noun
+                )));
+            }
         }
-        Some(Columns { date, measures: found.map(Option::unwrap_or_default) })
+        let lacking: Vec<&str> = std::iter::once("a date")
+            .filter(|_| date.is_none())
+            .chain(measures.iter().zip(&found).filter(|(_, found)| found.is_empty()).map(|(m, _)| m.noun))
+            .collect();
+        match date {
+            Some((date, layout)) if lacking.is_empty() => {
+                let measures = found.map(|found| found.first().copied().unwrap_or_default());
+                Ok(Columns { date, layout, measures })
+            }
+            _ => {
+                let columns: Vec<String> = (0..header.len()).map(|at| quoted(&at)).collect();
+                let columns = columns.join(", ");
+                Err(lack(format!("no column is headed as {}: there are {columns}", lacking.join(" and "))))
+            }
+        }
+    }
+}
+
+impl<const N: usize> Columns<N> {
+    /// The date of a row; the inner `None` where it is none.
+    fn date_in(&self, record: &StringRecord) -> Option<Option<Written>> {
+        match self.date {
+            Dates::One(column) => record.get(column).map(Written::read),
+            Dates::Three(year, month, day) => {
+                let parts = record.get(year).zip(record.get(month)).zip(record.get(day));
+                parts.map(|((year, month), day)| Written::of(year, month, day))
+            }
+        }
     }
 }
 
@@ -233,16 +341,31 @@ impl<const N: usize> DailyTable<'_, N> {
         self.measures.first().map_or("", |measure| measure.field)
     }
 
-    fn row(&mut self, record: &StringRecord, columns: &Columns<N>) {
-        let line = record.position().map_or(1, csv::Position::line);
-        let cell = |column: usize| record.get(column);
-        let date = match columns.date {
-            Dates::One(column) => cell(column).map(Written::read),
-            Dates::Three(year, month, day) => {
-                let parts = cell(year).zip(cell(month)).zip(cell(day));
-                parts.map(|((year, month), day)| Written::of(year, month, day))
+    /// A row above the header is part of a title, unless it is a day.
+    fn title(&mut self, title: &str, delimiter: u8, columns: &Columns<N>) {
+        for (line, text) in (1..).zip(title.lines()) {
+            let mut record = StringRecord::new();
+            if !csv_reader(text, delimiter, false).read_record(&mut record).unwrap_or(false) {
+                continue;
             }
-        };
+            let measured = |at: &usize| record.get(*at).is_some_and(|cell| cell.parse::<f64>().is_ok());
+            let dated = matches!(columns.date_in(&record), Some(Some(_)));
+            if dated && columns.measures.iter().all(measured) {
+                let hint = "let the row that names the columns come before the days";
+                self.report(
+                    Code::BROKEN_ROW,
+                    line,
+                    "date",
+                    "a day stands above the row that names the columns",
+                    hint,
+                );
+            }
+        }
+    }
+
+    fn row(&mut self, line: u64, record: &StringRecord, columns: &Columns<N>) {
+        let cell = |column: usize| record.get(column);
+        let date = columns.date_in(record);
         let cells = columns.measures.map(cell);
         let (Some(date), true) = (date, cells.iter().all(Option::is_some)) else {
             let hint = format!(

@@ -4,14 +4,15 @@ mod area;
 mod daily;
 mod fields;
 mod given;
+mod headings;
 mod records;
 mod season;
 mod starter;
 mod store;
 mod water;
 
-pub use daily::DateLayout;
 pub use given::Open;
+pub use headings::DateLayout;
 pub use records::{TemperatureDay, read_rain, read_temperatures};
 pub use season::found_in_words;
 pub use starter::Starter;

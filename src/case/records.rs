@@ -4,7 +4,8 @@ use std::ops::RangeInclusive;
 
 use chrono::NaiveDate;
 
-use super::daily::{self, DateLayout, Measure};
+use super::daily::{self, Measure};
+use super::headings::{DateLayout, Headings};
 use crate::finding::{Code, Finding};
 use crate::plan::Celsius;
 use crate::plan::season::RainRecord;
@@ -14,8 +15,12 @@ const MOST_MM: f64 = 2000.0;
 const UNUSUAL_MM: f64 = 400.0;
 /// Colder and hotter than any farm.
 const TEMPERATURES: RangeInclusive<f64> = -60.0..=60.0;
+const GREATEST: [&str; 7] =
+    ["tmax", "t max", "temp max", "max temp", "max", "maximum temperature", "max temperature"];
+const LEAST: [&str; 7] =
+    ["tmin", "t min", "temp min", "min temp", "min", "minimum temperature", "min temperature"];
 
-/// Reads a daily rainfall record: a date, and `mm` (or `rain`, `rainfall`, `precipitation`, …).
+/// Reads a daily rainfall record: a date, and `mm` (or `rain`, `Rainfall (mm)`, `precipitation`, …).
 /// Trace amounts count as 0 mm. The layouts of dates and cells are those of all daily records: dates as
 /// year-month-day, or with the year last where the rows or `layout` tell day from month; cells parted by
 /// commas, semicolons or tabs.
@@ -23,16 +28,11 @@ const TEMPERATURES: RangeInclusive<f64> = -60.0..=60.0;
 /// All problems come back, each with its row; notes say how much was missing.
 pub fn read_rain(name: &str, bytes: &[u8], layout: Option<DateLayout>) -> (RainRecord, Vec<Finding>) {
     let rain = Measure {
-        columns: &[
-            "mm",
-            "rain",
-            "rain_mm",
-            "rainfall",
-            "rainfall_mm",
-            "precipitation",
-            "precipitation_mm",
-            "prcp",
-        ],
+        headings: Headings {
+            names: &["rain", "rainfall", "precipitation", "precip", "prcp"],
+            units: &["mm", "millimetre", "millimetres", "millimeter", "millimeters"],
+            unit_alone: true,
+        },
         field: "mm",
         noun: "an amount of rain",
         hint: "write millimetres from 0; leave the cell empty where nothing was measured",
@@ -56,8 +56,8 @@ pub fn read_temperatures(
     bytes: &[u8],
     layout: Option<DateLayout>,
 ) -> (Vec<TemperatureDay>, Vec<Finding>) {
-    let measure = |columns, field, noun| Measure {
-        columns,
+    let measure = |names, field, noun| Measure {
+        headings: Headings { names, units: &["c", "celsius"], unit_alone: false },
         field,
         noun,
         hint: "write degrees Celsius; leave the cell empty where nothing was measured",
@@ -65,8 +65,8 @@ pub fn read_temperatures(
         unusual: f64::INFINITY,
         trace: false,
     };
-    let most = measure(&["tmax", "tmax_c", "temp_max", "max"], "tmax", "a greatest temperature");
-    let least = measure(&["tmin", "tmin_c", "temp_min", "min"], "tmin", "a least temperature");
+    let most = measure(&GREATEST, "tmax", "a greatest temperature");
+    let least = measure(&LEAST, "tmin", "a least temperature");
     let (days, mut findings) = daily::read(name, bytes, layout, &[most, least]);
     let mut known = Vec::with_capacity(days.len());
     let mut crossed = Vec::new();

@@ -2,13 +2,13 @@
 
 use chrono::NaiveDate;
 
-use super::daily::DateLayout;
 use super::given::{Open, open_named, required};
+use super::headings::DateLayout;
 use super::records::read_rain;
 use crate::finding::{Code, Finding};
 use crate::plan::season::{
     Chances, EndRule, MonthDay, ObservedRains, OnsetRule, RainRecord, Rains, Risk, SeasonRule, WetSeason,
-    Window, wet_seasons,
+    Window, end_search_from, wet_seasons,
 };
 use crate::toml_reader::{Source, TomlTable};
 
@@ -136,7 +136,8 @@ fn read_rains(
         return None;
     }
     let observe = |window: Window| {
-        let rule = SeasonRule { onset: rule, window, end, end_from: end_from.unwrap_or(window.until) };
+        let end_from = end_from.unwrap_or_else(|| end_search_from(&record, &window));
+        let rule = SeasonRule { onset: rule, window, end, end_from };
         ObservedRains::find(&record, rule, outlook)
     };
     if named {

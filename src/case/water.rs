@@ -1,7 +1,7 @@
 //! The bed's climate, and where its water comes from.
 
-use super::daily::DateLayout;
 use super::given::{Open, open_named, required};
+use super::headings::DateLayout;
 use super::records::read_temperatures;
 use crate::finding::Code;
 use crate::plan::seedbed::{Air, Climate, FEWEST_DAYS, Source as Spring};

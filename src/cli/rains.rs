@@ -3,11 +3,12 @@
 use std::fmt::Write as _;
 use std::path::PathBuf;
 
+use chrono::NaiveDate;
 use clap::{Args, ValueEnum};
 
 use crate::app::{
-    self, Chances, DateLayout, EndRule, Error, MonthDay, OnsetRule, PlantingDelay, Rains, RainsRequest,
-    Window,
+    self, Between, Chances, DateLayout, EndRule, Error, MonthDay, OnsetRule, Outlook, PlantingDelay, Rains,
+    RainsRequest, Season, Slope, Window,
 };
 
 #[derive(Debug, Args)]
@@ -47,7 +48,7 @@ pub(super) struct Arguments {
     /// When the rains have ended.
     #[arg(long, value_enum, default_value_t = End::Rainless)]
     end: End,
-    /// From when on the end is looked for; the last day of the window if not given.
+    /// From when on the end is looked for; the middle of the rainy season if not given.
     #[arg(long, value_name = "MM-DD", value_parser = month_day)]
     end_from: Option<MonthDay>,
     /// A seasonal outlook: the chances in percent of an early, a usual and a late onset, e.g. 20/30/50.
@@ -182,30 +183,73 @@ fn in_words(rains: &Rains) -> String {
         format!("DEKADS FROM {}", rule.from)
     );
     for season in &rains.years {
-        let date = |date: Option<chrono::NaiveDate>, none: &str| {
-            date.map_or(none.to_owned(), |date| date.to_string())
+        let date = |date: Option<NaiveDate>, open: bool, none: &str| match date {
+            Some(date) => date.to_string(),
+            None => if open { "open" } else { none }.to_owned(),
         };
-        let onset = date(season.onset, if season.onset_unknown { "unknown" } else { "none" });
         let number = |number: Option<i64>| number.map_or("–".to_owned(), |number| number.to_string());
         let starts: Vec<String> = season.false_starts.iter().map(ToString::to_string).collect();
+        let from = format!("{}-{}", season.year, rule.from).parse();
+        let drawn = match from {
+            Ok(from) if !season.onset_unknown => super::band::rains(from, season.onset, season.end, DEKADS),
+            _ => String::new(),
+        };
         let line = format!(
-            "{:<5} {onset:<11} {:<11} {:>4}  {:>9}  {}  {}",
+            "{:<5} {:<11} {:<11} {:>4}  {:>9}  {drawn:<DEKADS$}  {}",
             season.year,
-            date(season.end, "–"),
+            date(season.onset, season.onset_unknown, "none"),
+            date(season.end, season.end_between.is_some(), "–"),
             number(season.length_days),
             number(season.longest_dry_spell_days.map(i64::from)),
-            format!("{}-{}", season.year, rule.from)
-                .parse()
-                .map_or(String::new(), |from| { super::band::rains(from, season.onset, season.end, DEKADS) }),
             starts.join(", ")
         );
         let _ = writeln!(text, "{}", line.trim_end());
     }
-    let onset = &rains.onset;
+    open_years(&rains.years, &mut text);
+    onset_in_words(&rains.onset, &mut text);
+    text.push('\n');
+    planting_delay_table(&rains.planting_delays, &mut text);
+    let _ = writeln!(text, "\nAverages of past years are no forecast.");
+    if !rains.findings.is_empty() {
+        text.push('\n');
+        for finding in &rains.findings {
+            let _ = writeln!(text, "{}", super::hints::in_words(finding));
+        }
+    }
+    text
+}
+
+/// What missing days leave open, year by year.
+fn open_years(years: &[Season], text: &mut String) {
+    let mut lines = Vec::new();
+    for season in years {
+        let mut open = Vec::new();
+        let days = |of: Between<NaiveDate>, beyond: &str| match of.to {
+            Some(to) => format!("between {} and {to}", of.from),
+            None => format!("{} or later{beyond}", of.from),
+        };
+        open.extend(season.onset_between.map(|of| format!("onset {}", days(of, ", or never"))));
+        open.extend(season.end_between.map(|of| format!("end {}", days(of, ""))));
+        open.extend(season.longest_dry_spell_days_between.map(|of| {
+            let to = of.to.map_or(String::new(), |to| format!(" to {to}"));
+            format!("longest dry spell {}{to} days", of.from)
+        }));
+        if !open.is_empty() {
+            lines.push(format!("{:<5} {}", season.year, open.join("; ")));
+        }
+    }
+    if !lines.is_empty() {
+        let _ =
+            writeln!(text, "\nLeft open by missing days, or by where the record ends:\n{}", lines.join("\n"));
+    }
+}
+
+/// What the seasons say together.
+fn onset_in_words(onset: &Outlook, text: &mut String) {
     let day = |day: &Option<MonthDay>| day.map_or("–".to_owned(), |day| day.to_string());
     let _ = writeln!(
         text,
-        "\nThe rains had begun by {} in 20 %, by {} in 50 % and by {} in 80 % of the years with an onset.",
+        "\nThe rains may begin from {}, usually about {}, in most years by {}: in 20, 50 and 80 % of the years with an onset they had begun by then.",
         day(&onset.p20),
         day(&onset.p50),
         day(&onset.p80)
@@ -218,20 +262,37 @@ fn in_words(rains: &Rains) -> String {
             onset.judged_years
         );
     }
-    if let Some(trend) = onset.trend_days_per_decade {
-        let way = if trend < 0.0 { "earlier" } else { "later" };
-        let _ = writeln!(text, "Trend: {:.1} days {way} in ten years.", trend.abs());
-    }
-    text.push('\n');
-    planting_delay_table(&rains.planting_delays, &mut text);
-    let _ = writeln!(text, "\nAverages of past years are no forecast.");
-    if !rains.findings.is_empty() {
+    if onset.open_years > 0 {
+        let years = if onset.open_years == 1 { "year" } else { "years" };
+        let _ = write!(text, "Missing days leave {} more {years} open.", onset.open_years);
+        if let Some(bounds) = onset.between {
+            let days = |of: Between<MonthDay>| format!("{} to {}", of.from, day(&of.to));
+            let _ = write!(
+                text,
+                " Whatever fell on them, the three days lie within {}, {} and {}.",
+                days(bounds.p20),
+                days(bounds.p50),
+                days(bounds.p80)
+            );
+        }
         text.push('\n');
-        for finding in &rains.findings {
-            let _ = writeln!(text, "{}", super::hints::in_words(finding));
+    }
+    let way = |days: f64| format!("{:.1} days {}", days.abs(), if days < 0.0 { "earlier" } else { "later" });
+    match (onset.trend_days_per_decade, onset.trend_between) {
+        (Some(trend), Some(Between { from, to: Some(to) })) => {
+            let clear = if onset.trend_clear == Some(true) { "" } else { "no clear trend; " };
+            let (from, to) = (way(from), way(to));
+            let _ = writeln!(
+                text,
+                "Trend: {clear}{} in ten years, with 95 % between {from} and {to}.",
+                way(trend)
+            );
+        }
+        _ => {
+            let least = Slope::LEAST_YEARS;
+            let _ = writeln!(text, "Trend: not told from fewer than {least} years with an onset.");
         }
     }
-    text
 }
 
 /// What waiting costs and saves, as a table with bars.

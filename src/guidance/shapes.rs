@@ -106,7 +106,7 @@ pub struct SeasonBand {
     pub field: DateSpan,
     /// The old field is dug.
     pub harvest: NaiveDate,
-    /// The rains are expected, or began.
+    /// The rains usually begin, or began.
     pub rains: NaiveDate,
     /// The first roots may be tried.
     pub food: NaiveDate,
@@ -261,7 +261,7 @@ impl SeasonBand {
             bed: bed_from.and_then(|from| until(from, Some(plan.rains))),
             field: DateSpan::new(start(StepKind::PlantField).unwrap_or(plan.rains), plan.harvest.last),
             harvest: case.harvest,
-            rains: plan.rains,
+            rains: plan.usual_rains(),
             food,
         }
     }

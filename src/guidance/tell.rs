@@ -77,7 +77,8 @@ pub fn tell(case: &Case, plan: &Plan) -> Vec<Statement> {
 
 fn opening_values(case: &Case, plan: &Plan, facts: &Values) -> Values {
     let own = [
-        Variable::Rains.with(Value::Date(plan.rains)),
+        Variable::Rains.with(Value::Date(plan.usual_rains())),
+        Variable::RainsSpan.with(Value::Span(plan.rains_span())),
         Variable::Harvest.with(Value::Date(case.harvest)),
         Variable::Name.with(Value::Text(plan.name.clone())),
         Variable::Place.with(Value::Text(plan.place.clone())),

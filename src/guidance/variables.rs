@@ -216,11 +216,18 @@ catalogue! {
         }),
     };
 
-    /// When the rains are expected.
+    /// When the rains usually begin, or began.
     Rains = "rains" {
-        meaning: "when the rains are expected, a day",
+        meaning: "when the rains are expected: the day they usually begin, or the day they began",
         example: "25 November",
         kind: ValueKind::Day,
+        scope: Scope::Opening,
+    };
+    /// From the day on which the rains may begin to the day by which they mostly have.
+    RainsSpan = "rains_span" {
+        meaning: "from the day on which the rains may begin to the day by which they mostly have, days",
+        example: "16 October – 16 November",
+        kind: ValueKind::Span,
         scope: Scope::Opening,
     };
     /// When the old field is dug.
@@ -496,6 +503,27 @@ catalogue! {
     };
 
     // Of a plan on the terminal.
+    /// The day on which the rains may begin.
+    Early = "early" {
+        meaning: "the day from which the rains may begin, a day",
+        example: "16 October",
+        kind: ValueKind::Day,
+        scope: Scope::Label,
+    };
+    /// The day on which they usually begin.
+    Usual = "usual" {
+        meaning: "the day on which they usually begin, a day",
+        example: "2 November",
+        kind: ValueKind::Day,
+        scope: Scope::Label,
+    };
+    /// The day by which they mostly have begun.
+    Late = "late" {
+        meaning: "the day by which they have begun in most years, a day",
+        example: "16 November",
+        kind: ValueKind::Day,
+        scope: Scope::Label,
+    };
     /// Weeks back to the rains.
     Weeks = "weeks" {
         meaning: "weeks from a step back to the rains",
@@ -648,6 +676,13 @@ catalogue! {
         meaning: "penman-monteith or hargreaves: chooses words",
         example: "hargreaves",
         kind: ValueKind::Choice(&["penman-monteith", "hargreaves"]),
+        scope: Scope::Label,
+    };
+    /// Whether the dates have bounds.
+    Bounded = "bounded" {
+        meaning: "yes where it is known between which days the dates lie, or no: chooses words",
+        example: "yes",
+        kind: ValueKind::Choice(&["yes", "no"]),
         scope: Scope::Label,
     };
     /// Whether a seasonal outlook weighs the years.

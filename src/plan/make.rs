@@ -54,7 +54,7 @@ impl Planner {
         let Some(rains) = season::expect(&case.rains, case.risk, case.harvest, a) else {
             return Err(Refusal::NoOnset);
         };
-        let mut remarks = season::remarks(&case.rains);
+        let mut remarks = season::remarks(&case.rains, case.risk, case.harvest, a);
         let inputs = SeasonInputs {
             harvest: DateSpan::new(case.harvest, last_harvest(case)),
             rains,
@@ -121,6 +121,10 @@ impl Planner {
             place: case.place.name.clone(),
             today: case.today,
             rains: case.rains_began.unwrap_or(rains.onset),
+            onset_outlook: match case.rains_began {
+                Some(_) => None,
+                None => season::onset_outlook(&case.rains, rains),
+            },
             rains_why: match case.rains_began {
                 Some(_) => RainsReason::Begun { expected: rains.onset },
                 None => season::reason(&case.rains, rains, case.risk, a),

@@ -11,8 +11,9 @@ use super::multiply::Cut;
 use super::overdue::Overdue;
 use super::progress::Judged;
 use super::remarks::Remark;
-use super::season::{PlantingDelay, RainsReason};
+use super::season::{OnsetOutlook, PlantingDelay, RainsReason};
 use super::seedbed::{Bed, Period};
+use super::span::DateSpan;
 use super::steps::StepKind;
 use super::store::Filled;
 use super::timeline::Step;
@@ -45,8 +46,10 @@ pub struct Plan {
     pub place: String,
     /// The day the plan was asked for, where it was said.
     pub today: Option<NaiveDate>,
-    /// The day the rains are expected, or the day they began.
+    /// The day of the rains that the plan is timed by, or the day they began.
     pub rains: NaiveDate,
+    /// What a record says of their onset, until they have begun.
+    pub onset_outlook: Option<OnsetOutlook>,
     /// Why then.
     pub rains_why: RainsReason,
     /// The steps in order.
@@ -86,6 +89,18 @@ pub struct Plan {
 }
 
 impl Plan {
+    /// The day the rains usually begin, or the day they began: what they are said to be expected on.
+    pub fn usual_rains(&self) -> NaiveDate {
+        self.onset_outlook.map_or(self.rains, |outlook| outlook.days.usual)
+    }
+
+    /// From the day on which they may begin to the day by which they have begun in most years; one day
+    /// where no more is known, or they began.
+    pub fn rains_span(&self) -> DateSpan {
+        self.onset_outlook
+            .map_or(DateSpan::day(self.rains), |outlook| DateSpan::new(outlook.days.early, outlook.days.late))
+    }
+
     /// The steps of one kind, in order of date.
     pub fn steps_of(&self, kind: StepKind) -> impl Iterator<Item = &Step> {
         self.steps.iter().filter(move |step| step.kind == kind)

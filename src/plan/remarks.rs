@@ -223,12 +223,22 @@ remarks! {
         /// The years without rains, one by one.
         years: Years,
     }
-    /// There are years with missing days.
+    /// There are years whose onset missing days leave open.
     YearsUnknown = "remark-years-unknown", Warning, Some("season.rainfall_record"), [] {
-        /// Years whose onset cannot be told.
+        /// Years whose onset missing days leave open.
         count: u32,
         /// These years, one by one.
         years: Years,
+        /// Whether bounds of the early and the late day are known, yes or no: chooses words.
+        bounded: &'static str,
+        /// The early day at the earliest, whatever fell on the missing days.
+        early_from: NaiveDate,
+        /// The early day at the latest.
+        early_to: NaiveDate,
+        /// The late day at the earliest.
+        late_from: NaiveDate,
+        /// The late day at the latest.
+        late_to: NaiveDate,
     }
 }
 

@@ -82,7 +82,7 @@ coded! {
         LastCheck = "why-last-check",
         /// Counted back from the rains.
         PlantBed = "why-plant-bed" {
-            /// The day the rains are expected.
+            /// The day of the rains that the plan is timed by.
             rains: NaiveDate,
             /// Weeks that vines have to grow, at least.
             least_weeks: f64,
@@ -91,7 +91,7 @@ coded! {
         },
         /// As soon as it still can be.
         PlantBedLate = "why-plant-bed-late" {
-            /// The day the rains are expected.
+            /// The day of the rains that the plan is timed by.
             rains: NaiveDate,
             /// The day the bed was due.
             due: NaiveDate,
@@ -105,12 +105,12 @@ coded! {
         },
         /// When the rains are there.
         CutWhenRainsCome = "why-cut-when-rains-come" {
-            /// The day the rains are expected.
+            /// The day of the rains that the plan is timed by.
             rains: NaiveDate,
         },
         /// When the rains are there, which differs from year to year.
         CutFromEarlyToLate = "why-cut-from-early-to-late" {
-            /// The day the rains are expected.
+            /// The day of the rains that the plan is timed by.
             rains: NaiveDate,
             /// The day by which they come in late years.
             late: NaiveDate,

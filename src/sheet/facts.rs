@@ -369,7 +369,9 @@ fn head(pack: &Pack, words: &Filled<'_>, values: &Values) -> Result<Vec<Row>, Wo
         (Label::SheetHarvest, Variable::Harvest),
         (Label::SheetRains, Variable::Rains),
     ] {
-        let Some(value) = value(values, variable.name()) else { continue };
+        let span = value(values, Variable::RainsSpan.name()).filter(|_| variable == Variable::Rains);
+        let span = span.filter(|span| matches!(span, Value::Span(span) if !span.is_day()));
+        let Some(value) = span.or_else(|| value(values, variable.name())) else { continue };
         if let Some(value) = written(pack, value)? {
             rows.push(Row { name: label.name(), label: words.label(label)?, value });
         }

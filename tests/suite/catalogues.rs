@@ -62,7 +62,7 @@ fn season(assumptions: &Assumptions) -> Timeline {
     let rains = date("2027-11-25");
     let inputs = SeasonInputs {
         harvest: DateSpan::day(date("2027-05-24")),
-        rains: ExpectedRains { onset: rains, late: rains },
+        rains: ExpectedRains::on(rains),
         began: None,
         maturity: (assumptions.first_harvest_days_first, assumptions.first_harvest_days_last),
         spread: false,

@@ -107,6 +107,13 @@ fn rains_in_json_and_in_words() {
     // A later onset where more rain is asked for; the same as the case's own plan where it is not.
     let plan = project.kabla(&["plan", &example("zone.toml"), "--json"]).json();
     assert!(plan["rains"].as_str().unwrap().ends_with(rains["onset"]["p20"].as_str().unwrap()));
+    for (day, percentile) in [("rains_early", "p20"), ("rains_usual", "p50"), ("rains_late", "p80")] {
+        let (day, percentile) = (plan[day].as_str().unwrap(), rains["onset"][percentile].as_str().unwrap());
+        assert!(day.ends_with(percentile), "{day} {percentile}");
+    }
+    assert_eq!(plan["rains_none_share"], 0.0);
+    let farm = project.kabla(&["plan", &example("farm.toml"), "--json"]).json();
+    assert!(farm["rains_early"].is_null(), "a stated day is one day");
     let wetter = project.kabla(&[&window[..], &["--json", "--total", "45"]].concat()).json();
     assert!(wetter["onset"]["p50"].as_str().unwrap() > rains["onset"]["p50"].as_str().unwrap());
     for wrong in [
@@ -118,6 +125,72 @@ fn rains_in_json_and_in_words() {
         let output = project.kabla(&[&window[..6], wrong].concat());
         assert_eq!(output.code, 2, "{wrong:?}: {}", output.err);
     }
+}
+
+/// Missing days leave years open, with bounds; the plan says between which days its dates lie. In 2008 the rains began on
+/// 30 November. Without any day of that November and December they may have on 31 October, which had 7.9 mm after 12 dry
+/// days, or later, or never.
+#[test]
+fn years_with_missing_days_are_told_with_their_bounds() {
+    let project = Project::new();
+    project.copy_to("examples/zone.toml", "zone.toml");
+    project.copy_to("examples/rain-eastern-lowlands.csv", "rain-eastern-lowlands.csv");
+    let record = project.read("rain-eastern-lowlands.csv");
+    let whole = record.lines().filter(|line| !line.starts_with("2008-11") && !line.starts_with("2008-12"));
+    let gaps: Vec<&str> = whole.collect();
+    project.write("rain-eastern-lowlands.csv", gaps.join("\n"));
+    let window = ["rains", "rain-eastern-lowlands.csv", "--from", "09-20", "--until", "12-31"];
+    let rains = project.kabla(&[&window[..], &["--json"]].concat()).json();
+    let year = rains["years"].as_array().unwrap().iter().find(|year| year["year"] == 2008).unwrap();
+    assert_eq!((&year["onset"], &year["onset_unknown"]), (&serde_json::Value::Null, &true.into()));
+    assert_eq!(year["onset_between"]["from"], "2008-10-31");
+    assert!(year["onset_between"]["to"].is_null(), "{year}");
+    assert_eq!((&rains["onset"]["judged_years"], &rains["onset"]["open_years"]), (&18.into(), &1.into()));
+    for percentile in ["p20", "p50", "p80"] {
+        let bounds = &rains["onset"]["between"][percentile];
+        let [from, told, to] = [&bounds["from"], &rains["onset"][percentile], &bounds["to"]];
+        assert!(
+            from.as_str() <= told.as_str() && told.as_str() <= to.as_str(),
+            "{percentile} {bounds} {told}"
+        );
+    }
+    let words = project.kabla(&window).done().out;
+    assert!(words.contains("2008  open") && words.contains("or later, or never"), "{words}");
+    assert!(words.contains("Missing days leave 1 more year open."), "{words}");
+    let plan = project.kabla(&["plan", "zone.toml", "--language", "en"]).done().out;
+    assert!(plan.contains("Rains may begin from"), "{plan}");
+    let plan = plan.split_whitespace().collect::<Vec<_>>().join(" ");
+    assert!(plan.contains("In one year missing days leave the onset open (2008)."), "{plan}");
+    assert!(plan.contains("the early onset lies between"), "{plan}");
+}
+
+/// Of two same runs of years the trend's interval holds zero: it is called no clear trend, with its bounds.
+#[test]
+fn a_trend_is_told_with_its_doubt() {
+    let project = Project::new();
+    let record = std::fs::read_to_string(example("rain-eastern-lowlands.csv")).unwrap();
+    let rows: Vec<&str> = record.lines().skip(1).collect();
+    let twenty_years_before = |row: &&str| {
+        let (year, rest) = row.split_at(4);
+        format!("{}{rest}", year.parse::<i32>().unwrap() - 20)
+    };
+    let before: Vec<String> = rows.iter().map(twenty_years_before).collect();
+    project.write("rain.csv", format!("date,mm\n{}\n{}\n", before.join("\n"), rows.join("\n")));
+    let window = ["rains", "rain.csv", "--from", "09-20", "--until", "12-31"];
+    let onset = project.kabla(&[&window[..], &["--json"]].concat()).json()["onset"].clone();
+    let number = |value: &serde_json::Value| value.as_f64().unwrap();
+    let (low, high) = (number(&onset["trend_between"]["from"]), number(&onset["trend_between"]["to"]));
+    // By scipy.stats.theilslopes of the 38 onsets, read from the record with numpy.
+    let trend = number(&onset["trend_days_per_decade"]);
+    for (found, expected) in [(trend, -0.476190476), (low, -6.666666667), (high, 3.928571429)] {
+        assert!((found - expected).abs() < 1e-6, "{onset}");
+    }
+    assert_eq!(onset["trend_clear"], false);
+    let words = project.kabla(&window).done().out;
+    let trend = words.lines().find(|line| line.starts_with("Trend: ")).unwrap();
+    assert!(trend.starts_with("Trend: no clear trend; "), "{trend}");
+    assert!(trend.contains(&format!("with 95 % between {:.1} days earlier", low.abs())), "{trend}");
+    assert!(trend.ends_with(&format!("and {high:.1} days later.")), "{trend}");
 }
 
 /// Without a window the seasons are found from the record, and said; the one with most rain counts, or the one asked for.

@@ -32,6 +32,7 @@ mod plan_many;
 mod plan_words;
 mod project;
 mod pseudo;
+mod rain_gaps;
 mod rain_record;
 mod record_script;
 mod season;

@@ -48,7 +48,7 @@ fn season(harvest: NaiveDate, dry: u64) -> SeasonInputs {
     let rains = harvest + Days::new(dry);
     SeasonInputs {
         harvest: DateSpan::day(harvest),
-        rains: ExpectedRains { onset: rains, late: rains },
+        rains: ExpectedRains::on(rains),
         began: None,
         maturity: (90.0, 120.0),
         spread: false,

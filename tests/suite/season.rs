@@ -4,8 +4,9 @@ use std::cell::Cell;
 
 use chrono::NaiveDate;
 use kabla::plan::season::{
-    Chances, EndRule, MonthDay, ObservedRains, Onset, OnsetRule, RainRecord, SeasonRule, Window,
-    longest_dry_spell, median_slope, percentile, weighted_percentile, weights_of_thirds, wet_seasons,
+    Between, Chances, EndRule, MonthDay, ObservedRains, Onset, OnsetRule, RainRecord, SeasonRule, Slope,
+    Window, end_search_from, longest_dry_spell, median_slope, percentile, weighted_percentile,
+    weights_of_thirds, wet_seasons,
 };
 
 use proptest::prelude::*;
@@ -46,7 +47,7 @@ fn onsets_and_totals_of_an_open_record() {
             let found = match onset.onset {
                 Onset::On(date) => date.to_string(),
                 Onset::None => "none".to_owned(),
-                Onset::Unknown => "unknown".to_owned(),
+                Onset::Between(open) => panic!("a whole record leaves nothing open: {open:?}"),
             };
             assert_eq!(
                 (onset.year.to_string(), found),
@@ -72,7 +73,7 @@ fn percentiles_as_numpy_has_them() {
 }
 
 #[test]
-fn missing_days_make_a_year_unknown_not_dry() {
+fn missing_days_leave_a_year_open_not_dry() {
     let date = |month, day| NaiveDate::from_ymd_opt(2020, month, day).unwrap();
     let window = Window { from: day("10-01"), until: day("10-31") };
     // Dry but for one wet spell; day 20 is missing, before any onset.
@@ -80,7 +81,8 @@ fn missing_days_make_a_year_unknown_not_dry() {
     let record = RainRecord::from_days(days);
     let onsets = record.onsets(&OnsetRule::FIRST_TOTAL, &window);
     assert_eq!(onsets.len(), 1);
-    assert_eq!(onsets[0].onset, Onset::Unknown);
+    // With rain on the 20th that day is the onset; without, the 25th. The days before the 20th were dry.
+    assert_eq!(onsets[0].onset, Onset::Between(Between { from: date(10, 20), to: Some(date(10, 25)) }));
 }
 
 #[test]
@@ -186,6 +188,89 @@ fn trends_as_scipy_has_them() {
     }
     assert!(checked >= 8);
     assert_eq!(median_slope(&[(2001.0, 3.0)]), None);
+}
+
+/// Slopes and their 95 % intervals, by scipy.
+#[test]
+fn intervals_of_trends_as_scipy_has_them() {
+    let cases = rows("sen-slope", "cases.csv");
+    assert_eq!(cases.len(), 10);
+    for row in &cases {
+        let numbers = |name: &str| row[name].split(' ').map(|number| number.parse::<f64>().unwrap());
+        let points: Vec<(f64, f64)> = numbers("years").zip(numbers("onset_days")).collect();
+        let found = Slope::of(&points).unwrap();
+        for (found, name) in [(found.median, "slope"), (found.low, "low"), (found.high, "high")] {
+            let expected: f64 = row[name].parse().unwrap();
+            assert!((found - expected).abs() < 1e-8, "{} {name}: {found}", row["series"]);
+        }
+        let holds_zero =
+            row["low"].parse::<f64>().unwrap() <= 0.0 && row["high"].parse::<f64>().unwrap() >= 0.0;
+        assert_eq!(found.is_clear(), !holds_zero, "{}", row["series"]);
+    }
+    assert_eq!(Slope::of(&[(2001.0, 3.0)]), None);
+}
+
+/// The season of a record of so many years, one day of rain each, each year's two days later than the last one's.
+fn ever_later(years: i32) -> Vec<kabla::plan::season::Season> {
+    let window = Window { from: day("10-01"), until: day("12-31") };
+    let rule =
+        SeasonRule { onset: OnsetRule::FIRST_TOTAL, window, end: EndRule::RAINLESS, end_from: day("12-31") };
+    let first = NaiveDate::from_ymd_opt(1990, 10, 1).unwrap();
+    let wet: Vec<NaiveDate> = (0..years)
+        .map(|year| {
+            NaiveDate::from_ymd_opt(1990 + year, 10, 1).unwrap()
+                + chrono::Days::new(2 * u64::try_from(year).unwrap())
+        })
+        .collect();
+    let last = NaiveDate::from_ymd_opt(1990 + years - 1, 12, 31).unwrap() + chrono::Days::new(60);
+    let days = first.iter_days().take_while(|day| *day <= last);
+    let record = RainRecord::from_days(days.map(|day| (day, if wet.contains(&day) { 30.0 } else { 0.0 })));
+    rule.seasons(&record)
+}
+
+/// Nineteen years make no trend; of twenty, each two days later than the one before, it is 20 days in ten years.
+#[test]
+fn few_years_make_no_trend() {
+    let rule = seasons_of_seattle(EndRule::RAINLESS);
+    let few = rule.outlook(&ever_later(19), None);
+    assert_eq!((few.judged_years, few.trend_days_per_decade, few.trend_clear), (19, None, None));
+    let enough = rule.outlook(&ever_later(20), None);
+    assert_eq!(enough.trend_between, Some(Between { from: 20.0, to: Some(20.0) }));
+    assert_eq!((enough.trend_days_per_decade, enough.trend_clear), (Some(20.0), Some(true)));
+}
+
+/// The end is looked for from the middle of the rainy season on, however late the window of the onset closes: 22
+/// November here, the middle of 16 October to 28 December.
+#[test]
+fn a_late_window_does_not_hide_the_end() {
+    let record = lowlands();
+    for until in ["11-22", "11-30", "12-31", "01-31"] {
+        let window = Window { from: day("09-20"), until: day(until) };
+        assert_eq!(end_search_from(&record, &window), day("11-22"), "{until}");
+    }
+    // The other season: 15 March to 9 May, 56 days.
+    let first = Window { from: day("02-15"), until: day("06-30") };
+    assert_eq!(end_search_from(&record, &first), day("04-12"));
+    // A window in which no rain falls, and one that opens when the season's middle is over: their own middles.
+    let dry = Window { from: day("07-01"), until: day("07-31") };
+    assert_eq!(end_search_from(&record, &dry), day("07-16"));
+    let over = Window { from: day("12-01"), until: day("12-21") };
+    assert_eq!(end_search_from(&record, &over), day("12-11"));
+    let ends = |end_from| {
+        let window = Window { from: day("09-20"), until: day("12-31") };
+        let rule = SeasonRule { onset: OnsetRule::THREE_DAY, window, end: EndRule::RAINLESS, end_from };
+        let seasons = rule.seasons(&record).into_iter();
+        seasons.map(|season| MonthDay::of(season.end.unwrap())).collect::<Vec<_>>()
+    };
+    let by_xclim: Vec<MonthDay> = rows("xclim-onset", "cases.csv")
+        .iter()
+        .filter(|row| row["record"] == "eastern-lowlands" && row["rule"] == "end-20-dry")
+        .map(|row| MonthDay::of(row["expected_first_day"].parse().unwrap()))
+        .collect();
+    assert_eq!(ends(day("11-22")), by_xclim);
+    // Looked for from the window's last day, 11 of the 19 would be that day or later.
+    let missed = ends(day("12-31")).iter().zip(&by_xclim).filter(|(late, right)| late != right).count();
+    assert_eq!(missed, 11);
 }
 
 /// "No dry spell over 7 days" allows 7 and forbids 8; the open record tells the two apart nowhere.
@@ -347,7 +432,7 @@ fn onsets_and_ends_by_xclim() {
         let onset = |rule: OnsetRule| match rule.onset(record, from, until) {
             Onset::On(day) => day.to_string(),
             Onset::None => "none".to_owned(),
-            Onset::Unknown => "unknown".to_owned(),
+            Onset::Between(open) => panic!("a whole record leaves nothing open: {open:?}"),
         };
         let found = match row["rule"].as_str() {
             rule if rule.starts_with("onset-8-dry-in-30") => onset(with(30, 7)),

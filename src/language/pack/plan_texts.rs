@@ -8,6 +8,8 @@ catalogue! {
     pub enum PlanLabel: PlanLabelEntry {}
     /// When the rains are expected.
     Rains = "plan-rains";
+    /// The early, the usual and the late day on which they may begin.
+    RainsObserved = "plan-rains-observed";
     /// When they began.
     RainsBegun = "plan-rains-begun";
     /// Heads the days of a step or of a part of the season.

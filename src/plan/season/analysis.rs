@@ -6,14 +6,18 @@
 //! is a run of days without a rain day; the longest one is looked for between
 //! the day after the onset and the day before the end. A false start is a day
 //! that would be the onset but for the dry spell after it; days in a row count once.
+//!
+//! Where days are missing, only what they cannot change is told; for the rest the bounds are ([`Between`]).
 
 use chrono::{Days, Months, NaiveDate};
 use serde::Serialize;
 
+use super::missing::{Between, Filled, told};
 use super::month_day::MonthDay;
-use super::onset::percentile;
 use super::onset::{Onset, OnsetRule, Window, YearOnset};
+use super::percentile::{OpenValue, percentile, percentile_bounds, weighted_percentile};
 use super::record::RainRecord;
+use super::trend::Slope;
 
 /// When the rains have ended.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -56,27 +60,39 @@ pub struct SeasonRule {
     pub end_from: MonthDay,
 }
 
-/// One season. What missing days leave unknown is absent.
+/// One season. What missing days leave open is absent, and its bounds stand beside it where they are known.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Season {
     /// Year in which the window opened.
     pub year: i32,
-    /// Whether days are missing that the onset rule needs.
+    /// Whether missing days leave the onset open.
     #[serde(skip_serializing_if = "std::ops::Not::not")]
     pub onset_unknown: bool,
-    /// First day of the rains; absent where they never began or are unknown.
+    /// First day of the rains; absent where they never began or missing days leave it open.
     pub onset: Option<NaiveDate>,
+    /// Where missing days leave the onset open: its bounds. Without a last day the rains may never have begun.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub onset_between: Option<Between<NaiveDate>>,
     /// First day after them.
     pub end: Option<NaiveDate>,
+    /// The end's bounds, where missing days leave it open. There is no last day where it may lie beyond the search.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub end_between: Option<Between<NaiveDate>>,
     /// Days from onset to end.
     pub length_days: Option<i64>,
-    /// Longest dry spell between the two, days.
+    /// Their bounds, where missing days leave them open.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub length_days_between: Option<Between<i64>>,
+    /// Longest dry spell between onset and end, days.
     pub longest_dry_spell_days: Option<u32>,
-    /// False starts before the onset, or in the whole window.
+    /// Its bounds, where onset and end are certain and missing days leave it open.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub longest_dry_spell_days_between: Option<Between<u32>>,
+    /// False starts before the onset, or in the whole window, that are certain.
     pub false_starts: Vec<NaiveDate>,
 }
 
-/// What the seasons say together.
+/// What the seasons say together. Years whose onset missing days leave open are no part of it, except in the bounds.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Outlook {
     /// Onset in the early years (20 %).
@@ -85,17 +101,38 @@ pub struct Outlook {
     pub p50: Option<MonthDay>,
     /// Onset in the late years (80 %).
     pub p80: Option<MonthDay>,
+    /// Between which days each of the three lies, whatever fell on missing days; absent where no
+    /// year is open, and under a seasonal outlook.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub between: Option<OutlookBounds>,
     /// Share of the judged years in which the rains never began.
     pub none_share: Option<f64>,
     /// Years whose onset could be judged.
     pub judged_years: usize,
+    /// Years whose onset missing days leave open.
+    pub open_years: usize,
     /// How much later the rains begin each ten years: the median slope between
-    /// all pairs of years (Theil and Sen); absent for fewer than five onsets.
+    /// all pairs of years; absent for too few years with an onset.
     pub trend_days_per_decade: Option<f64>,
+    /// Its 95 % interval.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub trend_between: Option<Between<f64>>,
+    /// Whether the interval leaves no doubt which way it goes.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub trend_clear: Option<bool>,
 }
 
-/// Fewer onsets make no trend.
-const FEWEST_FOR_TREND: usize = 5;
+/// Bounds of the early, middle and late onset.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+pub struct OutlookBounds {
+    /// Of the onset in the early years.
+    pub p20: Between<MonthDay>,
+    /// Of the onset in the middle year.
+    pub p50: Between<MonthDay>,
+    /// Of the onset in the late years.
+    pub p80: Between<MonthDay>,
+}
+
 /// How far an end is looked for, days.
 const FARTHEST_END: u32 = 300;
 
@@ -103,28 +140,54 @@ impl SeasonRule {
     /// All seasons whose window opens within the record.
     pub fn seasons(&self, record: &RainRecord) -> Vec<Season> {
         let years = record.onsets(&self.onset, &self.window);
-        years.into_iter().filter_map(|year| self.season(record, year.year, year.onset)).collect()
+        years.into_iter().filter_map(|year| self.season(record, year)).collect()
     }
 
-    fn season(&self, record: &RainRecord, year: i32, found: Onset) -> Option<Season> {
+    fn season(&self, record: &RainRecord, YearOnset { year, onset: found }: YearOnset) -> Option<Season> {
         let (from, until) = self.window.in_year(year)?;
-        let onset = match found {
-            Onset::On(day) => Some(day),
-            Onset::None | Onset::Unknown => None,
+        let search = self.end_search(from)?;
+        let (onset, onset_between, earliest) = match found {
+            Onset::On(day) => (Some(day), None, Some(day)),
+            Onset::None => (None, None, None),
+            Onset::Between(open) => (None, Some(open), Some(open.from)),
         };
-        let end = onset.and_then(|onset| self.end_after(record, onset, self.end_search(from)?));
-        let rain_day_mm = self.onset.rain_day_mm();
+        let latest = onset.or(onset_between.and_then(|open| open.to));
+        // An end that is looked for from the onset itself cannot be told where the onset is open.
+        let judged = onset.is_some() || latest.is_some_and(|latest| latest < search);
+        let first_end = |rain, onset: Option<NaiveDate>| {
+            let onset = onset.filter(|_| judged)?;
+            Some((onset, self.end_of(&rain, onset, search)?))
+        };
+        // The driest filling has the latest onset, the earliest end and so the shortest season.
+        let shortest = first_end(record.driest(), latest);
+        let longest = first_end(record.wettest(), earliest);
+        let day = |bounds: Option<(NaiveDate, NaiveDate)>| bounds.map(|(_, end)| end);
+        let days =
+            |bounds: Option<(NaiveDate, NaiveDate)>| bounds.map(|(onset, end)| (end - onset).num_days());
+        let (end, end_between) = told(day(shortest), day(longest));
+        let (length_days, length_days_between) = told(days(shortest), days(longest));
+        let spell = onset.zip(end).and_then(|(onset, end)| {
+            let days = u32::try_from((end - onset).num_days() - 1).ok()?;
+            Some(self.dry_spell_bounds(record, onset + Days::new(1), days))
+        });
+        let (longest_dry_spell_days, longest_dry_spell_days_between) =
+            spell.map_or((None, None), |(least, greatest)| told(Some(least), Some(greatest)));
         Some(Season {
             year,
-            onset_unknown: found == Onset::Unknown,
+            onset_unknown: found.is_open(),
             onset,
+            onset_between,
             end,
-            length_days: onset.zip(end).map(|(onset, end)| (end - onset).num_days()),
-            longest_dry_spell_days: onset.zip(end).and_then(|(onset, end)| {
-                let days = u32::try_from((end - onset).num_days() - 1).ok()?;
-                longest_dry_spell(record, onset + Days::new(1), days, rain_day_mm)
-            }),
-            false_starts: self.false_starts(record, from, onset.map_or(until, |onset| onset - Days::new(1))),
+            end_between,
+            length_days,
+            length_days_between,
+            longest_dry_spell_days,
+            longest_dry_spell_days_between,
+            false_starts: self.false_starts(
+                record,
+                from,
+                earliest.map_or(until, |onset| onset - Days::new(1)),
+            ),
         })
     }
 
@@ -133,15 +196,22 @@ impl SeasonRule {
         self.end_from.next_after(from - Days::new(1))
     }
 
-    /// The end of the rains that began on `onset`; `None` where the record does not reach it.
+    /// The end of the rains that began on `onset`; `None` where the record does not reach it, or
+    /// missing days leave it open.
     pub fn end_after(&self, record: &RainRecord, onset: NaiveDate, search: NaiveDate) -> Option<NaiveDate> {
+        let earliest = self.end_of(&record.driest(), onset, search)?;
+        self.end_of(&record.wettest(), onset, search).filter(|latest| *latest == earliest)
+    }
+
+    /// The end of the rains that began on `onset`; `None` where the search does not reach it. More rain on
+    /// any day never makes it earlier.
+    fn end_of(&self, rain: &Filled<'_>, onset: NaiveDate, search: NaiveDate) -> Option<NaiveDate> {
         let search = search.max(onset + Days::new(1));
         match self.end {
             EndRule::Rainless { days } => {
                 let mut dry = 0;
-                for ahead in 0..FARTHEST_END + days {
-                    let day = search + Days::new(u64::from(ahead));
-                    dry = if record.on(day)? < self.onset.rain_day_mm() { dry + 1 } else { 0 };
+                for (day, mm) in search.iter_days().zip(rain.days(search, FARTHEST_END + days)) {
+                    dry = if mm < self.onset.rain_day_mm() { dry + 1 } else { 0 };
                     if dry == days {
                         return Some(day - Days::new(u64::from(days - 1)));
                     }
@@ -149,33 +219,42 @@ impl SeasonRule {
                 None
             }
             EndRule::SoilStore { capacity_mm, loss_mm } => {
-                let mut store = 0.0;
                 let farthest = search + Days::new(u64::from(FARTHEST_END));
-                let mut day = onset;
-                while day <= farthest {
-                    store = (store + record.on(day)? - loss_mm).clamp(0.0, capacity_mm);
+                let days = u32::try_from((farthest - onset).num_days() + 1).ok()?;
+                let mut store = 0.0;
+                for (day, mm) in onset.iter_days().zip(rain.days(onset, days)) {
+                    store = (store + mm - loss_mm).clamp(0.0, capacity_mm);
                     if day >= search && store == 0.0 {
                         return Some(day);
                     }
-                    day = day + Days::new(1);
                 }
                 None
             }
         }
     }
 
+    /// The least and the greatest that the longest dry spell among `days` days from `from` can be.
+    fn dry_spell_bounds(&self, record: &RainRecord, from: NaiveDate, days: u32) -> (u32, u32) {
+        let longest = |rain: Filled<'_>| longest_run(rain.days(from, days), self.onset.rain_day_mm());
+        (longest(record.wettest()), longest(record.driest()))
+    }
+
+    /// The days from `from` to `until`, none of which can be the onset, that are a false start whatever
+    /// fell on missing days. Of a run of them the first counts; a day that may be one parts no run.
     fn false_starts(&self, record: &RainRecord, from: NaiveDate, until: NaiveDate) -> Vec<NaiveDate> {
         let unchecked = self.onset.without_look_ahead();
+        let (driest, wettest) = (record.driest(), record.wettest());
         let mut starts = Vec::new();
-        let mut before = false;
-        let mut day = from;
-        while day <= until {
-            let here = unchecked.begins_on(record, day) == Some(true);
-            if here && !before {
-                starts.push(day);
+        let mut within = false;
+        for day in from.iter_days().take_while(|day| *day <= until) {
+            if unchecked.begins_on(&driest, day) {
+                if !within {
+                    starts.push(day);
+                }
+                within = true;
+            } else if !unchecked.begins_on(&wettest, day) {
+                within = false;
             }
-            before = here;
-            day = day + Days::new(1);
         }
         starts
     }
@@ -195,6 +274,7 @@ impl SeasonRule {
         };
         // Any year without a leap day will do to turn days back into a date.
         let opening = self.window.in_year(2001).map(|(from, _)| from);
+        let date = |days: f64| Some(MonthDay::of(opening?.checked_add_days(Days::new(days.round() as u64))?));
         let on = |percent: f64| {
             let days = match weights {
                 Some(_) => {
@@ -202,10 +282,21 @@ impl SeasonRule {
                     let weights: Vec<f64> = these.map(|(index, _)| weight(index)).collect();
                     weighted_percentile(&days, &weights, percent)?
                 }
-                None => percentile(&days, percent)?.round(),
+                None => percentile(&days, percent)?,
             };
-            Some(MonthDay::of(opening?.checked_add_days(Days::new(days as u64))?))
+            date(days)
         };
+        let open = |season: &Season| {
+            let onset = Onset::Between(season.onset_between?);
+            YearOnset { year: season.year, onset }.open_days(&self.window)
+        };
+        let open: Vec<OpenValue> = seasons.iter().filter_map(open).collect();
+        let between = |percent: f64| {
+            let (least, greatest) = percentile_bounds(&days, &open, percent)?;
+            Some(Between { from: date(least)?, to: Some(date(greatest)?) })
+        };
+        let bounds = || Some(OutlookBounds { p20: between(20.0)?, p50: between(50.0)?, p80: between(80.0)? });
+        let trend = if onsets.len() >= Slope::LEAST_YEARS { Slope::of(&onsets) } else { None };
         let judged = weighed(|season| !season.onset_unknown);
         let begun = weighed(|season| season.onset.is_some());
         Outlook {
@@ -214,10 +305,11 @@ impl SeasonRule {
             p80: on(80.0),
             none_share: (judged > 0.0).then(|| (1.0 - begun / judged).max(0.0)),
             judged_years: seasons.iter().filter(|season| !season.onset_unknown).count(),
-            trend_days_per_decade: (onsets.len() >= FEWEST_FOR_TREND)
-                .then(|| median_slope(&onsets))
-                .flatten()
-                .map(|slope| slope * 10.0),
+            open_years: open.len(),
+            between: if open.is_empty() || weights.is_some() { None } else { bounds() },
+            trend_days_per_decade: trend.map(|slope| slope.median * 10.0),
+            trend_between: trend.map(|slope| Between { from: slope.low * 10.0, to: Some(slope.high * 10.0) }),
+            trend_clear: trend.map(Slope::is_clear),
         }
     }
 
@@ -229,7 +321,7 @@ impl SeasonRule {
                 Onset::On(_) => year.days_after_opening(&self.window),
                 // Rains that never begin are later than the latest.
                 Onset::None => Some(f64::INFINITY),
-                Onset::Unknown => None,
+                Onset::Between(_) => None,
             },
             Chances::OfTotal(_) => {
                 let (from, _) = self.window.in_year(year.year)?;
@@ -279,39 +371,18 @@ pub fn weights_of_thirds(values: &[f64], [low, usual, high]: [f64; 3]) -> Vec<f6
     weights
 }
 
-/// The least of the values below or at which lie `percent` of all weight
-/// (numpy's method "inverted_cdf" with weights).
-pub fn weighted_percentile(values: &[f64], weights: &[f64], percent: f64) -> Option<f64> {
-    let mut sorted: Vec<(f64, f64)> = values.iter().copied().zip(weights.iter().copied()).collect();
-    sorted.sort_by(|(one, _), (other, _)| one.total_cmp(other));
-    let all: f64 = sorted.iter().map(|(_, weight)| weight).sum();
-    let mut below = 0.0;
-    for (value, weight) in &sorted {
-        below += weight;
-        if below >= percent / 100.0 * all - 1e-12 {
-            return Some(*value);
-        }
-    }
-    sorted.last().map(|(value, _)| *value)
+/// The longest run of days without a rain day among `days` days from `from`;
+/// `None` where missing days leave it open.
+pub fn longest_dry_spell(record: &RainRecord, from: NaiveDate, days: u32, rain_day_mm: f64) -> Option<u32> {
+    let longest = longest_run(record.driest().days(from, days), rain_day_mm);
+    (longest == longest_run(record.wettest().days(from, days), rain_day_mm)).then_some(longest)
 }
 
-/// The longest run of days without a rain day among `days` days from `from`;
-/// `None` where a day is missing.
-pub fn longest_dry_spell(record: &RainRecord, from: NaiveDate, days: u32, rain_day_mm: f64) -> Option<u32> {
+fn longest_run(rain: impl Iterator<Item = f64>, rain_day_mm: f64) -> u32 {
     let (mut longest, mut run) = (0, 0);
-    for rain in record.days(from, days) {
-        run = if rain? < rain_day_mm { run + 1 } else { 0 };
+    for mm in rain {
+        run = if mm < rain_day_mm { run + 1 } else { 0 };
         longest = longest.max(run);
     }
-    Some(longest)
-}
-
-/// The median of the slopes between all pairs of points (Theil and Sen).
-pub fn median_slope(points: &[(f64, f64)]) -> Option<f64> {
-    let mut slopes = Vec::new();
-    for (index, (x, y)) in points.iter().enumerate() {
-        let later = points.iter().skip(index + 1).filter(|(other, _)| other != x);
-        slopes.extend(later.map(|(other_x, other_y)| (other_y - y) / (other_x - x)));
-    }
-    percentile(&slopes, 50.0)
+    longest
 }

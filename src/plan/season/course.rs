@@ -8,7 +8,7 @@
 
 use std::f64::consts::PI;
 
-use chrono::{Datelike, NaiveDate};
+use chrono::{Datelike, Days, NaiveDate};
 use serde::Serialize;
 
 use super::month_day::MonthDay;
@@ -30,6 +30,8 @@ pub struct WetSeason {
 
 /// Days of the mean year; 29 February counts to the 28th.
 const DAYS: usize = 365;
+/// Any year without a leap day will do to count days.
+const COMMON_YEAR: i32 = 2001;
 /// Days over which the mean year is smoothed.
 const SMOOTHED: usize = 31;
 /// How long before its mean first day one season's onset may come, and one of two.
@@ -77,6 +79,40 @@ pub fn wet_seasons(record: &RainRecord) -> Vec<WetSeason> {
         .collect();
     seasons.sort_by_key(|season| season.from);
     seasons
+}
+
+/// From when on the end of the rains is looked for where nobody says: the middle of the rainy season that
+/// the window's onsets belong to, however late the window closes. Where the record does not tell that
+/// season, or its middle is over when the window opens, the middle of the window.
+pub fn end_search_from(record: &RainRecord, window: &Window) -> MonthDay {
+    let after_opening = |day: MonthDay| -> Option<usize> {
+        let opening = window.from.in_year(COMMON_YEAR)?;
+        let day = day.in_year(COMMON_YEAR)?;
+        usize::try_from((day - opening).num_days().rem_euclid(DAYS as i64)).ok()
+    };
+    let middle_of_window = || {
+        let (from, until) = window.in_year(COMMON_YEAR)?;
+        Some(MonthDay::of(from + Days::new(u64::try_from((until - from).num_days() / 2).ok()?)))
+    };
+    let window_days = after_opening(window.until).unwrap_or(0);
+    // Days of the window that lie in a season.
+    let shared = |season: &WetSeason| {
+        let (first, last) = (after_opening(season.from)?, after_opening(season.until)?);
+        Some(match first <= last {
+            true => (window_days + 1).saturating_sub(first).min(last - first + 1),
+            // It has begun when the window opens.
+            false => last.min(window_days) + 1 + (window_days + 1).saturating_sub(first),
+        })
+    };
+    let seasons = wet_seasons(record);
+    let season = seasons.iter().filter_map(|season| Some((shared(season).filter(|days| *days > 0)?, season)));
+    season
+        .max_by_key(|(days, _)| *days)
+        .map(|(_, season)| (season.window.until, season.until))
+        .filter(|(middle, last)| after_opening(*middle) <= after_opening(*last))
+        .map(|(middle, _)| middle)
+        .or_else(middle_of_window)
+        .unwrap_or(window.until)
 }
 
 fn mean_year(record: &RainRecord) -> Option<Vec<f64>> {
@@ -143,6 +179,5 @@ fn above(year: &[f64], average: f64) -> Vec<(usize, usize)> {
 }
 
 fn day_of(day: usize) -> Option<MonthDay> {
-    // Any year without a leap day will do.
-    NaiveDate::from_yo_opt(2001, u32::try_from(day % DAYS).ok()? + 1).map(MonthDay::of)
+    NaiveDate::from_yo_opt(COMMON_YEAR, u32::try_from(day % DAYS).ok()? + 1).map(MonthDay::of)
 }

@@ -2,21 +2,28 @@
 
 mod analysis;
 mod course;
+mod missing;
 mod month_day;
 mod onset;
+mod percentile;
 mod planting_delay;
 mod record;
 mod rules;
+mod trend;
 
 pub use analysis::{
-    Chances, EndRule, Outlook, Season, SeasonRule, longest_dry_spell, median_slope, weighted_percentile,
-    weights_of_thirds,
+    Chances, EndRule, Outlook, OutlookBounds, Season, SeasonRule, longest_dry_spell, weights_of_thirds,
 };
-pub use course::{WetSeason, wet_seasons};
+pub use course::{WetSeason, end_search_from, wet_seasons};
+pub use missing::Between;
 pub use month_day::MonthDay;
-pub use onset::{Onset, OnsetAsks, OnsetRule, Window, YearOnset, percentile};
+pub use onset::{Onset, OnsetAsks, OnsetRule, Window, YearOnset};
+pub use percentile::{percentile, weighted_percentile};
 pub use planting_delay::PlantingDelay;
 pub use record::RainRecord;
+pub use trend::{Slope, median_slope};
+
+use percentile::{OpenValue, percentile_bounds};
 
 use chrono::{Datelike, Days, NaiveDate};
 
@@ -60,13 +67,33 @@ pub struct ObservedRains {
     pub planting_delays: Vec<PlantingDelay>,
 }
 
-/// The expected rains of the season to come.
+/// The expected rains of the season to come. Where only one day is known, all four are that day.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct ExpectedRains {
     /// The day the plan is timed by.
     pub onset: NaiveDate,
-    /// The day by which the rains have begun in most years; `onset` where only one day is known.
+    /// The day from which they may begin: in the early years they have.
+    pub early: NaiveDate,
+    /// The day by which they have begun in half of the years.
+    pub usual: NaiveDate,
+    /// The day by which they have begun in most years, and not before `onset`.
     pub late: NaiveDate,
+}
+
+impl ExpectedRains {
+    /// Rains of which one day is known.
+    pub fn on(day: NaiveDate) -> ExpectedRains {
+        ExpectedRains { onset: day, early: day, usual: day, late: day }
+    }
+}
+
+/// What a record says of the onset in the season to come.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct OnsetOutlook {
+    /// The days of the early, the middle and the late years.
+    pub days: ExpectedRains,
+    /// Share of the judged years in which the rains never began.
+    pub none_share: f64,
 }
 
 impl ObservedRains {
@@ -91,14 +118,28 @@ impl ObservedRains {
         }
     }
 
-    /// Days from `harvest` to the middle onset after it; the most there can be where none is known.
-    pub fn days_to_onset(&self, harvest: NaiveDate) -> i64 {
-        self.expected(harvest, (50.0, 50.0)).map_or(i64::MAX, |rains| (rains.onset - harvest).num_days())
+    /// The bounds of that percentile, whatever fell on missing days; `None` where no year is open, and
+    /// under a seasonal outlook.
+    fn percentile_bounds(&self, percent: f64) -> Option<(f64, f64)> {
+        let window = &self.rule.window;
+        let open: Vec<OpenValue> = self.years.iter().filter_map(|year| year.open_days(window)).collect();
+        if open.is_empty() || self.weights.is_some() {
+            return None;
+        }
+        let certain: Vec<f64> =
+            self.years.iter().filter_map(|year| year.days_after_opening(window)).collect();
+        percentile_bounds(&certain, &open, percent)
     }
 
-    /// Years whose season could be judged.
+    /// Days from `harvest` to the middle onset after it; the most there can be where none is known.
+    pub fn days_to_onset(&self, harvest: NaiveDate) -> i64 {
+        let middle = Percents { timed: 50.0, early: 50.0, usual: 50.0, late: 50.0 };
+        self.expected(harvest, middle).map_or(i64::MAX, |(rains, _)| (rains.onset - harvest).num_days())
+    }
+
+    /// Years whose onset could be judged: missing days cannot change it.
     pub fn judged(&self) -> usize {
-        self.years.iter().filter(|year| year.onset != Onset::Unknown).count()
+        self.years.iter().filter(|year| !year.onset.is_open()).count()
     }
 
     /// Share of the judged years without an onset.
@@ -107,18 +148,45 @@ impl ObservedRains {
         (self.judged() > 0).then(|| none as f64 / self.judged() as f64)
     }
 
-    /// The opening of the first window that comes wholly after `harvest`,
-    /// with the window's days at the early, chosen and late percentile.
-    fn expected(&self, harvest: NaiveDate, percents: (f64, f64)) -> Option<ExpectedRains> {
-        let chosen = self.onset_percentile(percents.0)?;
-        let late = self.onset_percentile(percents.1)?.max(chosen);
-        let after = |opening: NaiveDate, days: f64| opening.checked_add_days(Days::new(days.round() as u64));
+    /// The rains by these percentiles in the first window whose timed day comes after `harvest`; and
+    /// the window's opening.
+    fn expected(&self, harvest: NaiveDate, percents: Percents) -> Option<(ExpectedRains, NaiveDate)> {
+        let timed = self.onset_percentile(percents.timed)?;
+        let early = self.onset_percentile(percents.early)?.min(timed);
+        let usual = self.onset_percentile(percents.usual)?;
+        let late = self.onset_percentile(percents.late)?.max(timed);
         (-1..=1)
             .filter_map(|ahead| self.rule.window.from.in_year(harvest.year() + ahead))
             .filter_map(|opening| {
-                Some(ExpectedRains { onset: after(opening, chosen)?, late: after(opening, late)? })
+                let [onset, early, usual, late] =
+                    [timed, early, usual, late].map(|days| days_after(opening, days));
+                Some((ExpectedRains { onset: onset?, early: early?, usual: usual?, late: late? }, opening))
             })
-            .find(|rains| rains.onset > harvest)
+            .find(|(rains, _)| rains.onset > harvest)
+    }
+}
+
+fn days_after(opening: NaiveDate, days: f64) -> Option<NaiveDate> {
+    opening.checked_add_days(Days::new(days.round() as u64))
+}
+
+/// The percentiles of the years' onsets that a plan speaks of.
+#[derive(Clone, Copy)]
+struct Percents {
+    timed: f64,
+    early: f64,
+    usual: f64,
+    late: f64,
+}
+
+impl Percents {
+    fn of(risk: Risk, assumptions: &super::Assumptions) -> Percents {
+        Percents {
+            timed: risk_percent(risk, assumptions),
+            early: assumptions.onset_early_percent,
+            usual: assumptions.onset_middle_percent,
+            late: assumptions.onset_late_percent,
+        }
     }
 }
 
@@ -139,14 +207,19 @@ pub fn expect(
     harvest: NaiveDate,
     assumptions: &super::Assumptions,
 ) -> Option<ExpectedRains> {
-    let one = |onset| ExpectedRains { onset, late: onset };
     match rains {
-        Rains::Usual(day) => day.next_after(harvest).map(one),
-        Rains::On(date) => Some(one(*date)),
+        Rains::Usual(day) => day.next_after(harvest).map(ExpectedRains::on),
+        Rains::On(date) => Some(ExpectedRains::on(*date)),
         Rains::Observed(observed) => {
-            observed.expected(harvest, (risk_percent(risk, assumptions), assumptions.onset_late_percent))
+            observed.expected(harvest, Percents::of(risk, assumptions)).map(|(rains, _)| rains)
         }
     }
+}
+
+/// What a record says of these rains.
+pub(super) fn onset_outlook(rains: &Rains, days: ExpectedRains) -> Option<OnsetOutlook> {
+    let Rains::Observed(observed) = rains else { return None };
+    Some(OnsetOutlook { days, none_share: observed.none_share()? })
 }
 
 coded! {
@@ -166,10 +239,22 @@ coded! {
         Named = "why-rains-named",
         /// What a rainfall record says.
         Observed = "why-rains-observed" {
-            /// Years of 100 in which the rains had begun by then.
+            /// The day the plan is timed by.
+            timed: NaiveDate,
+            /// Years of 100 with an onset in which the rains had begun by then.
             percent: f64,
+            /// Years of 100 with an onset in which they had begun by the early day.
+            early_percent: f64,
+            /// Years of 100 with an onset in which they had begun by the usual day.
+            usual_percent: f64,
+            /// Years of 100 with an onset in which they had begun by the late day.
+            late_percent: f64,
             /// Years with an onset.
             years: u32,
+            /// Years in which they never began.
+            none: u32,
+            /// Years that could be judged.
+            judged: u32,
             /// Least rain of the wet days, millimetres.
             total_mm: f64,
             /// Days in which it falls.
@@ -189,10 +274,22 @@ coded! {
         },
         /// What a rainfall record says, dekad by dekad.
         ObservedDekads = "why-rains-observed-dekads" {
-            /// Years of 100 in which the rains had begun by then.
+            /// The day the plan is timed by.
+            timed: NaiveDate,
+            /// Years of 100 with an onset in which the rains had begun by then.
             percent: f64,
+            /// Years of 100 with an onset in which they had begun by the early day.
+            early_percent: f64,
+            /// Years of 100 with an onset in which they had begun by the usual day.
+            usual_percent: f64,
+            /// Years of 100 with an onset in which they had begun by the late day.
+            late_percent: f64,
             /// Years with an onset.
             years: u32,
+            /// Years in which they never began.
+            none: u32,
+            /// Years that could be judged.
+            judged: u32,
             /// Least rain of the dekad, millimetres.
             total_mm: f64,
             /// Least rain of the next two dekads together, millimetres.
@@ -219,22 +316,31 @@ pub fn reason(
         Rains::On(_) => return RainsReason::Named,
         Rains::Observed(observed) => observed,
     };
-    let percent = risk_percent(risk, assumptions);
-    let with_onset = observed.years.iter().filter(|year| matches!(year.onset, Onset::On(_))).count();
-    let years = u32::try_from(with_onset).unwrap_or(u32::MAX);
+    let Percents { timed: percent, early: early_percent, usual: usual_percent, late: late_percent } =
+        Percents::of(risk, assumptions);
+    let count = |wanted: fn(Onset) -> bool| {
+        let these = observed.years.iter().filter(|year| wanted(year.onset));
+        u32::try_from(these.count()).unwrap_or(u32::MAX)
+    };
+    let years = count(|onset| matches!(onset, Onset::On(_)));
+    let none = count(|onset| onset == Onset::None);
+    let judged = count(|onset| !onset.is_open());
+    let timed = expected.onset;
     let window = observed.rule.window;
     // The window that the onset lies in opened in the same year, or in the one before.
-    let year = expected.onset.year();
-    let opened = [year, year - 1].into_iter().filter_map(|year| window.in_year(year));
-    let (from, until) = opened
-        .into_iter()
-        .find(|(from, _)| *from <= expected.onset)
-        .unwrap_or((expected.onset, expected.late));
+    let opened = [timed.year(), timed.year() - 1].into_iter().filter_map(|year| window.in_year(year));
+    let (from, until) = opened.into_iter().find(|(from, _)| *from <= timed).unwrap_or((timed, expected.late));
     let outlook = if observed.weights.is_some() { "yes" } else { "no" };
     match observed.rule.onset.asks() {
         OnsetAsks::Total { total_mm, days, rain_days, look_ahead, dry_spell } => RainsReason::Observed {
+            timed,
             percent,
+            early_percent,
+            usual_percent,
+            late_percent,
             years,
+            none,
+            judged,
             total_mm,
             days,
             rain_days,
@@ -244,28 +350,63 @@ pub fn reason(
             until,
             outlook,
         },
-        OnsetAsks::Dekad { total_mm, next_two_mm } => {
-            RainsReason::ObservedDekads { percent, years, total_mm, next_two_mm, from, until, outlook }
-        }
+        OnsetAsks::Dekad { total_mm, next_two_mm } => RainsReason::ObservedDekads {
+            timed,
+            percent,
+            early_percent,
+            usual_percent,
+            late_percent,
+            years,
+            none,
+            judged,
+            total_mm,
+            next_two_mm,
+            from,
+            until,
+            outlook,
+        },
     }
 }
 
-/// What must be noticed of the years of a record.
-pub(super) fn remarks(rains: &Rains) -> Vec<Remark> {
+/// What must be noticed of the years of a record, in a season after `harvest`.
+pub(super) fn remarks(
+    rains: &Rains,
+    risk: Risk,
+    harvest: NaiveDate,
+    assumptions: &super::Assumptions,
+) -> Vec<Remark> {
     let Rains::Observed(observed) = rains else { return Vec::new() };
-    let of = |wanted: Onset| -> Vec<i32> {
-        observed.years.iter().filter(|year| year.onset == wanted).map(|year| year.year).collect()
+    let of = |wanted: fn(Onset) -> bool| -> Vec<i32> {
+        observed.years.iter().filter(|year| wanted(year.onset)).map(|year| year.year).collect()
     };
     let count = |years: &[i32]| u32::try_from(years.len()).unwrap_or(u32::MAX);
     let mut remarks = Vec::new();
-    let none = of(Onset::None);
+    let none = of(|onset| onset == Onset::None);
     if !none.is_empty() {
         let judged = u32::try_from(observed.judged()).unwrap_or(u32::MAX);
         remarks.push(Remark::YearsWithoutRains { count: count(&none), judged, years: Years(none) });
     }
-    let unknown = of(Onset::Unknown);
-    if !unknown.is_empty() {
-        remarks.push(Remark::YearsUnknown { count: count(&unknown), years: Years(unknown) });
+    let open = of(Onset::is_open);
+    if let Some((rains, opening)) = observed.expected(harvest, Percents::of(risk, assumptions))
+        && !open.is_empty()
+    {
+        let bounds = |percent: f64| {
+            let (least, greatest) = observed.percentile_bounds(percent)?;
+            Some((days_after(opening, least)?, days_after(opening, greatest)?))
+        };
+        let (early, late) = (bounds(assumptions.onset_early_percent), bounds(assumptions.onset_late_percent));
+        let bounded = if early.is_some() && late.is_some() { "yes" } else { "no" };
+        let (early_from, early_to) = early.unwrap_or((rains.early, rains.early));
+        let (late_from, late_to) = late.unwrap_or((rains.late, rains.late));
+        remarks.push(Remark::YearsUnknown {
+            count: count(&open),
+            years: Years(open),
+            bounded,
+            early_from,
+            early_to,
+            late_from,
+            late_to,
+        });
     }
     remarks
 }

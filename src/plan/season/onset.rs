@@ -11,7 +11,9 @@ use chrono::{Datelike, Days, NaiveDate};
 use serde::Serialize;
 
 use super::super::worded::coded;
+use super::missing::{self, Between, Filled};
 use super::month_day::MonthDay;
+use super::percentile::OpenValue;
 use super::record::RainRecord;
 
 /// The part of the year in which an onset is looked for, both days included.
@@ -89,19 +91,20 @@ impl OnsetRule {
         }
     }
 
-    /// The first day in `from..=until` on which the rains have begun.
+    /// The first day in `from..=until` on which the rains have begun, as far as missing days let it be told.
     pub fn onset(&self, record: &RainRecord, from: NaiveDate, until: NaiveDate) -> Onset {
-        let mut day = from;
-        while day <= until {
-            match self.begins_on(record, day) {
-                Some(true) => return Onset::On(day),
-                Some(false) => {}
-                None => return Onset::Unknown,
-            }
-            let Some(next) = day.checked_add_days(Days::new(1)) else { break };
-            day = next;
-        }
-        Onset::None
+        let first_day = |rain| self.first_day(&rain, from, until);
+        Onset::told(first_day(record.wettest()), first_day(record.driest()))
+    }
+
+    /// The first day in `from..=until` on which the rains have begun.
+    pub(super) fn first_day(
+        &self,
+        rain: &Filled<'_>,
+        from: NaiveDate,
+        until: NaiveDate,
+    ) -> Option<NaiveDate> {
+        from.iter_days().take_while(|day| *day <= until).find(|day| self.begins_on(rain, *day))
     }
 
     /// Least rain of a rain day, mm.
@@ -123,58 +126,53 @@ impl OnsetRule {
         }
     }
 
-    /// Whether the rains begin on `day`; `None` where days needed for it are missing.
-    pub(super) fn begins_on(&self, record: &RainRecord, day: NaiveDate) -> Option<bool> {
+    /// Whether the rains begin on `day`. More rain on any day never undoes that.
+    pub(super) fn begins_on(&self, rain: &Filled<'_>, day: NaiveDate) -> bool {
         match *self {
             OnsetRule::Total { total_mm, days, rain_days, look_ahead, dry_spell, rain_day_mm, .. } => {
-                if record.on(day)? < rain_day_mm {
-                    return Some(false);
+                if rain.on(day) < rain_day_mm {
+                    return false;
                 }
                 let mut total = 0.0;
                 let mut wet = 0;
-                for rain in record.days(day, days) {
-                    let rain = rain?;
-                    total += rain;
-                    wet += u32::from(rain >= rain_day_mm);
+                for mm in rain.days(day, days) {
+                    total += mm;
+                    wet += u32::from(mm >= rain_day_mm);
                 }
                 if total < total_mm || wet < rain_days {
-                    return Some(false);
+                    return false;
                 }
                 let mut dry = 0;
-                for rain in record.days(day + Days::new(1), look_ahead) {
-                    dry = if rain? < rain_day_mm { dry + 1 } else { 0 };
-                    if dry > dry_spell {
-                        return Some(false);
-                    }
-                }
-                Some(true)
+                rain.days(day + Days::new(1), look_ahead).all(|mm| {
+                    dry = if mm < rain_day_mm { dry + 1 } else { 0 };
+                    dry <= dry_spell
+                })
             }
             OnsetRule::Dekad { total_mm, next_two_mm } => {
-                if !matches!(day.day(), 1 | 11 | 21) {
-                    return Some(false);
-                }
-                let (total, second) = dekad_total(record, day)?;
-                if total < total_mm {
-                    return Some(false);
-                }
-                let (next, third) = dekad_total(record, second)?;
-                let (after, _) = dekad_total(record, third)?;
-                Some(next + after >= next_two_mm)
+                let begins = || {
+                    let (total, second) = dekad_total(rain, day)?;
+                    if total < total_mm {
+                        return None;
+                    }
+                    let (next, third) = dekad_total(rain, second)?;
+                    let (after, _) = dekad_total(rain, third)?;
+                    (next + after >= next_two_mm).then_some(())
+                };
+                matches!(day.day(), 1 | 11 | 21) && begins().is_some()
             }
         }
     }
 }
 
-/// Rain of the dekad that opens on `first`, and the day the next one opens.
-fn dekad_total(record: &RainRecord, first: NaiveDate) -> Option<(f64, NaiveDate)> {
+/// Rain of the dekad that opens on `first`, and the day the next one opens; `None` at the end of all calendars.
+fn dekad_total(rain: &Filled<'_>, first: NaiveDate) -> Option<(f64, NaiveDate)> {
     let next = match first.day() {
         1 => first.with_day(11)?,
         11 => first.with_day(21)?,
         _ => first.with_day(1)?.checked_add_months(chrono::Months::new(1))?,
     };
     let length = u32::try_from((next - first).num_days()).ok()?;
-    let total = record.days(first, length).sum::<Option<f64>>()?;
-    Some((total, next))
+    Some((rain.days(first, length).sum(), next))
 }
 
 coded! {
@@ -214,12 +212,28 @@ impl FromStr for OnsetRule {
 /// The outcome of one year.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Onset {
-    /// The rains began on this day.
+    /// The rains began on this day, whatever fell on missing days.
     On(NaiveDate),
-    /// The rule was never met in the window.
+    /// The rule was never met in the window, whatever fell on missing days.
     None,
-    /// Days are missing that the rule needs.
-    Unknown,
+    /// Missing days leave it open: between these days. Without a last day they may never have begun.
+    Between(Between<NaiveDate>),
+}
+
+impl Onset {
+    /// What the earliest possible and the latest possible onset tell.
+    pub(super) fn told(earliest: Option<NaiveDate>, latest: Option<NaiveDate>) -> Onset {
+        match missing::told(earliest, latest) {
+            (Some(day), _) => Onset::On(day),
+            (None, Some(open)) => Onset::Between(open),
+            (None, None) => Onset::None,
+        }
+    }
+
+    /// Whether missing days leave it open.
+    pub fn is_open(self) -> bool {
+        matches!(self, Onset::Between(_))
+    }
 }
 
 /// The outcome of the season whose window opened in `year`.
@@ -235,6 +249,21 @@ impl YearOnset {
     /// Days from the window's opening to the onset.
     pub fn days_after_opening(&self, window: &Window) -> Option<f64> {
         let Onset::On(date) = self.onset else { return None };
+        self.after_opening(window, date)
+    }
+
+    /// Days from the window's opening to the onset, where missing days leave it open.
+    pub(super) fn open_days(&self, window: &Window) -> Option<OpenValue> {
+        let Onset::Between(open) = self.onset else { return None };
+        let last = open.to.or_else(|| Some(window.in_year(self.year)?.1))?;
+        Some(OpenValue {
+            least: self.after_opening(window, open.from)?,
+            greatest: self.after_opening(window, last)?,
+            perhaps_none: open.to.is_none(),
+        })
+    }
+
+    fn after_opening(&self, window: &Window, date: NaiveDate) -> Option<f64> {
         Some((date - window.in_year(self.year)?.0).num_days() as f64)
     }
 }
@@ -251,19 +280,4 @@ impl RainRecord {
             })
             .collect()
     }
-}
-
-/// The `percent` percentile by linear interpolation between the sorted
-/// values, as numpy does by default; `None` for no values or a value that is
-/// not finite.
-pub fn percentile(values: &[f64], percent: f64) -> Option<f64> {
-    if !percent.is_finite() || values.iter().any(|value| !value.is_finite()) {
-        return None;
-    }
-    let mut sorted = values.to_vec();
-    sorted.sort_by(f64::total_cmp);
-    let rank = (percent.clamp(0.0, 100.0) / 100.0) * sorted.len().checked_sub(1)? as f64;
-    let below = *sorted.get(rank.floor() as usize)?;
-    let above = *sorted.get(rank.ceil() as usize)?;
-    Some(below + (above - below) * rank.fract())
 }

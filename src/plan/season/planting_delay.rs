@@ -6,7 +6,8 @@ use serde::Serialize;
 
 use super::analysis::SeasonRule;
 use super::month_day::MonthDay;
-use super::onset::percentile;
+use super::onset::Onset;
+use super::percentile::percentile;
 use super::record::RainRecord;
 
 /// Days from one row of the table to the next.
@@ -17,7 +18,7 @@ const STEP: u64 = 10;
 pub struct PlantingDelay {
     /// The first day on which one would plant.
     pub from: MonthDay,
-    /// Years that could be judged.
+    /// Years that could be judged: missing days change neither the day of planting nor whether it failed.
     pub years: usize,
     /// Years in which there was a wet window to plant on.
     pub planted_years: usize,
@@ -63,15 +64,18 @@ impl SeasonRule {
         let mut left = Vec::new();
         for (from, until) in years {
             let day = match unchecked.onset(record, *from + Days::new(wait), *until) {
-                super::Onset::Unknown => continue,
-                super::Onset::None => {
+                Onset::Between(_) => continue,
+                Onset::None => {
                     row.years += 1;
                     continue;
                 }
-                super::Onset::On(day) => day,
+                Onset::On(day) => day,
             };
-            // A year whose look-ahead has missing days cannot be judged.
-            let Some(holds) = self.onset.begins_on(record, day) else { continue };
+            let holds = self.onset.begins_on(&record.driest(), day);
+            // A year cannot be judged whose missing days may break the dry spell after it.
+            if holds != self.onset.begins_on(&record.wettest(), day) {
+                continue;
+            }
             row.years += 1;
             row.planted_years += 1;
             failed += usize::from(!holds);

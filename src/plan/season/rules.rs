@@ -2,6 +2,7 @@
 
 use super::analysis::EndRule;
 use super::onset::OnsetRule;
+use super::trend::Slope;
 
 /// Rules for the onset of the rains, each with its source.
 impl OnsetRule {
@@ -57,4 +58,11 @@ impl EndRule {
     pub const RAINLESS: EndRule = EndRule::Rainless { days: 20 };
     /// A soil store of 100 mm that loses 5 mm a day.
     pub const SOIL_STORE: EndRule = EndRule::SoilStore { capacity_mm: 100.0, loss_mm: 5.0 };
+}
+
+/// When a trend is told.
+impl Slope {
+    /// From 20 years with an onset on (practice, no source: Kendall's statistic is nearly normal from about 10 values on, and
+    /// climate services describe a climate by 30 years, both from memory).
+    pub const LEAST_YEARS: usize = 20;
 }
