@@ -206,12 +206,15 @@ fn a_refusal_names_the_file_and_the_field() {
     assert!(said.contains("hint: Use a deeper or wider container."), "{said}");
 }
 
-/// Amounts and values that are not certain, as "uncertain_amounts_carry_a_range" has them by hand.
+/// Amounts and values that are not certain, as `growth.rs` has them by hand.
 #[test]
 fn ranges_stand_as_low_and_high() {
     let plan = planned("farm.toml", Overrides::default());
     let first = &plan["amounts"]["cuttings_at_first_cut"];
-    assert_eq!((&first["low"], &first["high"]), (&Value::from(972), &Value::from(1140)));
+    assert_eq!((&first["low"], &first["high"]), (&Value::from(289), &Value::from(1819)));
+    assert_eq!(plan["plan_by"], "print");
+    let cut = &plan["cuts"][0];
+    assert_eq!((&cut["cuttings"], &cut["low"], &cut["high"]), (&first["value"], &first["low"], &first["high"]));
     let default = |name: &str| {
         let all = plan["defaults"].as_array().unwrap();
         all.iter().find(|used| used["name"] == name).unwrap().clone()

@@ -282,10 +282,16 @@ fn translators_read_the_meaning_of_every_value() {
     }
 }
 
-/// By what a farmer or a helper must do: to be looked at, but for four that are only worth knowing.
+/// By what a farmer or a helper must do: to be looked at, but for five that are only worth knowing.
 #[test]
 fn remarks_tell_how_much_they_matter_and_what_they_concern() {
-    let notes = ["remark-enough", "remark-field-waits", "remark-no-container", "remark-no-temperatures"];
+    let notes = [
+        "remark-by-print",
+        "remark-enough",
+        "remark-field-waits",
+        "remark-no-container",
+        "remark-no-temperatures",
+    ];
     let mut seen = BTreeSet::new();
     for case in cases() {
         let Ok(plan) = make(&case) else { continue };
