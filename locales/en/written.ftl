@@ -662,7 +662,7 @@ why-roots-of-plants = { $plants } plants at hand, about { $per_plant } roots fit
 why-roots-of-bed = a bed of { $bed_m2 } m², { $per_root_m2 } m² a root
 why-roots-for-season = { $cuttings } cuttings; a stored root gives about { $per_root } over the bed season, usual losses included
 why-roots-for-first-cut = { $cuttings } cuttings at the first cut; about { $surviving } of 100 roots survive{ why-sprouting }; each then gives about { $per_root }, after { $days } days in the bed
-why-roots-to-be-sure = enough for { $cuttings } cuttings in { $percent } of 100 such seasons, where { $usual } are enough by the middle of all values; from season to season { $by ->
+why-roots-to-be-sure = enough for { $cuttings } cuttings in { $percent } of 100 such seasons, where { $usual } are enough by the middle of all values; from season to season { $plan_by ->
     [practice] the roots that survive and the cuttings that fail
    *[print] the roots that survive and sprout, what each gives, and the cuttings that fail
  } differ

@@ -84,7 +84,7 @@ catalogue! {
     /// The fewest cuttings to be expected at the first cut.
     FirstCuttingsLow = "first_cuttings_low" {
         meaning: "cuttings of the first cut where they are few",
-        example: "290",
+        example: "280",
         kind: ValueKind::Number(0),
         scope: Scope::Plan(|_, plan| exactly(f64::from(first_cut(plan).low))),
     };

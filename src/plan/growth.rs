@@ -16,8 +16,7 @@ pub enum PlanBy {
 
 impl PlanBy {
     /// Both, by name.
-    pub const NAMED: [(&'static str, PlanBy); 2] =
-        [("print", PlanBy::Print), ("practice", PlanBy::Practice)];
+    pub const NAMED: [(&'static str, PlanBy); 2] = [("print", PlanBy::Print), ("practice", PlanBy::Practice)];
 
     /// Its name in cases and plans.
     pub fn name(self) -> &'static str {

@@ -34,7 +34,7 @@ pub struct Planner {
 /// # let no_files = |_: &str| Err(std::io::Error::from(std::io::ErrorKind::NotFound));
 /// # let (case, _) = kabla::case::read("farm.toml", kabla::case::Starter::Farm.text(), &no_files).unwrap();
 /// let plan = plan::make(&case)?;
-/// assert_eq!(plan.amounts.get(Quantity::RootsToStore), Some(40.0));
+/// assert_eq!(plan.amounts.get(Quantity::RootsToStore), Some(95.0));
 /// # Ok::<(), plan::Refusal>(())
 /// ```
 ///
@@ -119,13 +119,9 @@ impl Planner {
         let area = sized.demand.map(|demand| demand.area);
         let peak = water.iter().map(|period| period.daily.0).fold(0.0, f64::max);
         let by_field = match case.kind {
-            Kind::Zone if bed.area.0 > 0.0 => group::by_field(
-                &case.field_sizes,
-                case.spacing(),
-                (case.sizing, &rate),
-                peak / bed.area.0,
-                a,
-            ),
+            Kind::Zone if bed.area.0 > 0.0 => {
+                group::by_field(&case.field_sizes, case.spacing(), (case.sizing, &rate), peak / bed.area.0, a)
+            }
             _ => Vec::new(),
         };
         Ok(Plan {
@@ -138,7 +134,7 @@ impl Planner {
                 None => season::reason(&case.rains, rains, case.risk, a),
             },
             overdue,
-            cuts: multiply::cuts(cutting, cuttings, case.spacing().density(), a),
+            cuts: multiply::cuts(cutting, cuttings, case.spacing().density() * (1.0 + a.gap_share), a),
             harvest: after::harvest(cutting, area, &case.variety, a),
             vitamin_a: after::vitamin_a(&case.variety, a),
             farms: group::shares(&case.farms, (sized.roots, sized.plants), a),

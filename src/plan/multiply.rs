@@ -210,9 +210,8 @@ impl Rate {
         }
         let enough = |roots: u32| {
             let tails = at_least_each(roots, alpha, beta);
-            let chance = |(wanted, share): &(u32, f64)| {
-                tails.get(*wanted as usize).map_or(0.0, |tail| tail * share)
-            };
+            let chance =
+                |(wanted, share): &(u32, f64)| tails.get(*wanted as usize).map_or(0.0, |tail| tail * share);
             wanted.iter().map(chance).sum::<f64>() >= confidence
         };
         let mut high = (*least).max(1);
@@ -349,7 +348,7 @@ pub struct Cut {
 }
 
 /// The cuts of a bed: `first`, and those after it, which give `later` together.
-/// `density` is cuttings on a square metre.
+/// `density` is cuttings on a square metre, those for gaps included.
 pub fn cuts(
     when: DateSpan,
     (first, later): (Cuttings, Cuttings),

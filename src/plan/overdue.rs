@@ -92,8 +92,7 @@ impl Kept {
             let months = days.map_or(0.0, |(fill, bed)| months_between(fill, bed));
             surviving(assumptions.survival_share, months, assumptions)
         };
-        let grown =
-            |steps: &[Step]| Growth::of(by, days_in_bed(steps, assumptions), assumptions).first(0.0);
+        let grown = |steps: &[Step]| Growth::of(by, days_in_bed(steps, assumptions), assumptions).first(0.0);
         Kept {
             roots: (stored(late) / stored(planned)).min(1.0),
             growth: (grown(late) / grown(planned)).min(1.0),

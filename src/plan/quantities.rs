@@ -306,7 +306,7 @@ coded! {
             /// Roots that are enough with the usual losses.
             usual: u32,
             /// By whose figures the plan counts, print or practice: chooses words.
-            by: &'static str,
+            plan_by: &'static str,
         },
         /// A round number.
         RootsOfZone = "why-roots-of-zone",

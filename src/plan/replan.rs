@@ -71,9 +71,8 @@ pub(super) fn after_checks(
     remarks.extend(progress.remarks);
     let counted = case.store_checks.last().is_some_and(|check| check.sprouted.is_some());
     let unknown = if counted { Unknown::Nothing } else { Unknown::Survival };
-    let give = |part: Part| {
-        rate.ranged(f64::from(progress.sprouting) * rate.per_sprouted(part), part, unknown)
-    };
+    let give =
+        |part: Part| rate.ranged(f64::from(progress.sprouting) * rate.per_sprouted(part), part, unknown);
     let (first, later) = (give(Part::First), give(Part::Later));
     let left = progress.left;
     amounts.add(Quantity::RootsLeft, left, AmountReason::RootsLeft);

@@ -176,8 +176,7 @@ impl Sized {
         if self.roots > 0 {
             let other = Rate::of(case.plan_by.other(), stored.months, stored.days, a);
             let by_other = |part: Part| two_figures_down(other.cuttings_of(self.roots, part).middle);
-            let (first, season) =
-                (two_figures_down(self.first.middle), two_figures_down(self.season.middle));
+            let (first, season) = (two_figures_down(self.first.middle), two_figures_down(self.season.middle));
             let (other_first, other_season) = (by_other(Part::First), by_other(Part::Season));
             let roots = self.roots;
             remarks.push(match case.plan_by {
@@ -331,8 +330,8 @@ fn wanted_roots(
         Some(roots) => {
             // The middle of all seasons is a little better than the season whose values are all middle ones.
             let roots = if percent >= 50.0 { roots.max(usual) } else { roots };
-            let by = case.plan_by.name();
-            (roots, AmountReason::RootsToBeSure { cuttings, percent, usual, by })
+            let plan_by = case.plan_by.name();
+            (roots, AmountReason::RootsToBeSure { cuttings, percent, usual, plan_by })
         }
         None => {
             remarks.push(Remark::NeverSoSure { percent });

@@ -190,8 +190,7 @@ fn a_plan_by_print_by_hand() {
 fn a_plan_by_practice_says_what_print_counts_on() {
     let plan = make(&farm(450.0)).unwrap();
     assert_eq!(amount(&plan, Quantity::CuttingsOverSeason), 1500.0);
-    let by =
-        Remark::ByPractice { roots: 40, first: 1000, season: 1500, other_first: 310, other_season: 690 };
+    let by = Remark::ByPractice { roots: 40, first: 1000, season: 1500, other_first: 310, other_season: 690 };
     assert!(plan.remarks.contains(&by), "{:?}", plan.remarks);
 }
 
@@ -199,8 +198,7 @@ fn a_plan_by_practice_says_what_print_counts_on() {
 /// sand leave 0.9599 of the roots: 752 × 0.09599 = 72.
 #[test]
 fn a_late_bed_costs_what_has_not_grown() {
-    let case =
-        Case { today: Some(date("2027-11-08")), done: Some(StepKind::LastCheck), ..printed(450.0) };
+    let case = Case { today: Some(date("2027-11-08")), done: Some(StepKind::LastCheck), ..printed(450.0) };
     let plan = make(&case).unwrap();
     let late = plan.overdue.iter().find(|step| step.kind == StepKind::PlantBed).unwrap();
     assert_eq!((late.cuttings_at_first_cut, late.cuttings_fewer), (72, 680));
@@ -266,7 +264,10 @@ fn sheets_tell_the_range_and_the_choice() {
         let (by_print, by_practice) = (value(&printed(450.0)), value(&farm(450.0)));
         let number = |count: f64| pack.write_number(count, 0);
         assert!(by_print.contains(&number(280.0)) && by_print.contains(&number(1800.0)), "{by_print}");
-        assert!(by_practice.contains(&number(970.0)) && by_practice.contains(&number(1100.0)), "{by_practice}");
+        assert!(
+            by_practice.contains(&number(970.0)) && by_practice.contains(&number(1100.0)),
+            "{by_practice}"
+        );
         assert!(by_practice.contains(practice) && !by_print.contains(practice), "{by_practice}; {by_print}");
     }
 }
@@ -291,7 +292,8 @@ fn the_choice_stands_in_the_case_and_goes_before_it() {
 /// The whole number with its first two digits, and zeros for the others.
 fn two_figures(count: f64) -> f64 {
     let digits = format!("{}", count.floor());
-    let kept: String = digits.chars().enumerate().map(|(at, digit)| if at < 2 { digit } else { '0' }).collect();
+    let kept: String =
+        digits.chars().enumerate().map(|(at, digit)| if at < 2 { digit } else { '0' }).collect();
     kept.parse().unwrap()
 }
 

@@ -214,7 +214,10 @@ fn ranges_stand_as_low_and_high() {
     assert_eq!((&first["low"], &first["high"]), (&Value::from(289), &Value::from(1819)));
     assert_eq!(plan["plan_by"], "print");
     let cut = &plan["cuts"][0];
-    assert_eq!((&cut["cuttings"], &cut["low"], &cut["high"]), (&first["value"], &first["low"], &first["high"]));
+    assert_eq!(
+        (&cut["cuttings"], &cut["low"], &cut["high"]),
+        (&first["value"], &first["low"], &first["high"])
+    );
     let default = |name: &str| {
         let all = plan["defaults"].as_array().unwrap();
         all.iter().find(|used| used["name"] == name).unwrap().clone()
