@@ -96,7 +96,7 @@ pub(super) use points;
 const DAYS: [f64; 5] = [30.0, 42.0, 56.0, 70.0, 84.0];
 /// Regrowth for which the figure of a later cut holds, days.
 const REGROWTH_DAYS: f64 = 28.0;
-/// Common practice beds roots 6 to 8 weeks before the rains: its figures hold for no shorter bed.
+/// Common practice gives vines 6 to 8 weeks to grow: its figures hold for no shorter bed.
 const PRACTICE_DAYS: f64 = 42.0;
 
 /// What a sprouted root gives that was so many days in the bed.

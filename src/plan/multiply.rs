@@ -77,10 +77,8 @@ impl Cuttings {
 /// What of a store is not known yet, besides what a root gives.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Unknown {
-    /// How many roots survive, and how many of these sprout.
+    /// How many roots survive and sprout.
     Survival,
-    /// How many sprout.
-    Sprouting,
     /// Nothing: the roots with sprouts are counted.
     Nothing,
 }
@@ -172,7 +170,6 @@ impl Rate {
         };
         let factors: &[Points] = match unknown {
             Unknown::Survival => &[grown, self.sprouting, self.survival],
-            Unknown::Sprouting => &[grown, self.sprouting],
             Unknown::Nothing => &[grown],
         };
         let together = |far: fn(&Points) -> f64| {
