@@ -291,7 +291,10 @@ first-harvest = የመጀመሪያዎቹን ስኳር ድንቾች ይሞክሩ
 
 ## Tables: title, what it tells (.text), its picture in words (.alt)
 
-table-cuts = ከመደቡ የሚቆረጡ ሐረጎች
+table-cuts = ከመደቡ የሚቆረጡ ሐረጎች{ $plan_by ->
+    [practice] ፣ በተለመደው አሠራር
+   *[print] {""}
+ }
     .text = ከእያንዳንዱ ቆረጣ ይህን ያህል ቁራጭ ይጠበቃል። የኋለኞቹ ለቀሪው ማሳና ለክፍት ቦታዎች ናቸው።
 table-shares = ከእያንዳንዱ እርሻ የሚመጣው
     .text = በእያንዳንዱ እርሻ፣ በራሱ ተክሎች ላይ ምልክት ይደረጋል፤ ስኳር ድንቹም በጋራ ወደሚቀመጥበት ቦታ ይመጣል።
@@ -307,7 +310,7 @@ column-farm = እርሻ
 column-area = ማሳ፣ ካሬ ሜትር
 column-cuttings = ቁራጭ
 column-cut = ቁራጭ
-cut-value = { $low } – { $high }
+cut-value = { $low }–{ $high }
 column-plants = ምልክት የሚደረግበት ተክል
 column-roots = የሚቀመጥ ስኳር ድንች
 column-bed = መደብ፣ ካሬ ሜትር

@@ -265,7 +265,10 @@ first-harvest = Try the first roots
 
 ## Tables: title, what it tells (.text), its picture in words (.alt)
 
-table-cuts = Cuts from the bed
+table-cuts = Cuts from the bed{ $plan_by ->
+    [practice] , by common practice
+   *[print] {""}
+ }
     .text = So many cuttings may be expected of each cut. The later ones are for the rest of the field and for gaps.
 table-shares = What each farm brings
     .text = Each farm marks its own plants and brings its roots to the common store.
@@ -279,7 +282,7 @@ column-farm = Farm
 column-area = Field, m²
 column-cuttings = Cuttings
 column-cut = Cuttings
-cut-value = { $low } – { $high }
+cut-value = { $low }–{ $high }
 column-plants = Plants to mark
 column-roots = Roots to store
 column-bed = Seedbed, m²

@@ -318,7 +318,10 @@ first-harvest = Cherchez les premières patates
 
 ## Tables: title, what it tells (.text), its picture in words (.alt)
 
-table-cuts = Coupes dans la planche
+table-cuts = Coupes dans la planche{ $plan_by ->
+    [practice] , selon l’usage courant
+   *[print] {""}
+ }
     .text = Voici combien de boutures on peut attendre de chaque coupe. Celles des coupes suivantes sont pour le reste du champ et pour remplacer celles qui n’ont pas pris.
 table-shares = Ce que chaque exploitation apporte
     .text = Chaque exploitation marque ses propres pieds et apporte ses patates à la réserve commune.
@@ -332,7 +335,7 @@ column-farm = Exploitation
 column-area = Champ, m²
 column-cuttings = Boutures
 column-cut = Boutures
-cut-value = { $low } – { $high }
+cut-value = { $low }–{ $high }
 column-plants = Pieds à marquer
 column-roots = Patates à garder
 column-bed = Planche, m²

@@ -295,7 +295,10 @@ first-harvest = Ku gwada dankalin farko
 
 ## Tables: title, what it tells (.text), its picture in words (.alt)
 
-table-cuts = Yankan yaɗo daga gadon reno
+table-cuts = Yankan yaɗo daga gadon reno{ $plan_by ->
+    [practice] , bisa ga yadda aka saba
+   *[print] {""}
+ }
     .text = Ga yawan guntun da ake sa ran samu a kowane yanka. Na baya-baya na sauran gonar ne, da na cike gibi.
 table-shares = Abin da kowace gona za ta kawo
     .text = Kowace gona tana sa wa shukarta alama, ta kuma kawo dankalinta wurin ajiyar kowa da kowa.
@@ -310,7 +313,7 @@ column-farm = Gona
 column-area = Girman gona, m²
 column-cuttings = Guntun yaɗo
 column-cut = Guntun yaɗo
-cut-value = { $low } – { $high }
+cut-value = { $low }–{ $high }
 column-plants = Shukar da za a sa wa alama
 column-roots = Dankalin da za a adana
 column-bed = Gadon reno, m²

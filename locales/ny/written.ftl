@@ -353,7 +353,10 @@ first-harvest = Yesani mbatata zoyamba
 
 ## Tables: title, what it tells (.text), its picture in words (.alt)
 
-table-cuts = Kudula nthambi pa nazale
+table-cuts = Kudula nthambi pa nazale{ $plan_by ->
+    [practice] , malinga ndi chizolowezi
+   *[print] {""}
+ }
     .text = Podula kulikonse mungayembekezere zidutswa izi. Za pambuyo pake ndi za malo otsala a munda, ndi zobzala m'mipata.
 table-shares = Zimene munda uliwonse ubweretse
     .text = Mwini munda aliyense aike chizindikiro pa zomera zake, ndipo abweretse mbatata zake kosungira pamodzi.
@@ -370,7 +373,7 @@ column-farm = Munda
 column-area = Kukula kwa munda, m²
 column-cuttings = Zidutswa
 column-cut = Zidutswa
-cut-value = { $low } – { $high }
+cut-value = { $low }–{ $high }
 column-plants = Zomera zoti muike chizindikiro
 column-roots = Mbatata zosunga
 column-bed = Nazale, m²

@@ -328,7 +328,10 @@ first-harvest = Procure as primeiras batatas
 
 ## Tables: title, what it tells (.text), its picture in words (.alt)
 
-table-cuts = Cortes do canteiro
+table-cuts = Cortes do canteiro{ $plan_by ->
+    [practice] , segundo a prática comum
+   *[print] {""}
+ }
     .text = De cada corte esperam-se estas ramas. As dos cortes seguintes são para o resto da machamba e para as falhas.
 # doubt: "reserva comum" for the common store of roots in sand.
 table-shares = O que cada machamba traz
@@ -345,7 +348,7 @@ column-farm = Machamba
 column-area = Machamba, m²
 column-cuttings = Ramas
 column-cut = Ramas
-cut-value = { $low } – { $high }
+cut-value = { $low }–{ $high }
 column-plants = Plantas a marcar
 column-roots = Batatas a guardar
 column-bed = Canteiro, m²

@@ -281,7 +281,10 @@ first-harvest = Angalia viazi vya kwanza
 
 ## Tables: title, what it tells (.text), its picture in words (.alt)
 
-table-cuts = Kukata marando kitaluni
+table-cuts = Kukata marando kitaluni{ $plan_by ->
+    [practice] , kwa mazoea ya kawaida
+   *[print] {""}
+ }
     .text = Jedwali linaonyesha vipande unavyoweza kutarajia kila unapokata. Vipande vya baadaye ni vya sehemu iliyobaki ya shamba na vya kujaza mapengo.
 table-shares = Kila shamba linaleta nini
     .text = Kila mwenye shamba anaweka alama kwenye mimea yake, na kuleta viazi vyake kwenye hifadhi ya pamoja.
@@ -297,7 +300,7 @@ column-farm = Shamba
 column-area = Ukubwa wa shamba, m²
 column-cuttings = Vipande
 column-cut = Vipande
-cut-value = { $low } – { $high }
+cut-value = { $low }–{ $high }
 column-plants = Mimea ya kuwekewa alama
 column-roots = Viazi vya kuhifadhi
 column-bed = Kitalu, m²

@@ -182,12 +182,12 @@ fn pdftotext_finds_dates_and_amounts() {
     }
 }
 
-/// Whether a number stands in a text, and not as a part of a longer one.
+/// Whether a number stands in a text, by itself or in a range, and not as a part of a longer one.
 fn stands_in(digits: &str, text: &str) -> bool {
     // A no-break space between digits is a space in the page's text.
     let digits = digits.replace(char::is_whitespace, " ");
     (digits.contains(' ') && text.contains(&digits))
-        || text.split(' ').any(|word| word.trim_matches(|c: char| !c.is_ascii_digit()) == digits)
+        || text.split([' ', '–']).any(|word| word.trim_matches(|c: char| !c.is_ascii_digit()) == digits)
 }
 
 /// How full a layer may be at most is drawn on the farm sheet as it comes out.
