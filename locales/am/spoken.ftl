@@ -111,7 +111,10 @@ last-check = { DAY($first) } ቀን፣ ስኳር ድንቹን ለመጨረሻ �
 plant-bed = { SPAN($when) }፣ ስኳር ድንቹን መደቡ ላይ ይትከሉ። በረድፍ፣ { MEASURE($spacing_cm, unit: "centimetre") } ያህል አራርቀው ያጋድሙት። { SAY($bed_rows, form: "cardinal") } ረድፍ ይሁን። በስሱ አፈር ያልብሱ።
 water-bed = { SPAN($when) }፣ መደቡን ውሃ ያጠጡ። መደቡ በቅጠል ሲሞላ በየቀኑ { MEASURE($water_l, unit: "litre") } ያጠጡ። ይህም { MEASURE($jerrycans, unit: "jerrycan") } ነው። ተክሎቹ ገና ለጋ ሲሆኑ ይቀንሱ። ሙቀትና ነፋስ ባለበት ቀን ይጨምሩ። ዝናቡ በቂ ሲሆን ማጠጣቱን ያቁሙ።
 # doubt: "አንጓ" for a node of the vine, and "ጉቶ" for the stub left in the bed.
-cut-for-planting = ዝናቡ ከጀመረ በኋላ፣ { SPAN($when) }፣ ለተከላ ሐረግ ይቁረጡ። የቁራጩ ርዝመት { MEASURE($cutting_cm, unit: "centimetre") } ይሁን። ቢያንስ { SAY($nodes, form: "cardinal") } አንጓ ይኑረው። ከጤናማ ቡቃያ ብቻ ይቁረጡ። ከመጀመሪያው ቆረጣ { SAY($first_cuttings, form: "cardinal") } ያህል ቁራጭ ያገኛሉ። ጉቶውን ሳይነቅሉ ይተዉት። ከአራት እስከ ስድስት ሳምንት ውስጥ ሌላ ሐረግ ይሰጣል። ቁራጮቹን በጥላ ያቆዩ፣ በሁለት ቀን ውስጥ ይትከሏቸው።
+cut-for-planting = ዝናቡ ከጀመረ በኋላ፣ { SPAN($when) }፣ ለተከላ ሐረግ ይቁረጡ። የቁራጩ ርዝመት { MEASURE($cutting_cm, unit: "centimetre") } ይሁን። ቢያንስ { SAY($nodes, form: "cardinal") } አንጓ ይኑረው። ከጤናማ ቡቃያ ብቻ ይቁረጡ። { $plan_by ->
+    [practice] በተለመደው አሠራር ከመጀመሪያው ቆረጣ
+   *[print] ከመጀመሪያው ቆረጣ
+ } { SAY($first_cuttings_low, form: "cardinal") } እስከ { SAY($first_cuttings_high, form: "cardinal") } ያህል ቁራጭ ያገኛሉ። ጉቶውን ሳይነቅሉ ይተዉት። ከአራት እስከ ስድስት ሳምንት ውስጥ ሌላ ሐረግ ይሰጣል። ቁራጮቹን በጥላ ያቆዩ፣ በሁለት ቀን ውስጥ ይትከሏቸው።
 # doubt: "ተረተር" for a ridge and "የአፈር ቁልል" for a mound; local words may be better.
 plant-field = { SPAN($when) }፣ ማሳው ላይ ይትከሉ፣ ነገር ግን አፈሩ እርጥብ ሲሆን ብቻ ይሁን። { $layout ->
     [own] በእያንዳንዱ እርሻ፣ በራሱ ተረተር ወይም የአፈር ቁልል ላይ ይተከላል።

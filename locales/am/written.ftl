@@ -75,6 +75,10 @@ amount-bed = የችግኝ መደብ
 amount-water = ለመደቡ በየቀኑ የሚያስፈልግ ውሃ
 amount-jerrycans = በየቀኑ የሚያስፈልግ ውሃ በጀሪካን
 
+first-cuttings-value = { $first_cuttings_low } እስከ { $first_cuttings_high }፣ { $plan_by ->
+    [practice] በተለመደው አሠራር
+   *[print] በጥንቃቄ የተቆጠረ
+ }
 sand-value = { MEASURE($sand_l, unit: "litre") }፣ { MEASURE($sand_kg, unit: "kilogram") } ያህል
 bed-value = { MEASURE($bed_length_m, unit: "metre") } × { MEASURE($bed_width_m, unit: "metre") }
 water-value = { MEASURE($water_l, unit: "litre") }
@@ -253,7 +257,10 @@ water-bed = መደቡን ውሃ ያጠጡ
 # doubt: "አንጓ" for a node of the vine, and "ጉቶ" for the stub left in the bed.
 cut-for-planting = ለተከላ ሐረግ ይቁረጡ
     .short = ዝናቡ ሲጀምር፦ { MEASURE($cutting_cm, unit: "centimetre") }፣ { $nodes } አንጓ፣ ከጤናማ ቡቃያ። ጉቶውን አይንቀሉ።
-    .text = ዝናቡ ከጀመረ በኋላ፣ ከጤናማ ቡቃያ ብቻ ይቁረጡ። የቁራጩ ርዝመት { MEASURE($cutting_cm, unit: "centimetre") } ይሁን፤ ይህም { MEASURE($cutting_hands, unit: "hand") } ያህል ነው። ቢያንስ { $nodes } አንጓ ይኑረው። ከመጀመሪያው ቆረጣ { $first_cuttings } ያህል ቁራጭ ያገኛሉ። ጉቶውን ሳይነቅሉ ይተዉት፤ ከአራት እስከ ስድስት ሳምንት ውስጥ ሌላ ሐረግ ይሰጣል። ቁራጮቹን በጥላ ያቆዩ፤ በሁለት ቀን ውስጥ ይትከሏቸው።
+    .text = ዝናቡ ከጀመረ በኋላ፣ ከጤናማ ቡቃያ ብቻ ይቁረጡ። የቁራጩ ርዝመት { MEASURE($cutting_cm, unit: "centimetre") } ይሁን፤ ይህም { MEASURE($cutting_hands, unit: "hand") } ያህል ነው። ቢያንስ { $nodes } አንጓ ይኑረው። { $plan_by ->
+        [practice] በተለመደው አሠራር ከመጀመሪያው ቆረጣ
+       *[print] ከመጀመሪያው ቆረጣ
+     } { $first_cuttings_low } እስከ { $first_cuttings_high } ያህል ቁራጭ ያገኛሉ። ጉቶውን ሳይነቅሉ ይተዉት፤ ከአራት እስከ ስድስት ሳምንት ውስጥ ሌላ ሐረግ ይሰጣል። ቁራጮቹን በጥላ ያቆዩ፤ በሁለት ቀን ውስጥ ይትከሏቸው።
     .alt = አንድ እጅ የመደቡን ሐረግ ይዞ፣ ሌላው በቢላዋ ሲቆርጥ፤ ጉቶው ይቀራል።
     .show = በመዳፍ አጠገብ ልኩ የሆነ ቁራጭ፦ አንጓዎቹን ይቁጠሩ።
     .ask = ከየትኞቹ ተክሎች ቁራጭ አንወስድም?
@@ -272,7 +279,7 @@ plant-field = ማሳው ላይ ይትከሉ
     .alt = በዝናብ ደመና ሥር፣ እጅ ቁራጮችን በመስመር ሲተክል፤ የታችኞቹ አንጓዎች አፈር ውስጥ ናቸው።
     .show = እስከ ጣት ጥልቀት የረጠበ አፈር፣ እንዲሁም አንጓዎቹ የተቀበሩ ቁራጭ።
     .ask = አንድ ጊዜ ዘንቧል፤ አሁን እንትከል? ጥቅሙ ምንድን ነው? ጉዳቱስ?
-    .sms = ከ{ BRIEF($first) } ጀምሮ፦ አፈሩ ሲርስ { $cuttings } ቁራጭ ይትከሉ። ቀኑ አማካይ ነው፤ ሰማዩን ይመልከቱ።
+    .sms = ከ{ BRIEF($first) } ጀምሮ፦ አፈሩ ሲርስ { $cuttings_to_plant } ቁራጭ ይትከሉ። ቀኑ አማካይ ነው፤ ሰማዩን ይመልከቱ።
 # doubt: "ነቀዝ" (weevil, best known from stored grain) for the sweet potato weevil.
 first-harvest = የመጀመሪያዎቹን ስኳር ድንቾች ይሞክሩ
     .short = ትልልቅ ስኳር ድንች በእጅ ይዳስሱ። ሁሉንም እስከ { DAY($last_harvest) } ይቆፍሩ፤ ነቀዝ ይመጣል።
@@ -284,7 +291,10 @@ first-harvest = የመጀመሪያዎቹን ስኳር ድንቾች ይሞክሩ
 
 ## Tables: title, what it tells (.text), its picture in words (.alt)
 
-table-cuts = ከመደቡ የሚቆረጡ ሐረጎች
+table-cuts = ከመደቡ የሚቆረጡ ሐረጎች{ $plan_by ->
+    [practice] ፣ በተለመደው አሠራር
+   *[print] {""}
+ }
     .text = ከእያንዳንዱ ቆረጣ ይህን ያህል ቁራጭ ይጠበቃል። የኋለኞቹ ለቀሪው ማሳና ለክፍት ቦታዎች ናቸው።
 table-shares = ከእያንዳንዱ እርሻ የሚመጣው
     .text = በእያንዳንዱ እርሻ፣ በራሱ ተክሎች ላይ ምልክት ይደረጋል፤ ስኳር ድንቹም በጋራ ወደሚቀመጥበት ቦታ ይመጣል።
@@ -299,6 +309,8 @@ column-when = መቼ
 column-farm = እርሻ
 column-area = ማሳ፣ ካሬ ሜትር
 column-cuttings = ቁራጭ
+column-cut = ቁራጭ
+cut-value = { $low }–{ $high }
 column-plants = ምልክት የሚደረግበት ተክል
 column-roots = የሚቀመጥ ስኳር ድንች
 column-bed = መደብ፣ ካሬ ሜትር

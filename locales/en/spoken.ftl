@@ -86,7 +86,10 @@ plant-bed = Plant the roots in the bed { SPAN($when) }. Lay them in rows, about 
    *[other] rows.
  } Cover them lightly with soil.
 water-bed = Water the bed { SPAN($when) }. When it is full of leaves, give { MEASURE($water_l, unit: "litre") } every day. That is { MEASURE($jerrycans, unit: "jerrycan") }. Young plants need less. Hot, windy days need more. Stop when the rain does the work.
-cut-for-planting = When the rains have come, { SPAN($when) }, cut vines to plant. Cut pieces of { MEASURE($cutting_cm, unit: "centimetre") }, with at least { SAY($nodes, form: "cardinal") } nodes, only from healthy shoots. The first cut gives about { SAY($first_cuttings, form: "cardinal") } cuttings. Leave stubs. They give more in four to six weeks. Keep cuttings in the shade, and plant them within two days.
+cut-for-planting = When the rains have come, { SPAN($when) }, cut vines to plant. Cut pieces of { MEASURE($cutting_cm, unit: "centimetre") }, with at least { SAY($nodes, form: "cardinal") } nodes, only from healthy shoots. { $plan_by ->
+    [practice] By common practice, the first cut gives about
+   *[print] The first cut gives about
+ } { SAY($first_cuttings_low, form: "cardinal") } to { SAY($first_cuttings_high, form: "cardinal") } cuttings. Leave stubs. They give more in four to six weeks. Keep cuttings in the shade, and plant them within two days.
 plant-field = Plant the field { SPAN($when) }, but only when the soil is moist. { $layout ->
     [own] Each farm plants on its own ridges or mounds.
     [mounds] Put { SAY($on_mound, form: "cardinal") } cuttings on each mound.

@@ -62,6 +62,10 @@ amount-bed = Seedbed
 amount-water = Water for the bed, each day
 amount-jerrycans = Jerrycans of water, each day
 
+first-cuttings-value = { $first_cuttings_low } to { $first_cuttings_high }, { $plan_by ->
+    [practice] by common practice
+   *[print] a cautious count
+ }
 sand-value = { MEASURE($sand_l, unit: "litre") }, about { MEASURE($sand_kg, unit: "kilogram") }
 bed-value = { MEASURE($bed_length_m, unit: "metre") } × { MEASURE($bed_width_m, unit: "metre") }
 water-value = { MEASURE($water_l, unit: "litre") }
@@ -229,7 +233,10 @@ water-bed = Water the bed
     .sms = From { BRIEF($first) }: water the bed every day, up to { MEASURE($water_l, unit: "litre") }. Keep children away from open water.
 cut-for-planting = Cut vines to plant
     .short = When rain has come: { MEASURE($cutting_cm, unit: "centimetre") }, { $nodes } nodes, healthy shoots. Leave stubs.
-    .text = When the rains have come, cut pieces of { MEASURE($cutting_cm, unit: "centimetre") }, about { MEASURE($cutting_hands, unit: "hand") }, with at least { $nodes } nodes, only from healthy shoots. The first cut gives about { $first_cuttings } cuttings. Leave stubs: they give more in four to six weeks. Keep cuttings in the shade and plant them within two days.
+    .text = When the rains have come, cut pieces of { MEASURE($cutting_cm, unit: "centimetre") }, about { MEASURE($cutting_hands, unit: "hand") }, with at least { $nodes } nodes, only from healthy shoots. { $plan_by ->
+        [practice] By common practice, the first cut gives about
+       *[print] The first cut gives about
+     } { $first_cuttings_low } to { $first_cuttings_high } cuttings. Leave stubs: they give more in four to six weeks. Keep cuttings in the shade and plant them within two days.
     .alt = One hand holds a vine of the bed, the other cuts it with a knife; stubs stay.
     .show = A cutting of the right length beside the hand: count its nodes.
     .ask = From which plants do we take no cuttings?
@@ -247,7 +254,7 @@ plant-field = Plant the field
     .alt = Under a rain cloud, a hand plants cuttings in a row; their lower nodes are in the soil.
     .show = Soil that is moist as deep as a finger, and a cutting with its nodes in the soil.
     .ask = It has rained once: do we plant now? What speaks for it, what against?
-    .sms = From { BRIEF($first) }, when the soil is moist: plant { $cuttings } cuttings. Dates are averages: watch the sky.
+    .sms = From { BRIEF($first) }, when the soil is moist: plant { $cuttings_to_plant } cuttings. Dates are averages: watch the sky.
 first-harvest = Try the first roots
     .short = Feel for big roots. Dig all by { DAY($last_harvest) }: weevils come.
     .text = Feel under some plants for roots of eating size. Do not leave ripe roots in dry ground for long: weevils find them. Dig the last ones by { DAY($last_harvest) }.
@@ -258,7 +265,10 @@ first-harvest = Try the first roots
 
 ## Tables: title, what it tells (.text), its picture in words (.alt)
 
-table-cuts = Cuts from the bed
+table-cuts = Cuts from the bed{ $plan_by ->
+    [practice] , by common practice
+   *[print] {""}
+ }
     .text = So many cuttings may be expected of each cut. The later ones are for the rest of the field and for gaps.
 table-shares = What each farm brings
     .text = Each farm marks its own plants and brings its roots to the common store.
@@ -271,6 +281,8 @@ column-when = When
 column-farm = Farm
 column-area = Field, m²
 column-cuttings = Cuttings
+column-cut = Cuttings
+cut-value = { $low }–{ $high }
 column-plants = Plants to mark
 column-roots = Roots to store
 column-bed = Seedbed, m²
@@ -644,6 +656,10 @@ why-spacing = { $layout ->
     [mounds] { $each } on each mound, mounds { $between_m } m apart
    *[ridges] one every { $each } m on ridges { $between_m } m apart
  }
+why-sprouting = { $sprouting ->
+    [100] {""}
+   *[other] , of these { $sprouting } of 100 sprout
+ }
 why-gaps = { $gaps ->
     [0] {""}
    *[other] , and { $gaps } of 100 once more for gaps
@@ -667,13 +683,13 @@ why-roots-of-plants = { $plants } plants at hand, about { $per_plant } roots fit
  }
 why-roots-of-bed = a bed of { $bed_m2 } m², { $per_root_m2 } m² a root
 why-roots-for-season = { $cuttings } cuttings; a stored root gives about { $per_root } over the bed season, usual losses included
-why-roots-for-first-cut = { $cuttings } cuttings at the first cut; about { $surviving } of 100 roots survive, each gives about { $per_root }
-why-roots-to-be-sure = enough for { $cuttings } cuttings in { $percent } of 100 such seasons, where { $usual } are enough with the usual losses; survival differs by about { $spread } of 100 roots from season to season
+why-roots-for-first-cut = { $cuttings } cuttings at the first cut; about { $surviving } of 100 roots survive{ why-sprouting }; each then gives about { $per_root }, after { $days } days in the bed
+why-roots-to-be-sure = enough for { $cuttings } cuttings in { $percent } of 100 such seasons, where { $usual } are enough by the middle of all values; from season to season { $plan_by ->
+    [practice] the roots that survive and the cuttings that fail
+   *[print] the roots that survive and sprout, what each gives, and the cuttings that fail
+ } differ
 why-roots-of-zone = the round number a zone's plan is made for
-why-first-cut = { $roots } roots; about { $surviving } of 100 survive { $months } months{ $sprouting ->
-    [100] {""}
-   *[other] , of these { $sprouting } of 100 sprout
- }; each then gives about { $per_root } cuttings at the first cut
+why-first-cut = { $roots } roots; about { $surviving } of 100 survive { $months } months{ why-sprouting }; each then gives about { $per_root } cuttings at the first cut, after { $days } days in the bed
 why-bed-season = { $roots } roots stored, about { $per_root } cuttings from each over the bed season and { $cuts } { $cuts ->
     [one] cut
    *[other] cuts
@@ -694,7 +710,7 @@ why-plants-to-mark = a plant gives about { $per_plant } roots fit to store: { $w
 why-plants-per-member = { $plants } plants shared among { $members } members, rounded up
 why-roots-left = healthy at the last check
 why-roots-at-bed = what is left of { $left } on { DAY($bed) }, losses as usual or as so far
-why-cuttings-expected = { $sprouting } roots that sprout, about { $per_root } cuttings from each at the first cut
+why-cuttings-expected = { $sprouting } roots that sprout, about { $per_root } cuttings from each at the first cut, after { $days } days in the bed
 why-cuttings-short = { $cuttings } needed for the whole field, { $expected } expected at the first cut
 why-roots-per-layer = roots lying flat with { $gap_cm } cm to each other and to the side
 why-roots-in-top-layer = when it is full: the container has another width there
@@ -773,14 +789,18 @@ remark-limit = { $limit ->
     [plants] The plants at hand
    *[bed] The sides of the bed
  }
-remark-limited-at-hand = { remark-limit } allow { $roots } roots to be stored, where the field wants { $wanted }. Their cuttings plant about { $area_m2 } m² of { $field_m2 } m².
+remark-limited-at-hand = { remark-limit } allow { $roots } roots to be stored, where the field wants { $wanted }. Of { $field_m2 } m² their first cut plants about { $first_m2 } m², all cuts of the bed about { $area_m2 } m².
     .do = Plant less field, find more, or plan for cuttings from neighbours.
 remark-nothing-at-hand = { remark-limit } allow no root to be stored.
     .do = Find more plants or room, or get vines from neighbours at the onset.
-remark-never-so-sure = No number of roots makes { $percent } % sure with so wide a spread of survival.
-    .do = Ask for less, or give a smaller survival_spread in [assumptions].
-remark-field-waits = Expect about { $cuttings } cuttings at the first cut, enough for { $area_m2 } m² of { $field_m2 } m². The rest of the field waits { $least_days } to { $most_days } days for each later cut.
+remark-never-so-sure = No number of roots makes { $percent } % sure with so wide a spread of what roots give.
+    .do = Ask for less, or give what is known here in [assumptions]: what the case gives is taken as certain.
+remark-field-waits = Expect about { $cuttings } cuttings at the first cut ({ $low } in a poor season, { $high } in a good one), enough for { $area_m2 } m² of { $field_m2 } m². The rest of the field waits { $least_days } to { $most_days } days for each later cut.
     .do = To plant the whole field at the onset, store { $roots } roots (in the case: sizing = "first-planting").
+remark-by-print = Cuttings are counted by the middle of what is in print: { $roots } roots give about { $first } at the first cut and { $season } over the bed season. Common practice counts on about { $other_first } and { $other_season }.
+    .do = Keep to print unless beds here are known to give more (then, in the case: plan_by = "practice").
+remark-by-practice = Cuttings are counted by common practice: { $roots } roots give about { $first } at the first cut and { $season } over the bed season. By the middle of what is in print they give about { $other_first } and { $other_season }.
+    .do = Count on what print says, unless beds here are known to give as much (in the case: plan_by = "print").
 remark-rains-too-soon = The rains may begin on { DAY($rains) }, too soon after the harvest for storage. The roots go to the bed on { DAY($bed) }.
     .do = Plant vines from the old field instead, or sprout the roots at once and plant late.
 remark-bed-late = The bed gives its first cuttings on about { DAY($cut) }, after { $came ->

@@ -119,7 +119,10 @@ plant-bed = { SPAN($when) }, plantez les patates dans la planche. Couchez-les en
 # doubt: whether the size of the "bidon" should be said.
 water-bed = { SPAN($when) }, arrosez la planche. Quand elle est pleine de feuilles, donnez { MEASURE($water_l, unit: "litre") } d’eau chaque jour. Cela fait { MEASURE($jerrycans, unit: "jerrycan") }. Les jeunes plants en demandent moins. Les jours de chaleur et de vent, il en faut plus. Arrêtez quand la pluie fait le travail.
 # doubt: "nœuds" for nodes; some may say "yeux". "le bas des tiges" for the stubs left in the bed.
-cut-for-planting = Quand les pluies sont là, { SPAN($when) }, coupez les boutures à planter. Chaque bouture doit mesurer { MEASURE($cutting_cm, unit: "centimetre") } et avoir au moins { SAY($nodes, form: "cardinal") } nœuds. Coupez seulement sur des pousses saines. La première coupe donne environ { SAY($first_cuttings, form: "feminine") } boutures. Laissez le bas des tiges en place. Il donne d’autres boutures après quatre à six semaines. Gardez les boutures à l’ombre, et plantez-les dans les deux jours.
+cut-for-planting = Quand les pluies sont là, { SPAN($when) }, coupez les boutures à planter. Chaque bouture doit mesurer { MEASURE($cutting_cm, unit: "centimetre") } et avoir au moins { SAY($nodes, form: "cardinal") } nœuds. Coupez seulement sur des pousses saines. { $plan_by ->
+    [practice] Selon l’usage courant, la première coupe donne environ
+   *[print] La première coupe donne environ
+ } { SAY($first_cuttings_low, form: "feminine") } à { SAY($first_cuttings_high, form: "feminine") } boutures. Laissez le bas des tiges en place. Il donne d’autres boutures après quatre à six semaines. Gardez les boutures à l’ombre, et plantez-les dans les deux jours.
 # doubt: "exploitation" for a farm is an official word; "famille" or "ferme" may be plainer.
 plant-field = { SPAN($when) }, plantez le champ, mais seulement quand la terre est humide. { $layout ->
     [own] Chaque exploitation plante sur ses propres billons ou buttes.

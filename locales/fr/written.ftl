@@ -73,6 +73,10 @@ amount-bed = Planche de pépinière
 amount-water = Eau pour la planche, chaque jour
 amount-jerrycans = Bidons d’eau, chaque jour
 
+first-cuttings-value = { $first_cuttings_low } à { $first_cuttings_high }, { $plan_by ->
+    [practice] selon l’usage courant
+   *[print] compte prudent
+ }
 sand-value = { MEASURE($sand_l, unit: "litre") }, soit environ { MEASURE($sand_kg, unit: "kilogram") }
 bed-value = { MEASURE($bed_length_m, unit: "metre") } × { MEASURE($bed_width_m, unit: "metre") }
 water-value = { MEASURE($water_l, unit: "litre") }
@@ -277,7 +281,10 @@ water-bed = Arrosez la planche
 # doubt: "nœuds" for nodes; some may say "yeux". "le bas des tiges" for the stubs left in the bed.
 cut-for-planting = Coupez les boutures à planter
     .short = Quand les pluies sont là : { MEASURE($cutting_cm, unit: "centimetre") }, { $nodes } nœuds, pousses saines. Laissez le bas des tiges.
-    .text = Quand les pluies sont là, coupez des morceaux de tige de { MEASURE($cutting_cm, unit: "centimetre") }, soit environ { MEASURE($cutting_hands, unit: "hand") }. Chaque morceau doit avoir au moins { $nodes } nœuds. Coupez seulement sur des pousses saines. La première coupe donne environ { $first_cuttings } boutures. Laissez le bas des tiges en place : il donne d’autres boutures après quatre à six semaines. Gardez les boutures à l’ombre et plantez-les dans les deux jours.
+    .text = Quand les pluies sont là, coupez des morceaux de tige de { MEASURE($cutting_cm, unit: "centimetre") }, soit environ { MEASURE($cutting_hands, unit: "hand") }. Chaque morceau doit avoir au moins { $nodes } nœuds. Coupez seulement sur des pousses saines. { $plan_by ->
+        [practice] Selon l’usage courant, la première coupe donne environ
+       *[print] La première coupe donne environ
+     } { $first_cuttings_low } à { $first_cuttings_high } boutures. Laissez le bas des tiges en place : il donne d’autres boutures après quatre à six semaines. Gardez les boutures à l’ombre et plantez-les dans les deux jours.
     .alt = Une main tient une tige de la planche, l’autre la coupe au couteau ; le bas des tiges reste en place.
     .show = Une bouture de la bonne longueur à côté de la main : comptez les nœuds.
     .ask = Sur quels pieds ne prend-on pas de boutures ?
@@ -299,7 +306,7 @@ plant-field = Plantez le champ
     .alt = Sous un nuage de pluie, une main plante des boutures en ligne ; leurs nœuds du bas sont dans la terre.
     .show = De la terre humide à la profondeur d’un doigt, et une bouture dont les nœuds du bas sont enterrés.
     .ask = Il a plu une fois : faut-il planter maintenant ? Pourquoi oui, pourquoi non ?
-    .sms = Dès le { BRIEF($first) }, quand la terre est humide : plantez { $cuttings } boutures. Les dates sont des moyennes : regardez le ciel.
+    .sms = Dès le { BRIEF($first) }, quand la terre est humide : plantez { $cuttings_to_plant } boutures. Les dates sont des moyennes : regardez le ciel.
 # doubt: "charançons" may be unknown as a word; the phone text says "insectes", also because ç makes it cost double.
 first-harvest = Cherchez les premières patates
     .short = Cherchez avec la main de grosses patates. Récoltez tout au plus tard le { DAY($last_harvest) } : les charançons arrivent.
@@ -311,7 +318,10 @@ first-harvest = Cherchez les premières patates
 
 ## Tables: title, what it tells (.text), its picture in words (.alt)
 
-table-cuts = Coupes dans la planche
+table-cuts = Coupes dans la planche{ $plan_by ->
+    [practice] , selon l’usage courant
+   *[print] {""}
+ }
     .text = Voici combien de boutures on peut attendre de chaque coupe. Celles des coupes suivantes sont pour le reste du champ et pour remplacer celles qui n’ont pas pris.
 table-shares = Ce que chaque exploitation apporte
     .text = Chaque exploitation marque ses propres pieds et apporte ses patates à la réserve commune.
@@ -324,6 +334,8 @@ column-when = Quand
 column-farm = Exploitation
 column-area = Champ, m²
 column-cuttings = Boutures
+column-cut = Boutures
+cut-value = { $low }–{ $high }
 column-plants = Pieds à marquer
 column-roots = Patates à garder
 column-bed = Planche, m²

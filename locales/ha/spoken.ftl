@@ -72,7 +72,10 @@ plant-bed = { SPAN($when) }, ku shuka dankali a gadon reno. Ku kwantar da su a l
 # doubt: whether the size of the "jarka" should be said.
 water-bed = { SPAN($when) }, ku ba gadon reno ruwa. Idan ganyen shuka ya rufe gadon, kowace rana ku ba shi { MEASURE($water_l, unit: "litre") }. Wato { MEASURE($jerrycans, unit: "jerrycan") }. Ga ƙananan shuka, ku rage. A ranakun zafi da iska, ku ƙara. Ku daina idan ruwan sama ya wadatar.
 # doubt: "gaɓa" for a node, "guntu" for a cutting, "gindi" for the stub.
-cut-for-planting = Idan damina ta sauka, { SPAN($when) }, ku yanki yaɗon da za a shuka. Ku yanki guntu mai tsawon { MEASURE($cutting_cm, unit: "centimetre") }, gaɓoɓinsa kada su gaza { SAY($nodes, form: "cardinal") }. Ku yanka daga lafiyayyen yaɗo kaɗai. Yankan farko zai ba da guntu kamar { SAY($first_cuttings, form: "cardinal") }. Ku bar gindin yaɗon. Zai sake ba da wasu guntu cikin mako huɗu zuwa shida. Ku ajiye guntun a inuwa, ku shuka su cikin kwana biyu.
+cut-for-planting = Idan damina ta sauka, { SPAN($when) }, ku yanki yaɗon da za a shuka. Ku yanki guntu mai tsawon { MEASURE($cutting_cm, unit: "centimetre") }, gaɓoɓinsa kada su gaza { SAY($nodes, form: "cardinal") }. Ku yanka daga lafiyayyen yaɗo kaɗai. { $plan_by ->
+    [practice] Bisa ga yadda aka saba, yankan farko zai ba da guntu kamar
+   *[print] Yankan farko zai ba da guntu kamar
+ } { SAY($first_cuttings_low, form: "cardinal") } zuwa { SAY($first_cuttings_high, form: "cardinal") }. Ku bar gindin yaɗon. Zai sake ba da wasu guntu cikin mako huɗu zuwa shida. Ku ajiye guntun a inuwa, ku shuka su cikin kwana biyu.
 # doubt: "tudu" for a mound; a local word may be better.
 plant-field = { SPAN($when) }, ku shuka gona, amma kada ku shuka sai idan ƙasa tana da danshi. { $layout ->
     [own] Kowace gona ta shuka a kan kunyoyinta ko tuddanta.

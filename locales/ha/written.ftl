@@ -77,6 +77,10 @@ amount-bed = Gadon reno
 amount-water = Ruwan gadon reno, kowace rana
 amount-jerrycans = Jarkar ruwa, kowace rana
 
+first-cuttings-value = { $first_cuttings_low } zuwa { $first_cuttings_high }, { $plan_by ->
+    [practice] bisa ga yadda aka saba
+   *[print] lissafi na taka-tsantsan
+ }
 sand-value = { MEASURE($sand_l, unit: "litre") }, kamar { MEASURE($sand_kg, unit: "kilogram") }
 bed-value = { MEASURE($bed_length_m, unit: "metre") } × { MEASURE($bed_width_m, unit: "metre") }
 water-value = { MEASURE($water_l, unit: "litre") }
@@ -257,7 +261,10 @@ water-bed = Ku ba gadon reno ruwa
 # doubt: "gaɓa" (joint) for a node of the vine; some may say "ido" or "ƙulli". "guntu" for a cutting. "gindi" for the stub.
 cut-for-planting = Ku yanki yaɗon da za a shuka
     .short = Idan damina ta sauka: { MEASURE($cutting_cm, unit: "centimetre") }, gaɓa { $nodes }, lafiyayyen yaɗo. Ku bar gindinsa.
-    .text = Idan damina ta sauka, ku yanki guntun yaɗo mai tsawon { MEASURE($cutting_cm, unit: "centimetre") }, kamar { MEASURE($cutting_hands, unit: "hand") }, gaɓoɓinsa kada su gaza { $nodes }. Ku yanka daga lafiyayyen yaɗo kaɗai. Yankan farko zai ba da guntu kamar { $first_cuttings }. Ku bar gindin yaɗon: zai sake ba da wasu guntu cikin mako huɗu zuwa shida. Ku ajiye guntun a inuwa, ku shuka su cikin kwana biyu.
+    .text = Idan damina ta sauka, ku yanki guntun yaɗo mai tsawon { MEASURE($cutting_cm, unit: "centimetre") }, kamar { MEASURE($cutting_hands, unit: "hand") }, gaɓoɓinsa kada su gaza { $nodes }. Ku yanka daga lafiyayyen yaɗo kaɗai. { $plan_by ->
+        [practice] Bisa ga yadda aka saba, yankan farko zai ba da guntu kamar
+       *[print] Yankan farko zai ba da guntu kamar
+     } { $first_cuttings_low } zuwa { $first_cuttings_high }. Ku bar gindin yaɗon: zai sake ba da wasu guntu cikin mako huɗu zuwa shida. Ku ajiye guntun a inuwa, ku shuka su cikin kwana biyu.
     .alt = Hannu ɗaya yana riƙe da yaɗo a gadon reno, ɗayan yana yanke shi da wuƙa; gindin yana nan.
     .show = Guntun yaɗo mai tsawon da ya dace a gefen hannu: ku ƙirga gaɓoɓi.
     .ask = Daga wace shuka ba za mu yanki yaɗo ba?
@@ -276,7 +283,7 @@ plant-field = Ku shuka gona
     .alt = A ƙarƙashin girgijen ruwa, hannu yana dasa guntun yaɗo a layi; an binne gaɓoɓinsa na ƙasa.
     .show = Ƙasa mai danshi har zurfin yatsa, da guntun yaɗo da aka binne gaɓoɓinsa.
     .ask = An yi ruwa sau ɗaya: mu shuka yanzu? Mece ce riba, mece ce illa?
-    .sms = Daga { BRIEF($first) }, idan ƙasa tana da danshi: ku shuka guntun yaɗo { $cuttings }. Ranar kiyasi ce: ku lura da sararin sama.
+    .sms = Daga { BRIEF($first) }, idan ƙasa tana da danshi: ku shuka guntun yaɗo { $cuttings_to_plant }. Ranar kiyasi ce: ku lura da sararin sama.
 # doubt: "ƙwarin dankali" for weevils, explained as insects that bore the root where space allows.
 first-harvest = Ku gwada dankalin farko
     .short = Ku lalubi manyan dankali. Ku gama tonawa zuwa { DAY($last_harvest) }: ƙwarin dankali suna zuwa.
@@ -288,7 +295,10 @@ first-harvest = Ku gwada dankalin farko
 
 ## Tables: title, what it tells (.text), its picture in words (.alt)
 
-table-cuts = Yankan yaɗo daga gadon reno
+table-cuts = Yankan yaɗo daga gadon reno{ $plan_by ->
+    [practice] , bisa ga yadda aka saba
+   *[print] {""}
+ }
     .text = Ga yawan guntun da ake sa ran samu a kowane yanka. Na baya-baya na sauran gonar ne, da na cike gibi.
 table-shares = Abin da kowace gona za ta kawo
     .text = Kowace gona tana sa wa shukarta alama, ta kuma kawo dankalinta wurin ajiyar kowa da kowa.
@@ -302,6 +312,8 @@ column-when = Lokaci
 column-farm = Gona
 column-area = Girman gona, m²
 column-cuttings = Guntun yaɗo
+column-cut = Guntun yaɗo
+cut-value = { $low }–{ $high }
 column-plants = Shukar da za a sa wa alama
 column-roots = Dankalin da za a adana
 column-bed = Gadon reno, m²

@@ -123,7 +123,10 @@ plant-bed = { SPAN($when) }, bzalani mbatata pa nazale. Zigonekeni m'mizere, mot
 # doubt: "chigubu" for a jerrycan, and whether its size should be said.
 water-bed = { SPAN($when) }, thirirani nazale. Nazale ikadzaza masamba, thirani { MEASURE($water_l, unit: "litre") } tsiku lililonse. Amenewo ndi madzi okwana { MEASURE($jerrycans, unit: "jerrycan") }. Zomera zanthete zimafuna madzi ochepa. Masiku otentha ndi a mphepo amafuna madzi ambiri. Siyani kuthirira mvula ikamagwa mokwanira.
 # doubt: "mfundo" for nodes, "matsinde" for stubs.
-cut-for-planting = { SPAN($when) }, mvula ikayamba, dulani nthambi zobzala. Dulani zidutswa zotalika { MEASURE($cutting_cm, unit: "centimetre") }. Chidutswa chilichonse chikhale ndi mfundo zosachepera { SAY($nodes, form: "radio-10") }. Dulani pa nthambi zathanzi zokha. Podula koyamba mudzapeza zidutswa pafupifupi { SAY($first_cuttings, form: "radio-8") }. Siyani matsinde. Mudzadulaponso zidutswa zina pakatha milungu inayi mpaka isanu ndi umodzi. Sungani zidutswa pamthunzi, ndipo zibzaleni pasanathe masiku awiri.
+cut-for-planting = { SPAN($when) }, mvula ikayamba, dulani nthambi zobzala. Dulani zidutswa zotalika { MEASURE($cutting_cm, unit: "centimetre") }. Chidutswa chilichonse chikhale ndi mfundo zosachepera { SAY($nodes, form: "radio-10") }. Dulani pa nthambi zathanzi zokha. { $plan_by ->
+    [practice] Malinga ndi chizolowezi, podula koyamba mudzapeza zidutswa pafupifupi
+   *[print] Podula koyamba mudzapeza zidutswa pafupifupi
+ } { SAY($first_cuttings_low, form: "radio-8") } mpaka { SAY($first_cuttings_high, form: "radio-8") }. Siyani matsinde. Mudzadulaponso zidutswa zina pakatha milungu inayi mpaka isanu ndi umodzi. Sungani zidutswa pamthunzi, ndipo zibzaleni pasanathe masiku awiri.
 # doubt: "mzere" for a ridge (and a row), "mulu" for a mound.
 plant-field = { SPAN($when) }, bzalani m'munda, koma m'nthaka yachinyontho mokha. { $layout ->
     [own] Munda uliwonse ubzalidwe pa mizere kapena milu yake.

@@ -81,6 +81,10 @@ amount-water = Madzi a nazale, tsiku lililonse
 # doubt: "chigubu" for a jerrycan, and whether its size should be named.
 amount-jerrycans = Zigubu za madzi, tsiku lililonse
 
+first-cuttings-value = { $first_cuttings_low } mpaka { $first_cuttings_high }, { $plan_by ->
+    [practice] malinga ndi chizolowezi
+   *[print] mowerengera mosamala
+ }
 sand-value = { MEASURE($sand_l, unit: "litre") }, pafupifupi { MEASURE($sand_kg, unit: "kilogram") }
 bed-value = { MEASURE($bed_length_m, unit: "metre") } × { MEASURE($bed_width_m, unit: "metre") }
 water-value = { MEASURE($water_l, unit: "litre") }
@@ -313,7 +317,10 @@ water-bed = Thirirani nazale
 # doubt: "matsinde" for the stubs left in the bed; some say "zitsa".
 cut-for-planting = Dulani nthambi zobzala
     .short = Mvula ikayamba: { MEASURE($cutting_cm, unit: "centimetre") }, mfundo { $nodes }, nthambi zathanzi. Siyani matsinde.
-    .text = Mvula ikayamba, dulani zidutswa zotalika { MEASURE($cutting_cm, unit: "centimetre") }, pafupifupi { MEASURE($cutting_hands, unit: "hand") }. Chidutswa chilichonse chikhale ndi mfundo zosachepera { $nodes }. Dulani pa nthambi zathanzi zokha. Podula koyamba mudzapeza zidutswa pafupifupi { $first_cuttings }. Siyani matsinde: mudzadulaponso zidutswa zina pakatha milungu inayi mpaka isanu ndi umodzi. Sungani zidutswa pamthunzi, ndipo zibzaleni pasanathe masiku awiri.
+    .text = Mvula ikayamba, dulani zidutswa zotalika { MEASURE($cutting_cm, unit: "centimetre") }, pafupifupi { MEASURE($cutting_hands, unit: "hand") }. Chidutswa chilichonse chikhale ndi mfundo zosachepera { $nodes }. Dulani pa nthambi zathanzi zokha. { $plan_by ->
+        [practice] Malinga ndi chizolowezi, podula koyamba mudzapeza zidutswa pafupifupi
+       *[print] Podula koyamba mudzapeza zidutswa pafupifupi
+     } { $first_cuttings_low } mpaka { $first_cuttings_high }. Siyani matsinde: mudzadulaponso zidutswa zina pakatha milungu inayi mpaka isanu ndi umodzi. Sungani zidutswa pamthunzi, ndipo zibzaleni pasanathe masiku awiri.
     .alt = Dzanja lina lagwira nthambi ya pa nazale, lina likuidula ndi mpeni; matsinde akutsala.
     .show = Chidutswa cha utali woyenera pambali pa dzanja: werengani mfundo.
     .ask = Ndi zomera ziti zimene sitidulako nthambi?
@@ -335,7 +342,7 @@ plant-field = Bzalani m'munda
     .alt = Pansi pa mtambo wa mvula, dzanja likubzala zidutswa za nthambi mu mzere; mfundo zakumunsi zili m'nthaka.
     .show = Nthaka yachinyontho mpaka kuzama kwa chala, ndi chidutswa chimene mfundo zake zakwiriridwa.
     .ask = Mvula yagwa kamodzi: kodi tibzale tsopano? Ubwino wake ndi wotani, nanga kuipa kwake?
-    .sms = Kuyambira { BRIEF($first) }, nthaka ikakhala yachinyontho: bzalani zidutswa { $cuttings }. Masiku ndi apakatikati: yang'anirani kumwamba.
+    .sms = Kuyambira { BRIEF($first) }, nthaka ikakhala yachinyontho: bzalani zidutswa { $cuttings_to_plant }. Masiku ndi apakatikati: yang'anirani kumwamba.
 first-harvest = Yesani mbatata zoyamba
     .short = Papasani mbatata zazikulu. Kumbani zonse pofika { DAY($last_harvest) }: nankafumbwe amabwera.
     .text = Papasani pansi pa zomera zingapo, kuti mupeze mbatata zokula zokwanira kudya. Musasiye mbatata zokhwima m'nthaka youma nthawi yaitali: nankafumbwe amazipeza. Malizani kukumba pofika { DAY($last_harvest) }.
@@ -346,7 +353,10 @@ first-harvest = Yesani mbatata zoyamba
 
 ## Tables: title, what it tells (.text), its picture in words (.alt)
 
-table-cuts = Kudula nthambi pa nazale
+table-cuts = Kudula nthambi pa nazale{ $plan_by ->
+    [practice] , malinga ndi chizolowezi
+   *[print] {""}
+ }
     .text = Podula kulikonse mungayembekezere zidutswa izi. Za pambuyo pake ndi za malo otsala a munda, ndi zobzala m'mipata.
 table-shares = Zimene munda uliwonse ubweretse
     .text = Mwini munda aliyense aike chizindikiro pa zomera zake, ndipo abweretse mbatata zake kosungira pamodzi.
@@ -362,6 +372,8 @@ column-when = Nthawi
 column-farm = Munda
 column-area = Kukula kwa munda, m²
 column-cuttings = Zidutswa
+column-cut = Zidutswa
+cut-value = { $low }–{ $high }
 column-plants = Zomera zoti muike chizindikiro
 column-roots = Mbatata zosunga
 column-bed = Nazale, m²

@@ -124,7 +124,10 @@ water-bed = Regue o canteiro { SPAN($when) }. Quando estiver cheio de folhas, d�
 # doubt: "rebento" is said for the sprout on the root and, here, for the shoot that has grown from it.
 # doubt: "nó" for a node; farmers may say "olho".
 # doubt: "toco" for the stub left in the bed.
-cut-for-planting = Quando as chuvas já tiverem chegado, { SPAN($when) }, corte ramas para plantar. Corte ramas de { MEASURE($cutting_cm, unit: "centimetre") }, com pelo menos { SAY($nodes, form: "cardinal") } nós, só de rebentos saudáveis. O primeiro corte dá cerca de { SAY($first_cuttings, form: "feminine") } ramas. Deixe tocos. Eles dão mais ramas depois de quatro a seis semanas. Guarde as ramas à sombra, e plante-as dentro de dois dias.
+cut-for-planting = Quando as chuvas já tiverem chegado, { SPAN($when) }, corte ramas para plantar. Corte ramas de { MEASURE($cutting_cm, unit: "centimetre") }, com pelo menos { SAY($nodes, form: "cardinal") } nós, só de rebentos saudáveis. { $plan_by ->
+    [practice] Segundo a prática comum, o primeiro corte dá cerca de
+   *[print] O primeiro corte dá cerca de
+ } { SAY($first_cuttings_low, form: "feminine") } a { SAY($first_cuttings_high, form: "feminine") } ramas. Deixe tocos. Eles dão mais ramas depois de quatro a seis semanas. Guarde as ramas à sombra, e plante-as dentro de dois dias.
 # doubt: "camalhão" for a ridge and "montículo" for a mound; "matuto" is said in parts of the north.
 plant-field = Plante a machamba { SPAN($when) }, mas só quando a terra estiver húmida. { $layout ->
     [own] Cada um planta nos camalhões ou montículos da sua machamba.

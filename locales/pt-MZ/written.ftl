@@ -80,6 +80,10 @@ amount-water = Água para o canteiro, por dia
 # doubt: "bidão" for the jerrycan of 20 litres; "galão" or "lata" in places, and whether its size should be said.
 amount-jerrycans = Bidões de água, por dia
 
+first-cuttings-value = { $first_cuttings_low } a { $first_cuttings_high }, { $plan_by ->
+    [practice] segundo a prática comum
+   *[print] conta prudente
+ }
 sand-value = { MEASURE($sand_l, unit: "litre") }, cerca de { MEASURE($sand_kg, unit: "kilogram") }
 bed-value = { MEASURE($bed_length_m, unit: "metre") } × { MEASURE($bed_width_m, unit: "metre") }
 water-value = { MEASURE($water_l, unit: "litre") }
@@ -287,7 +291,10 @@ water-bed = Regue o canteiro
 # doubt: "rebento" is said for the sprout on the root and, here, for the shoot that has grown from it.
 cut-for-planting = Corte ramas para plantar
     .short = Com as chuvas: { MEASURE($cutting_cm, unit: "centimetre") }, { $nodes } nós, rebentos saudáveis. Deixe tocos.
-    .text = Quando as chuvas já tiverem chegado, corte ramas de { MEASURE($cutting_cm, unit: "centimetre") }, o comprimento de cerca de { MEASURE($cutting_hands, unit: "hand") }, com pelo menos { $nodes } nós, só de rebentos saudáveis. O primeiro corte dá cerca de { $first_cuttings } ramas. Deixe tocos: eles dão mais ramas depois de quatro a seis semanas. Guarde as ramas à sombra e plante-as dentro de dois dias.
+    .text = Quando as chuvas já tiverem chegado, corte ramas de { MEASURE($cutting_cm, unit: "centimetre") }, o comprimento de cerca de { MEASURE($cutting_hands, unit: "hand") }, com pelo menos { $nodes } nós, só de rebentos saudáveis. { $plan_by ->
+        [practice] Segundo a prática comum, o primeiro corte dá cerca de
+       *[print] O primeiro corte dá cerca de
+     } { $first_cuttings_low } a { $first_cuttings_high } ramas. Deixe tocos: eles dão mais ramas depois de quatro a seis semanas. Guarde as ramas à sombra e plante-as dentro de dois dias.
     .alt = Uma mão segura uma rama do canteiro, a outra corta-a com uma faca; ficam tocos.
     .show = Uma rama do tamanho certo ao lado da mão: conte os nós.
     .ask = De que plantas não tiramos ramas?
@@ -309,7 +316,7 @@ plant-field = Plante a machamba
     .alt = Debaixo de uma nuvem de chuva, uma mão planta ramas em fila; os nós de baixo ficam dentro da terra.
     .show = Terra húmida até à fundura de um dedo, e uma rama com os nós na terra.
     .ask = Choveu uma vez: plantamos já? O que há a favor, e o que há contra?
-    .sms = A partir de { BRIEF($first) }, quando a terra tiver humidade: plante { $cuttings } ramas. As datas seguem a média de outros anos: olhe para o céu.
+    .sms = A partir de { BRIEF($first) }, quando a terra tiver humidade: plante { $cuttings_to_plant } ramas. As datas seguem a média de outros anos: olhe para o céu.
 # doubt: "gorgulho" for the sweet potato weevil; farmers may just say "bicho da batata".
 first-harvest = Procure as primeiras batatas
     .short = Apalpe à procura de batatas grandes. Cave todas até { DAY($last_harvest) }, por causa do gorgulho.
@@ -321,7 +328,10 @@ first-harvest = Procure as primeiras batatas
 
 ## Tables: title, what it tells (.text), its picture in words (.alt)
 
-table-cuts = Cortes do canteiro
+table-cuts = Cortes do canteiro{ $plan_by ->
+    [practice] , segundo a prática comum
+   *[print] {""}
+ }
     .text = De cada corte esperam-se estas ramas. As dos cortes seguintes são para o resto da machamba e para as falhas.
 # doubt: "reserva comum" for the common store of roots in sand.
 table-shares = O que cada machamba traz
@@ -337,6 +347,8 @@ column-when = Quando
 column-farm = Machamba
 column-area = Machamba, m²
 column-cuttings = Ramas
+column-cut = Ramas
+cut-value = { $low }–{ $high }
 column-plants = Plantas a marcar
 column-roots = Batatas a guardar
 column-bed = Canteiro, m²

@@ -93,7 +93,10 @@ water-bed = { SPAN($when) }, mwagilia kitalu. Kitalu kikijaa majani, mwagilia { 
  } Mimea ikiwa bado midogo, punguza maji. Siku za joto na upepo, ongeza maji. Mvua ikitosha, acha kumwagilia.
 # doubt: "vifundo" for the nodes of a vine; some say "macho" or "pingili".
 # doubt: "visiki" for the stubs left in the bed.
-cut-for-planting = { SPAN($when) }, mvua zikishaanza, kata marando ya kupanda. Mvua zikichelewa, subiri. Kata vipande vyenye urefu wa { MEASURE($cutting_cm, unit: "centimetre") }. Kila kipande kiwe na vifundo visivyopungua { SAY($nodes, form: "class-8") }. Kata kutoka kwenye marando yenye afya tu. Ukikata mara ya kwanza utapata kama vipande { SAY($first_cuttings, form: "class-8") }. Acha visiki ardhini. Vitatoa vipande vingine baada ya wiki nne hadi sita. Weka vipande kivulini, na uvipande ndani ya siku mbili.
+cut-for-planting = { SPAN($when) }, mvua zikishaanza, kata marando ya kupanda. Mvua zikichelewa, subiri. Kata vipande vyenye urefu wa { MEASURE($cutting_cm, unit: "centimetre") }. Kila kipande kiwe na vifundo visivyopungua { SAY($nodes, form: "class-8") }. Kata kutoka kwenye marando yenye afya tu. { $plan_by ->
+    [practice] Kwa mazoea ya kawaida, ukikata mara ya kwanza utapata kama vipande
+   *[print] Ukikata mara ya kwanza utapata kama vipande
+ } { SAY($first_cuttings_low, form: "class-8") } hadi { SAY($first_cuttings_high, form: "class-8") }. Acha visiki ardhini. Vitatoa vipande vingine baada ya wiki nne hadi sita. Weka vipande kivulini, na uvipande ndani ya siku mbili.
 # doubt: "tuta la duara" for a mound; a local word may be better.
 plant-field = { SPAN($when) }, panda shambani, lakini kwenye udongo wenye unyevu tu. { $layout ->
     [own] Kila shamba lipande kwenye matuta yake.

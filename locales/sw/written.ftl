@@ -67,6 +67,10 @@ amount-bed = Kitalu
 amount-water = Maji ya kitalu, kila siku
 amount-jerrycans = Madumu ya maji, kila siku
 
+first-cuttings-value = { $first_cuttings_low } hadi { $first_cuttings_high }, { $plan_by ->
+    [practice] kwa mazoea ya kawaida
+   *[print] hesabu ya tahadhari
+ }
 sand-value = { MEASURE($sand_l, unit: "litre") }, kama { MEASURE($sand_kg, unit: "kilogram") }
 bed-value = { MEASURE($bed_length_m, unit: "metre") } × { MEASURE($bed_width_m, unit: "metre") }
 water-value = { MEASURE($water_l, unit: "litre") }
@@ -241,7 +245,10 @@ water-bed = Mwagilia kitalu
 # doubt: "visiki" for the stubs left in the bed.
 cut-for-planting = Kata marando ya kupanda
     .short = Mvua zikishaanza: { MEASURE($cutting_cm, unit: "centimetre") }, vifundo { $nodes }, marando yenye afya. Acha visiki.
-    .text = Mvua zikishaanza, kata vipande vyenye urefu wa { MEASURE($cutting_cm, unit: "centimetre") }, kama { MEASURE($cutting_hands, unit: "hand") }. Kila kipande kiwe na vifundo visivyopungua { $nodes }. Kata kutoka kwenye marando yenye afya tu. Ukikata mara ya kwanza utapata kama vipande { $first_cuttings }. Acha visiki ardhini: vitatoa vipande vingine baada ya wiki nne hadi sita. Weka vipande kivulini, na uvipande ndani ya siku mbili.
+    .text = Mvua zikishaanza, kata vipande vyenye urefu wa { MEASURE($cutting_cm, unit: "centimetre") }, kama { MEASURE($cutting_hands, unit: "hand") }. Kila kipande kiwe na vifundo visivyopungua { $nodes }. Kata kutoka kwenye marando yenye afya tu. { $plan_by ->
+        [practice] Kwa mazoea ya kawaida, ukikata mara ya kwanza utapata kama vipande
+       *[print] Ukikata mara ya kwanza utapata kama vipande
+     } { $first_cuttings_low } hadi { $first_cuttings_high }. Acha visiki ardhini: vitatoa vipande vingine baada ya wiki nne hadi sita. Weka vipande kivulini, na uvipande ndani ya siku mbili.
     .alt = Mkono mmoja unashika rando la kitalu, mwingine unalikata kwa kisu; visiki vinabaki.
     .show = Kipande cha rando chenye urefu unaofaa kando ya kiganja na vidole: hesabu vifundo vyake.
     .ask = Ni kwenye mimea gani tusikate vipande?
@@ -263,7 +270,7 @@ plant-field = Panda shambani
     .alt = Chini ya wingu la mvua, mkono unapanda vipande vya marando kwa mstari; vifundo vya chini vimo ndani ya udongo.
     .show = Udongo wenye unyevu hadi kina cha kidole, na kipande ambacho vifundo vyake vimefukiwa.
     .ask = Mvua imenyesha mara moja: je, tupande sasa? Faida yake ni nini, na hatari yake?
-    .sms = Kuanzia { BRIEF($first) }, udongo ukiwa na unyevu: panda vipande { $cuttings } vya marando. Tarehe ni wastani wa miaka iliyopita: tazama anga.
+    .sms = Kuanzia { BRIEF($first) }, udongo ukiwa na unyevu: panda vipande { $cuttings_to_plant } vya marando. Tarehe ni wastani wa miaka iliyopita: tazama anga.
 first-harvest = Angalia viazi vya kwanza
     .short = Papasa utafute viazi vikubwa. Chimba vyote kufikia { DAY($last_harvest) }: fukusi huja.
     .text = Papasa udongo chini ya mimea michache utafute viazi vya ukubwa wa kula. Usiache viazi vilivyokomaa kwenye udongo mkavu kwa muda mrefu: wadudu waitwao fukusi watavishambulia. Maliza kuchimba kufikia tarehe { DAY($last_harvest) }.
@@ -274,7 +281,10 @@ first-harvest = Angalia viazi vya kwanza
 
 ## Tables: title, what it tells (.text), its picture in words (.alt)
 
-table-cuts = Kukata marando kitaluni
+table-cuts = Kukata marando kitaluni{ $plan_by ->
+    [practice] , kwa mazoea ya kawaida
+   *[print] {""}
+ }
     .text = Jedwali linaonyesha vipande unavyoweza kutarajia kila unapokata. Vipande vya baadaye ni vya sehemu iliyobaki ya shamba na vya kujaza mapengo.
 table-shares = Kila shamba linaleta nini
     .text = Kila mwenye shamba anaweka alama kwenye mimea yake, na kuleta viazi vyake kwenye hifadhi ya pamoja.
@@ -289,6 +299,8 @@ column-when = Lini
 column-farm = Shamba
 column-area = Ukubwa wa shamba, m²
 column-cuttings = Vipande
+column-cut = Vipande
+cut-value = { $low }–{ $high }
 column-plants = Mimea ya kuwekewa alama
 column-roots = Viazi vya kuhifadhi
 column-bed = Kitalu, m²

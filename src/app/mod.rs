@@ -27,7 +27,7 @@ pub use crate::data::{CacheFolder, Cached, Data, Embedded, Folder, Templates};
 pub use crate::error::Error;
 pub use crate::finding::{Code, Finding, Severity};
 pub use crate::plan::season::Risk;
-pub use crate::plan::{Plan, Quantity, StepKind};
+pub use crate::plan::{Plan, PlanBy, Quantity, StepKind};
 pub use crate::sheet::{Paper, SheetError};
 pub use crate::voice::VoiceError;
 pub use crate::voice::record::import::Consent;
@@ -102,6 +102,8 @@ pub struct Overrides {
     pub risk: Option<Risk>,
     /// How sure, in percent, the cuttings are to suffice.
     pub confidence_percent: Option<f64>,
+    /// By whose figures cuttings are counted.
+    pub plan_by: Option<PlanBy>,
 }
 
 /// The plan of a case.
@@ -172,6 +174,7 @@ impl ReadCase {
         case.done = overrides.done.or(case.done);
         case.risk = overrides.risk.unwrap_or(case.risk);
         case.confidence_percent = overrides.confidence_percent.or(case.confidence_percent);
+        case.plan_by = overrides.plan_by.unwrap_or(case.plan_by);
         let refused = |code, message: &str, argument, hint: &str| {
             let finding = Finding::error(code, message).file(&self.name).argument(argument);
             Err(Error::Input(vec![finding.hint(hint)]))

@@ -9,6 +9,7 @@ use super::{Data, Error, Finding, Overrides, Plan, ReadCase, Severity, StepKind,
 use crate::guidance::shapes::{SeasonBand, Shapes};
 use crate::guidance::{Subject, tell};
 use crate::language::{Label, Pack, PlanLabel, WordingError};
+use crate::plan::multiply::Cuttings;
 use crate::plan::season::OnsetOutlook;
 use crate::plan::store::{Filled, Shape};
 use crate::plan::{Amount, DateReason, DateSpan, Step, Value};
@@ -301,8 +302,8 @@ impl Words<'_> {
 
     fn amounts(&self) -> Worded<Block> {
         let row = |amount: &Amount| {
-            let mut much = self.number(amount.value);
-            if let Some((low, high)) = amount.range {
+            let mut much = self.number(amount.told());
+            if let Some((low, high)) = amount.told_range() {
                 much = format!("{much} ({}–{})", self.number(low), self.number(high));
             }
             Ok(vec![self.pack.plan_amount(amount.quantity)?, much, self.pack.write_reason(&amount.why)?])
@@ -383,11 +384,11 @@ impl Words<'_> {
     }
 
     fn cuts(&self) -> Worded<Block> {
-        let rows = self
-            .plan
-            .cuts
-            .iter()
-            .map(|cut| vec![days(cut.when), self.number(cut.cuttings), self.number(cut.area)]);
+        let rows = self.plan.cuts.iter().map(|cut| {
+            let Cuttings { low, middle, high } = cut.cuttings.told();
+            let cuttings = format!("{} ({}–{})", self.number(middle), self.number(low), self.number(high));
+            vec![days(cut.when), cuttings, self.number(cut.area)]
+        });
         let columns = self.columns([
             (PlanLabel::ColumnCuts, false),
             (PlanLabel::ColumnCuttings, true),

@@ -47,6 +47,7 @@ struct PlanJson<'a> {
     #[serde(skip_serializing_if = "Option::is_none")]
     rains_none_share: Option<f64>,
     rains_why: ReasonJson,
+    plan_by: &'static str,
     steps: Vec<StepJson>,
     #[serde(skip_serializing_if = "Vec::is_empty")]
     overdue: Vec<OverdueJson>,
@@ -88,6 +89,7 @@ impl<'a> PlanJson<'a> {
             rains_late: plan.onset_outlook.map(|outlook| outlook.days.late),
             rains_none_share: plan.onset_outlook.map(|outlook| outlook.none_share),
             rains_why: ReasonJson::of(&plan.rains_why, english)?,
+            plan_by: plan.plan_by.name(),
             steps: plan.steps.iter().map(|step| StepJson::of(step, english)).collect::<Result<_, _>>()?,
             overdue: plan
                 .overdue
@@ -395,12 +397,15 @@ struct CutJson {
     #[serde(flatten)]
     when: SpanJson,
     cuttings: u32,
+    low: u32,
+    high: u32,
     area_m2: f64,
 }
 
 impl CutJson {
     fn of(cut: &multiply::Cut) -> CutJson {
-        CutJson { when: cut.when.into(), cuttings: cut.cuttings, area_m2: cut.area.0 }
+        let multiply::Cuttings { low, middle, high } = cut.cuttings;
+        CutJson { when: cut.when.into(), cuttings: middle, low, high, area_m2: cut.area.0 }
     }
 }
 

@@ -21,7 +21,7 @@ use given::required;
 
 use crate::finding::{Code, Finding};
 use crate::plan::after::{Maturity, Variety};
-use crate::plan::{Assumptions, Case, Event, Kind, Metres, Place, StepKind};
+use crate::plan::{Assumptions, Case, Event, Kind, Metres, Place, PlanBy, StepKind};
 use crate::toml_reader::{self, Source, TomlTable};
 
 /// Reads a case.
@@ -76,6 +76,7 @@ fn read_root(source: &Source<'_>, root: &TomlTable<'_>, open: Open<'_>) -> Optio
         );
     }
 
+    let plan_by = root.choice("plan_by", &PlanBy::NAMED).unwrap_or_default();
     let assumptions = read_assumptions(root);
     let fields = fields::read(root, &assumptions);
     let kind = fields.kind;
@@ -116,6 +117,7 @@ fn read_root(source: &Source<'_>, root: &TomlTable<'_>, open: Open<'_>) -> Optio
         at_hand: fields.at_hand,
         field_sizes: fields.sizes,
         sizing: fields.sizing,
+        plan_by,
         confidence_percent: fields.confidence_percent,
         store_checks,
         done,
@@ -184,6 +186,10 @@ fn read_assumptions(root: &TomlTable<'_>) -> Assumptions {
         ("medium_maturity_days_first", "medium_maturity_days_last"),
         ("late_maturity_days_first", "late_maturity_days_last"),
         ("survival_low", "survival_high"),
+        ("cuttings_per_root_day_30", "cuttings_per_root_day_42"),
+        ("cuttings_per_root_day_42", "cuttings_per_root_day_56"),
+        ("cuttings_per_root_day_56", "cuttings_per_root_day_70"),
+        ("cuttings_per_root_day_70", "cuttings_per_root_day_84"),
         ("yield_low_t_per_ha", "yield_high_t_per_ha"),
         ("onset_early_percent", "onset_late_percent"),
     ] {

@@ -3,7 +3,7 @@
 use chrono::NaiveDate;
 use clap::Args;
 
-use crate::app::{Overrides, Risk, StepKind};
+use crate::app::{Overrides, PlanBy, Risk, StepKind};
 
 /// What goes before the case's own.
 #[derive(Debug, Clone, Args)]
@@ -20,11 +20,20 @@ pub(super) struct OverrideArguments {
     /// Store so many roots that the cuttings suffice in this many of 100 seasons.
     #[arg(long = "sure", value_name = "PERCENT", value_parser = percent)]
     confidence: Option<f64>,
+    /// Count cuttings by this side: print (the middle of what is published) or practice (round figures).
+    #[arg(long, value_name = "SIDE", value_parser = plan_by)]
+    plan_by: Option<PlanBy>,
 }
 
 impl From<OverrideArguments> for Overrides {
     fn from(of: OverrideArguments) -> Overrides {
-        Overrides { today: of.today, done: of.done, risk: of.risk, confidence_percent: of.confidence }
+        Overrides {
+            today: of.today,
+            done: of.done,
+            risk: of.risk,
+            confidence_percent: of.confidence,
+            plan_by: of.plan_by,
+        }
     }
 }
 
@@ -42,6 +51,11 @@ fn risk(text: &str) -> Result<Risk, String> {
             .map(Risk::Percentile)
             .map_err(|_| "write early, middle, late, or per cents from 1 to 99".to_owned()),
     }
+}
+
+fn plan_by(name: &str) -> Result<PlanBy, String> {
+    let side = PlanBy::NAMED.into_iter().find(|(known, _)| *known == name);
+    side.map(|(_, side)| side).ok_or_else(|| "write print or practice".to_owned())
 }
 
 fn percent(text: &str) -> Result<f64, String> {

@@ -99,7 +99,7 @@ catalogue! {
     }
     /// The cuts of vines from the bed.
     Cuts = "table-cuts" {
-        columns: &[Column::When, Column::Cuttings, Column::Area],
+        columns: &[Column::When, Column::Cut, Column::Area],
         is_pictured: false,
     };
     /// The shares of a group's farms.
@@ -142,6 +142,8 @@ catalogue! {
     Area = "column-area" { value: "area_m2", message: None };
     /// Cuttings.
     Cuttings = "column-cuttings" { value: "cuttings", message: None };
+    /// Cuttings of a cut, from few to many.
+    Cut = "column-cut" { value: "cut_cuttings", message: Some("cut-value") };
     /// Plants to mark.
     Plants = "column-plants" { value: "plants", message: None };
     /// Roots to store.

@@ -13,9 +13,12 @@ pub(super) fn rows_of(table: Table, plan: &Plan) -> Vec<Values> {
             .cuts
             .iter()
             .map(|cut| {
+                let cuttings = cut.cuttings.told();
                 vec![
                     (Column::When.value(), Value::Span(cut.when)),
-                    count(Column::Cuttings, cut.cuttings),
+                    count(Column::Cut, cuttings.middle),
+                    Variable::Low.number(f64::from(cuttings.low)),
+                    Variable::High.number(f64::from(cuttings.high)),
                     (Column::Area.value(), number(cut.area.0.floor(), 0)),
                 ]
             })

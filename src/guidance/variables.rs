@@ -2,6 +2,7 @@
 
 use crate::catalogue::catalogue;
 use crate::plan::field::Spacing;
+use crate::plan::multiply::Cuttings;
 use crate::plan::{Case, Kind, Plan, Quantity};
 
 use super::{Value, Values};
@@ -71,6 +72,37 @@ catalogue! {
         scope: Scope::Plan(|_, plan| {
             let uneven = plan.amounts.get(Quantity::RootsInTopLayer).is_some();
             Value::Name(if uneven { "uneven" } else { "even" })
+        }),
+    };
+    /// By whose figures cuttings are counted.
+    PlanBy = "plan_by" {
+        meaning: "by whose figures cuttings are counted, print or practice: chooses words",
+        example: "print",
+        kind: ValueKind::Choice(&["print", "practice"]),
+        scope: Scope::Plan(|_, plan| Value::Name(plan.plan_by.name())),
+    };
+    /// The fewest cuttings to be expected at the first cut.
+    FirstCuttingsLow = "first_cuttings_low" {
+        meaning: "cuttings of the first cut where they are few",
+        example: "280",
+        kind: ValueKind::Number(0),
+        scope: Scope::Plan(|_, plan| exactly(f64::from(first_cut(plan).low))),
+    };
+    /// The most cuttings to be expected at the first cut.
+    FirstCuttingsHigh = "first_cuttings_high" {
+        meaning: "cuttings of the first cut where they are many",
+        example: "1800",
+        kind: ValueKind::Number(0),
+        scope: Scope::Plan(|_, plan| exactly(f64::from(first_cut(plan).high))),
+    };
+    /// What the first cut allows to plant.
+    CuttingsToPlant = "cuttings_to_plant" {
+        meaning: "cuttings to plant at the onset: what the first cut gives, at most what the field takes",
+        example: "750",
+        kind: ValueKind::Number(0),
+        scope: Scope::Plan(|_, plan| {
+            let field = plan.amounts.told(Quantity::CuttingsNeeded);
+            exactly(f64::from(first_cut(plan).middle).min(field.unwrap_or(f64::INFINITY)))
         }),
     };
     /// The last sensible day to dig.
@@ -300,6 +332,13 @@ catalogue! {
         meaning: "a field, square metres",
         example: "450",
         kind: ValueKind::Number(1),
+        scope: Scope::Row,
+    };
+    /// Cuttings of a cut.
+    CutCuttings = "cut_cuttings" {
+        meaning: "cuttings of a cut by the middle",
+        example: "450",
+        kind: ValueKind::Number(0),
         scope: Scope::Row,
     };
     /// The area of a bed.
@@ -769,8 +808,8 @@ impl ValueInfo {
 pub(super) fn facts(case: &Case, plan: &Plan) -> Values {
     let quantities = Quantity::ALL.into_iter().filter_map(|quantity| {
         let value = quantity.in_messages()?;
-        let known = plan.amounts.get(quantity);
-        let known = known.or_else(|| Some(plan.amounts.get(value.otherwise?).unwrap_or_default()))?;
+        let known = plan.amounts.told(quantity);
+        let known = known.or_else(|| Some(plan.amounts.told(value.otherwise?).unwrap_or_default()))?;
         Some((value.name, number(known, value.decimals)))
     });
     let others = Variable::ALL.into_iter().filter_map(|variable| match variable.scope() {
@@ -778,6 +817,11 @@ pub(super) fn facts(case: &Case, plan: &Plan) -> Values {
         _ => None,
     });
     quantities.chain(others).collect()
+}
+
+/// The first cut as it is told; nothing where the bed gives none.
+fn first_cut(plan: &Plan) -> Cuttings {
+    plan.cuts.first().map(|cut| cut.cuttings.told()).unwrap_or_default()
 }
 
 /// A hand from the wrist to the fingertips, as a measure, and the upper joint of a thumb: common practice, no source.

@@ -1,6 +1,8 @@
 //! The amounts of a plan.
 
+use super::multiply::Cuttings;
 use super::quantities::{AmountReason, Quantity};
+use super::units::{two_figures_down, whole_down};
 
 /// An amount with its reason.
 #[derive(Debug, Clone, PartialEq)]
@@ -15,6 +17,33 @@ pub struct Amount {
     pub why: AmountReason,
 }
 
+impl Amount {
+    /// The amount as it is told: cuttings that are counted on to two figures, down.
+    pub fn told(&self) -> f64 {
+        self.rounded(self.value)
+    }
+
+    /// Its range as it is told.
+    pub fn told_range(&self) -> Option<(f64, f64)> {
+        self.range.map(|(low, high)| (self.rounded(low), self.rounded(high)))
+    }
+
+    fn rounded(&self, value: f64) -> f64 {
+        let counted_on = match self.quantity {
+            Quantity::CuttingsAtFirstCut | Quantity::CuttingsOverSeason | Quantity::CuttingsExpected => true,
+            // Where the plan is counted forward, they are not what a field takes but what roots give.
+            Quantity::CuttingsNeeded => matches!(
+                self.why,
+                AmountReason::CuttingsOfSeason { .. }
+                    | AmountReason::CuttingsOfFirstCut { .. }
+                    | AmountReason::CuttingsOfZone { .. }
+            ),
+            _ => false,
+        };
+        if counted_on { f64::from(two_figures_down(whole_down(value))) } else { value }
+    }
+}
+
 /// The amounts of a plan, in the order in which they follow from each other.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct Amounts(pub Vec<Amount>);
@@ -23,6 +52,11 @@ impl Amounts {
     /// The value of a quantity; `None` where the plan has none.
     pub fn get(&self, quantity: Quantity) -> Option<f64> {
         self.0.iter().find(|amount| amount.quantity == quantity).map(|amount| amount.value)
+    }
+
+    /// The same as it is told.
+    pub fn told(&self, quantity: Quantity) -> Option<f64> {
+        self.0.iter().find(|amount| amount.quantity == quantity).map(Amount::told)
     }
 
     pub(super) fn add(&mut self, quantity: Quantity, value: impl Into<f64>, why: AmountReason) {
@@ -37,5 +71,10 @@ impl Amounts {
         why: AmountReason,
     ) {
         self.0.push(Amount { quantity, value: value.into(), range: Some(range), why });
+    }
+
+    pub(super) fn add_cuttings(&mut self, quantity: Quantity, cuttings: Cuttings, why: AmountReason) {
+        let Cuttings { low, middle, high } = cuttings;
+        self.add_range(quantity, middle, (f64::from(low), f64::from(high)), why);
     }
 }

@@ -6,6 +6,7 @@ use super::after::Variety;
 use super::defaults::Assumptions;
 use super::field::{Field, Spacing};
 use super::group::Member;
+use super::growth::PlanBy;
 use super::multiply::Sizing;
 use super::place::Place;
 use super::progress::Check;
@@ -80,6 +81,8 @@ pub struct Case {
     pub field_sizes: Vec<SquareMetres>,
     /// What the roots are sized for.
     pub sizing: Sizing,
+    /// By whose figures cuttings are counted.
+    pub plan_by: PlanBy,
     /// How sure, in percent, the cuttings are to suffice; the usual losses count where nothing is said.
     pub confidence_percent: Option<f64>,
     /// What the checks of the store have found, by date.

@@ -47,8 +47,15 @@ macro_rules! assumptions {
 
         impl std::default::Default for Assumptions {
             fn default() -> Self {
-                Assumptions { $($name: $value,)* }
+                Assumptions::DEFAULTS
             }
+        }
+
+        /// From least to most of what is found of each default, where it is known to differ.
+        #[derive(Debug, Clone)]
+        #[allow(missing_docs)]
+        pub struct Ranges {
+            $(pub $name: Option<(f64, f64)>,)*
         }
 
         impl Assumptions {
@@ -57,6 +64,12 @@ macro_rules! assumptions {
                 name: stringify!($name), value: $value, unit: $unit, least: $least as f64, greatest: $greatest as f64,
                 range: assumptions!(@range $($low, $high)?), basis: Basis::$basis, source: $source,
             },)*];
+
+            /// The defaults themselves.
+            pub const DEFAULTS: Assumptions = Assumptions { $($name: $value,)* };
+
+            /// How far each default is known to differ.
+            pub const RANGES: Ranges = Ranges { $($name: assumptions!(@range $($low, $high)?),)* };
 
             /// The value of the assumption called `name`.
             pub fn get(&self, name: &str) -> Option<f64> {
@@ -115,11 +128,17 @@ assumptions! {
     roots_per_plant = 1.6, "roots", 0.2..20, Practice, "common practice, no source: 25 plants for 40 roots";
     sick_share = 0.1, "", 0..0.9, (0.0..0.2), Memory, "about 1 in 10 of the plants marked is given up at the check, from memory; 25 plants for 40 roots leave none to spare";
     zone_roots = 40.0, "roots", 1..10000, Practice, "common practice, no source: 40 roots as the unit of a zone's plan";
-    cuttings_per_root_season = 37.5, "cuttings", 1..200, (30.0..40.0), Practice, "common practice, no source: 40 roots stored give about 1,500 cuttings over the bed season, losses included";
-    cuttings_per_root_first_cut = 30.0, "cuttings", 1..200, (30.0..40.0), Practice, "30 to 40 over three harvests found elsewhere; contradictory, 30 a surviving root taken for the first cut";
+    cuttings_per_root_day_30 = 1.0, "cuttings", 0.1..200, (0.0..4.0), Computed, "cuttings of a sprouted root cut 30 days after bedding: sprouts, vine growth and emergence from memory (docs/methods.md)";
+    cuttings_per_root_day_42 = 5.0, "cuttings", 0.1..200, (2.0..12.0), Computed, "the same after 42 days; 4 to 5 slips a root after about six weeks found (Browning, Nebraska column, 2020)";
+    cuttings_per_root_day_56 = 10.0, "cuttings", 0.1..200, (4.0..24.0), Computed, "the same after 56 days: sprouts, vine growth and emergence from memory";
+    cuttings_per_root_day_70 = 14.0, "cuttings", 0.1..200, (6.0..31.0), Computed, "the same after 70 days: sprouts, vine growth and emergence from memory";
+    cuttings_per_root_day_84 = 18.0, "cuttings", 0.1..200, (7.0..39.0), Computed, "the same after 84 days or more: sprouts, vine growth and emergence from memory";
+    cuttings_per_root_later_cut = 6.0, "cuttings", 0..200, (2.0..12.0), Computed, "cuttings of a sprouted root at each later cut, after 28 days of regrowth: sprouts and vine growth from memory";
+    cuttings_per_root_season = 37.5, "cuttings", 1..200, (30.0..40.0), Practice, "common practice, no source: 40 roots stored give about 1,500 cuttings over the bed season, losses included; counts only where plan_by is practice";
+    cuttings_per_root_first_cut = 30.0, "cuttings", 1..200, (30.0..40.0), Practice, "30 to 40 over three harvests found elsewhere; contradictory, 30 a surviving root taken for the first cut; counts only where plan_by is practice";
     cuts = 3.0, "cuts", 1..6, Found, "30 to 40 cuttings a root over three harvests of the bed";
-    sprout_share = 1.0, "", 0.05..1, (0.5..1.0), Found, "strongly varietal, one variety left half of its roots unsprouted (CIP dataset doi:10.21223/P3/BYYGSK); the cuttings a root already count roots that do not sprout";
-    gap_share = 0.0, "", 0..0.5, Practice, "common practice, no source: no share of cuttings that fail is published; give what is usual here";
+    sprout_share = 0.9, "", 0.05..1, (0.7..0.98), Memory, "of roots that survive, 70 to 98 % sprout, from memory; strongly varietal: one variety left half of its roots unsprouted (found: CIP dataset doi:10.21223/P3/BYYGSK)";
+    gap_share = 0.1, "", 0..0.5, (0.02..0.15), Memory, "of cuttings planted in wet soil, 85 to 98 % establish, from memory; 10 to 20 % fail is usual, and far more after a dry week";
     cuttings_per_bundle = 300.0, "cuttings", 10..2000, Computed, "a bundle is local; 300 cuttings plant 90 m² at 33,333 a hectare";
     survival_share = 0.88, "", 0.01..1, (0.81..0.95), Found, "81 to 95 % in sand over a season, southern Ethiopia (participatory validation study, abstract); middle of the range";
     survival_low = 0.81, "", 0.01..1, Found, "81 to 95 % in sand over a season, southern Ethiopia (participatory validation study, abstract); low end of the range";

@@ -1,7 +1,7 @@
 //! Plans for many: the shares of a group's farms, and a zone's table by field size.
 
 use super::field::{Field, Spacing};
-use super::multiply::{self, Sizing};
+use super::multiply::{self, Rate, Sizing};
 use super::units::{whole_down, whole_up};
 use super::{Assumptions, SquareMetres};
 
@@ -84,13 +84,13 @@ pub struct FieldSize {
 pub(super) fn by_field(
     sizes: &[SquareMetres],
     spacing: Spacing,
-    (sizing, months): (Sizing, f64),
+    (sizing, rate): (Sizing, &Rate),
     litres: f64,
     assumptions: &Assumptions,
 ) -> Vec<FieldSize> {
     let row = |area: &SquareMetres| {
         let cuttings = Field::of(*area, spacing).cuttings_with_gaps(assumptions);
-        let roots = multiply::roots_for(cuttings, sizing, months, assumptions);
+        let roots = rate.roots_for(cuttings, sizing);
         let bed = f64::from(roots) * assumptions.bed_area_per_root_m2;
         FieldSize {
             area: *area,

@@ -5,13 +5,14 @@ use chrono::NaiveDate;
 use super::amounts::Amounts;
 use super::case::{Case, Kind};
 use super::defaults::{Assumptions, Default};
-use super::multiply::{self, Sizing, months_between};
+use super::growth::days_in_bed;
+use super::multiply::{self, Cuttings, Part, Rate, Unknown, months_between};
+use super::overdue::Kept;
 use super::planned::{Plan, UsedDefault};
-use super::quantities::Quantity;
 use super::remarks::Refusal;
 use super::season::{self, Rains, RainsReason};
 use super::seedbed::Bed;
-use super::size::{Demand, Sized};
+use super::size::{Demand, Sized, Stored};
 use super::span::DateSpan;
 use super::steps::StepKind;
 use super::store::Packings;
@@ -33,7 +34,7 @@ pub struct Planner {
 /// # let no_files = |_: &str| Err(std::io::Error::from(std::io::ErrorKind::NotFound));
 /// # let (case, _) = kabla::case::read("farm.toml", kabla::case::Starter::Farm.text(), &no_files).unwrap();
 /// let plan = plan::make(&case)?;
-/// assert_eq!(plan.amounts.get(Quantity::RootsToStore), Some(40.0));
+/// assert_eq!(plan.amounts.get(Quantity::RootsToStore), Some(95.0));
 /// # Ok::<(), plan::Refusal>(())
 /// ```
 ///
@@ -80,16 +81,23 @@ impl Planner {
         let months = months_between(filled, bedded).round();
         let months = months.max(a.survival_months);
 
+        let days = days_in_bed(&planned.steps, a);
+        let rate = Rate::of(case.plan_by, months, days, a);
+        let stored = Stored { months, days, rate: &rate };
+
         let mut amounts = Amounts(Vec::with_capacity(32));
         let demand = Demand::of(case);
-        let sized = Sized::of(case, demand, months, &mut amounts, &mut remarks);
+        let sized = Sized::of(case, demand, stored, &mut amounts, &mut remarks);
         let store = fill::fill(case, sized.roots, &mut self.packings, &mut amounts, &mut remarks)?;
-        let overdue = replan::late(case, &inputs, &planned.steps, sized.first, &mut remarks);
+        let overdue = replan::late(case, &inputs, &planned.steps, sized.first.middle, &mut remarks);
         let in_store = (first_day(&now.steps, StepKind::FillContainer), sized.roots);
         let bed_day = first_day(&now.steps, StepKind::PlantBed);
-        let (store_checks, in_bed) =
-            replan::after_checks(case, in_store, bed_day, sized.demand, &mut amounts, &mut remarks);
-        let bed = Bed::for_roots(in_bed.unwrap_or(sized.roots), a);
+        let days_now = days_in_bed(&now.steps, a);
+        let rate_now = Rate::of(case.plan_by, months, days_now, a);
+        let in_bed = (bed_day, days_now, &rate_now);
+        let (store_checks, bedded) =
+            replan::after_checks(case, in_store, in_bed, sized.demand, &mut amounts, &mut remarks);
+        let bed = Bed::for_roots(bedded.as_ref().map_or(sized.roots, |bedded| bedded.roots), a);
         let span = |kind| {
             let step = now.steps.iter().find(|step| step.kind == kind);
             step.map_or(DateSpan::day(case.harvest), |step| step.when)
@@ -97,23 +105,26 @@ impl Planner {
         let water = bed::water(case, &bed, span(StepKind::WaterBed), &mut amounts, &mut remarks);
         remarks.extend(now.remarks);
         let cutting = span(StepKind::CutForPlanting);
-        let expected = |quantity, otherwise| amounts.get(quantity).map_or(otherwise, whole_down);
-        let first = expected(Quantity::CuttingsExpected, sized.first_now(&overdue));
-        let season_cuttings = in_bed.map_or(sized.season, |_| {
-            let ratio = multiply::per_sprouted(Sizing::BedSeason, a)
-                / multiply::per_sprouted(Sizing::FirstPlanting, a);
-            whole_down(f64::from(first) * ratio)
-        });
+        let cuttings = bedded.map_or_else(
+            || {
+                let kept = Kept::of(&planned.steps, &now.steps, case.plan_by, a);
+                let (first, season) = (sized.first.middle, sized.season.middle);
+                let left = |planned: u32, part, share: f64| {
+                    let exact = f64::from(sized.roots) * rate.per_stored(part) * share;
+                    let middle = whole_down(f64::from(planned) * share);
+                    Cuttings { middle, ..rate_now.ranged(exact, part, Unknown::Survival) }
+                };
+                let later = left(season.saturating_sub(first), Part::Later, kept.roots);
+                (left(first, Part::First, kept.first()), later)
+            },
+            |bedded| (bedded.first, bedded.later),
+        );
         let area = sized.demand.map(|demand| demand.area);
         let peak = water.iter().map(|period| period.daily.0).fold(0.0, f64::max);
         let by_field = match case.kind {
-            Kind::Zone if bed.area.0 > 0.0 => group::by_field(
-                &case.field_sizes,
-                case.spacing(),
-                (case.sizing, months),
-                peak / bed.area.0,
-                a,
-            ),
+            Kind::Zone if bed.area.0 > 0.0 => {
+                group::by_field(&case.field_sizes, case.spacing(), (case.sizing, &rate), peak / bed.area.0, a)
+            }
             _ => Vec::new(),
         };
         Ok(Plan {
@@ -130,7 +141,7 @@ impl Planner {
                 None => season::reason(&case.rains, rains, case.risk, a),
             },
             overdue,
-            cuts: multiply::cuts(cutting, (first, season_cuttings), case.spacing().density(), a),
+            cuts: multiply::cuts(cutting, cuttings, case.spacing().density() * (1.0 + a.gap_share), a),
             harvest: after::harvest(cutting, area, &case.variety, a),
             vitamin_a: after::vitamin_a(&case.variety, a),
             farms: group::shares(&case.farms, (sized.roots, sized.plants), a),
@@ -145,6 +156,7 @@ impl Planner {
             bed,
             water,
             store_checks,
+            plan_by: case.plan_by,
             remarks,
             defaults: used(a),
             assumptions: a.clone(),

@@ -3,11 +3,12 @@
 use chrono::NaiveDate;
 
 use super::defaults::Assumptions;
+use super::growth::{Growth, PlanBy, days_in_bed};
 use super::multiply::{months_between, surviving};
 use super::span::DateSpan;
 use super::steps::StepKind;
 use super::timeline::{SeasonInputs, Step, WorkDone, before, lay_out};
-use super::units::whole_down;
+use super::units::{two_figures_up, whole_down};
 use super::worded::{Values, Worded, Wording, coded};
 
 /// A step whose days have passed, and what follows if it is not done yet.
@@ -34,7 +35,8 @@ pub struct Overdue {
 impl Overdue {
     /// What the delay costs.
     pub fn cost(&self) -> Delay {
-        Delay::Cost { field_from: self.field_from, days_later: self.days_later, fewer: self.cuttings_fewer }
+        let fewer = two_figures_up(self.cuttings_fewer);
+        Delay::Cost { field_from: self.field_from, days_later: self.days_later, fewer }
     }
 }
 
@@ -71,23 +73,66 @@ pub fn wordings() -> impl Iterator<Item = Wording> {
     })
 }
 
-/// The steps overdue on a day. `done` is the last step that is known to be done; `certain`
-/// says that what comes after it is known not to be. `first_cut` is what the plan expects of the first cut.
+/// What late work leaves of that which was planned, as parts of 1.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Kept {
+    /// Of the roots: they are longer in the sand.
+    pub(super) roots: f64,
+    /// Of what a root gives at the first cut: it is shorter in the bed. More is not counted on, since the
+    /// cuts after it come later as well.
+    pub(super) growth: f64,
+}
+
+impl Kept {
+    /// Of `planned`, where the season goes as `late`.
+    pub(super) fn of(planned: &[Step], late: &[Step], by: PlanBy, assumptions: &Assumptions) -> Kept {
+        let stored = |steps: &[Step]| {
+            let day = |kind| first_day(steps, kind);
+            let days = day(StepKind::FillContainer).zip(day(StepKind::PlantBed));
+            let months = days.map_or(0.0, |(fill, bed)| months_between(fill, bed));
+            surviving(assumptions.survival_share, months, assumptions)
+        };
+        let grown = |steps: &[Step]| Growth::of(by, days_in_bed(steps, assumptions), assumptions).first(0.0);
+        Kept {
+            roots: (stored(late) / stored(planned)).min(1.0),
+            growth: (grown(late) / grown(planned)).min(1.0),
+        }
+    }
+
+    /// Of the cuttings of the first cut.
+    pub(super) fn first(&self) -> f64 {
+        self.roots * self.growth
+    }
+}
+
+fn first_day(steps: &[Step], kind: StepKind) -> Option<NaiveDate> {
+    steps.iter().filter(|step| step.kind == kind).map(|step| step.when.from).min()
+}
+
+/// What is asked of late work.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Asked {
+    /// The day it is.
+    pub(super) today: NaiveDate,
+    /// The last step that is known to be done.
+    pub(super) done: Option<StepKind>,
+    /// Whether what comes after it is known not to be.
+    pub(super) certain: bool,
+    /// Cuttings that the plan expects of the first cut.
+    pub(super) first_cut: u32,
+    /// By whose figures.
+    pub(super) by: PlanBy,
+}
+
+/// The steps overdue on a day.
 pub(super) fn find(
     inputs: &SeasonInputs,
     planned: &[Step],
-    today: NaiveDate,
-    (done, certain): (Option<StepKind>, bool),
-    first_cut: u32,
+    asked: Asked,
     assumptions: &Assumptions,
 ) -> Vec<Overdue> {
+    let Asked { today, done, certain, first_cut, by } = asked;
     let last_day = |kind| planned.iter().filter(|step| step.kind == kind).map(|step| step.when.to).max();
-    let first_day =
-        |steps: &[Step], kind| steps.iter().filter(|step| step.kind == kind).map(|step| step.when.from).min();
-    let stored = |steps: &[Step]| {
-        let (fill, bed) = (first_day(steps, StepKind::FillContainer)?, first_day(steps, StepKind::PlantBed)?);
-        Some(surviving(assumptions.survival_share, months_between(fill, bed), assumptions))
-    };
     StepKind::ALL
         .into_iter()
         .filter(|kind| kind.falls_due() && done.is_none_or(|done| *kind > done))
@@ -98,8 +143,8 @@ pub(super) fn find(
             let late = lay_out(&SeasonInputs { work_done: Some(work_done), ..*inputs }, assumptions).steps;
             let field_from = first_day(&late, StepKind::PlantField)?;
             let days_later = (field_from - first_day(planned, StepKind::PlantField)?).num_days();
-            let share = (stored(&late)? / stored(planned)?).min(1.0);
-            let cuttings = whole_down(f64::from(first_cut) * share);
+            let kept = Kept::of(planned, &late, by, assumptions);
+            let cuttings = whole_down(f64::from(first_cut) * kept.first());
             Some(Overdue {
                 kind,
                 due: DateSpan::new(from, last_day(kind)?),

@@ -7,6 +7,7 @@ use super::amounts::Amounts;
 use super::case::Kind;
 use super::defaults::{Assumptions, Basis};
 use super::group::{FieldSize, Share};
+use super::growth::PlanBy;
 use super::multiply::Cut;
 use super::overdue::Overdue;
 use super::progress::Judged;
@@ -78,6 +79,8 @@ pub struct Plan {
     pub planting_delays: Vec<PlantingDelay>,
     /// The checks of the store beside what was to be expected.
     pub store_checks: Vec<Judged>,
+    /// By whose figures cuttings are counted.
+    pub plan_by: PlanBy,
     /// What must be noticed.
     pub remarks: Vec<Remark>,
     /// The values it rests on.

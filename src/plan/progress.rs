@@ -62,11 +62,12 @@ fn left_since_filling(share: f64, filled: NaiveDate, to: NaiveDate, assumptions:
 /// `filled`, and looks ahead to the bed. `None` where nothing was checked yet.
 ///
 /// From the last check on the roots are taken to be lost at the usual rate, or
-/// at the rate so far where that is worse.
+/// at the rate so far where that is worse. `sprouting` is the share of those in the bed that sprouts.
 pub fn assess(
     checks: &[Check],
     (filled, stored): (NaiveDate, u32),
     bed: NaiveDate,
+    sprouting: f64,
     assumptions: &Assumptions,
 ) -> Option<Progress> {
     let last = checks.last()?;
@@ -103,6 +104,6 @@ pub fn assess(
     let as_usual = last.healthy >= whole_down(f64::from(stored) * usual_so_far);
     let ahead = if as_usual { usual_ahead } else { so_far.powf(days_ahead / days_so_far) };
     let at_bed = last.sprouted.unwrap_or_else(|| whole_down(f64::from(last.healthy) * ahead));
-    let sprouting = last.sprouted.unwrap_or_else(|| whole_down(f64::from(at_bed) * assumptions.sprout_share));
+    let sprouting = last.sprouted.unwrap_or_else(|| whole_down(f64::from(at_bed) * sprouting));
     Some(Progress { checks: judged, left: last.healthy, at_bed, sprouting, remarks })
 }

@@ -183,7 +183,8 @@ quantities! {
             .row_in("amount-water-total", "water-total-value");
     /// Cuttings of the first cut, losses in store taken off.
     CuttingsAtFirstCut = "cuttings_at_first_cut", "cuttings",
-        told("first_cuttings", "cuttings expected at the first cut", "1056").row("amount-first-cuttings");
+        told("first_cuttings", "cuttings expected at the first cut", "750")
+            .row_in("amount-first-cuttings", "first-cuttings-value");
     /// Cuttings over the whole bed season.
     CuttingsOverSeason = "cuttings_over_season", "cuttings";
 }
@@ -291,8 +292,12 @@ coded! {
             cuttings: u32,
             /// Roots of 100 that survive in the sand.
             surviving: f64,
-            /// Cuttings that a surviving root gives at the first cut.
+            /// Surviving roots of 100 that sprout; 100 where the figure for a root counts the others.
+            sprouting: f64,
+            /// Cuttings that a sprouted root gives at the first cut.
             per_root: f64,
+            /// Days in the bed until then.
+            days: f64,
         },
         /// As many as are enough in so many seasons.
         RootsToBeSure = "why-roots-to-be-sure" {
@@ -302,8 +307,8 @@ coded! {
             percent: f64,
             /// Roots that are enough with the usual losses.
             usual: u32,
-            /// By how many of 100 roots survival differs from season to season.
-            spread: f64,
+            /// By whose figures the plan counts, print or practice: chooses words.
+            plan_by: &'static str,
         },
         /// A round number.
         RootsOfZone = "why-roots-of-zone",
@@ -315,10 +320,12 @@ coded! {
             surviving: f64,
             /// Months in the sand.
             months: f64,
-            /// Surviving roots of 100 that sprout.
+            /// Surviving roots of 100 that sprout; 100 where the figure for a root counts the others.
             sprouting: f64,
             /// Cuttings that a sprouted root gives at the first cut.
             per_root: f64,
+            /// Days in the bed until then.
+            days: f64,
         },
         /// The roots by what a root gives over the bed season.
         BedSeason = "why-bed-season" {
@@ -364,6 +371,8 @@ coded! {
             sprouting: u32,
             /// Cuttings that a sprouted root gives at the first cut.
             per_root: f64,
+            /// Days in the bed until then.
+            days: f64,
         },
         /// What the field takes, less what is expected.
         CuttingsShort = "why-cuttings-short" {

@@ -95,7 +95,9 @@ remarks! {
         roots: u32,
         /// Roots that the field wants.
         wanted: u32,
-        /// The part of the field that their cuttings plant, square metres.
+        /// The part of the field that their first cut plants, square metres.
+        first_m2: f64,
+        /// The part that all cuts of the bed plant, square metres.
         area_m2: f64,
         /// The whole field, square metres.
         field_m2: f64,
@@ -114,6 +116,10 @@ remarks! {
     FieldWaits = "remark-field-waits", Note, Some("field.sizing"), [CuttingsAtFirstCut, RootsToStore] {
         /// Cuttings expected at the first cut.
         cuttings: u32,
+        /// Fewer of them in one season of ten.
+        low: u32,
+        /// More of them in one season of ten.
+        high: u32,
         /// The part of the field that they plant, square metres.
         area_m2: f64,
         /// The whole field, square metres.
@@ -124,6 +130,32 @@ remarks! {
         most_days: f64,
         /// Roots to store so that the first cut plants the whole field.
         roots: u32,
+    }
+    /// The plan counts by what is in print.
+    ByPrint = "remark-by-print", Note, Some("plan_by"), [CuttingsAtFirstCut, CuttingsOverSeason] {
+        /// Roots to store.
+        roots: u32,
+        /// Cuttings at the first cut.
+        first: u32,
+        /// Cuttings over the bed season.
+        season: u32,
+        /// Cuttings at the first cut by common practice.
+        other_first: u32,
+        /// Cuttings over the bed season by common practice.
+        other_season: u32,
+    }
+    /// The plan counts by common practice.
+    ByPractice = "remark-by-practice", Warning, Some("plan_by"), [CuttingsAtFirstCut, CuttingsOverSeason] {
+        /// Roots to store.
+        roots: u32,
+        /// Cuttings at the first cut.
+        first: u32,
+        /// Cuttings over the bed season.
+        season: u32,
+        /// Cuttings at the first cut by what is in print.
+        other_first: u32,
+        /// Cuttings over the bed season by what is in print.
+        other_season: u32,
     }
     /// The rains come too soon after the harvest to store anything.
     RainsTooSoon = "remark-rains-too-soon", Warning, None, [], spoken {
@@ -249,7 +281,14 @@ impl Remark {
         let (harvest, rains) = (day(2027, 6, 10), day(2027, 11, 25));
         vec![
             Remark::ContainersTooSmall { left_over: 12, roots: 40, more: 1 },
-            Remark::LimitedAtHand { limit: "plants", roots: 20, wanted: 40, area_m2: 225.0, field_m2: 450.0 },
+            Remark::LimitedAtHand {
+                limit: "plants",
+                roots: 20,
+                wanted: 40,
+                first_m2: 100.0,
+                area_m2: 225.0,
+                field_m2: 450.0,
+            },
             Remark::NothingAtHand { limit: "roots" },
             Remark::RainsTooSoon { rains: harvest, bed: harvest },
             Remark::BedLate { cut: rains, came: "no", onset: rains },

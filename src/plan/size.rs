@@ -3,25 +3,29 @@
 use super::amounts::Amounts;
 use super::case::{Case, Kind};
 use super::field::{Field, Spacing};
-use super::multiply::{self, Sizing};
-use super::overdue::Overdue;
+use super::growth::{PlanBy, points};
+use super::multiply::{self, Cuttings, Part, Rate, Sizing};
 use super::quantities::{AmountReason, Quantity};
 use super::remarks::Remark;
-use super::units::{Metres, SquareMetres, whole_down, whole_up};
+use super::units::{Metres, SquareMetres, tenths, two_figures_down, whole_down, whole_up};
 
 /// What is to be planted.
 #[derive(Debug, Clone, Copy)]
 pub(super) struct Demand {
+    /// Cuttings, those for gaps included.
     pub(super) cuttings: u32,
+    /// Places in the field, each for a cutting.
+    pub(super) places: f64,
     pub(super) area: SquareMetres,
 }
 
 impl Demand {
     pub(super) fn of(case: &Case) -> Option<Demand> {
-        let mut demand = Demand { cuttings: 0, area: SquareMetres(0.0) };
+        let mut demand = Demand { cuttings: 0, places: 0.0, area: SquareMetres(0.0) };
         let mut any = false;
         for field in case.fields() {
             demand.cuttings = demand.cuttings.saturating_add(field.cuttings_with_gaps(&case.assumptions));
+            demand.places += f64::from(field.cuttings());
             demand.area = demand.area + field.area;
             any = true;
         }
@@ -38,8 +42,8 @@ impl Demand {
 pub(super) struct Sized {
     pub(super) roots: u32,
     pub(super) plants: u32,
-    pub(super) first: u32,
-    pub(super) season: u32,
+    pub(super) first: Cuttings,
+    pub(super) season: Cuttings,
     pub(super) demand: Option<Demand>,
 }
 
@@ -48,25 +52,30 @@ impl Sized {
     pub(super) fn of(
         case: &Case,
         demand: Option<Demand>,
-        months: f64,
+        stored: Stored<'_>,
         amounts: &mut Amounts,
         remarks: &mut Vec<Remark>,
     ) -> Sized {
         let a = &case.assumptions;
+        let rate = stored.rate;
         let limit = Limit::of(case);
         let (roots, demand) = match (demand, &limit) {
             (Some(demand), _) => {
                 explain_field(case, demand, amounts);
-                let (wanted, why) = wanted_roots(case, demand.cuttings, months, remarks);
+                let (wanted, why) = wanted_roots(case, demand, stored, remarks);
                 match &limit {
                     Some(limit) if limit.roots < wanted => {
                         limit.add_to(amounts);
-                        let cuttings = multiply::cuttings_of(limit.roots, case.sizing, months, a);
+                        let planted = |part: Part| {
+                            let cuttings = rate.cuttings_of(limit.roots, part).middle;
+                            demand.planted_by(cuttings).floor()
+                        };
                         remarks.push(Remark::LimitedAtHand {
                             limit: limit.what,
                             roots: limit.roots,
                             wanted,
-                            area_m2: demand.planted_by(cuttings).round(),
+                            first_m2: planted(Part::First),
+                            area_m2: planted(Part::Season),
                             field_m2: demand.area.0.round(),
                         });
                         (limit.roots, Some(demand))
@@ -78,9 +87,9 @@ impl Sized {
                 }
             }
             (None, Some(limit)) => {
-                let cuttings = multiply::cuttings_of(limit.roots, case.sizing, months, a);
-                let density = case.spacing().density() * (1.0 + a.gap_share);
-                let area = SquareMetres((f64::from(cuttings) / density + 1e-9).floor());
+                let cuttings = rate.cuttings_of(limit.roots, case.sizing).middle;
+                let places = f64::from(cuttings) / (1.0 + a.gap_share);
+                let area = SquareMetres((places / case.spacing().density() + 1e-9).floor());
                 let Spaced { layout, between_m, each } = Spaced::of(&case.spacing());
                 amounts.add(
                     Quantity::FieldArea,
@@ -100,57 +109,49 @@ impl Sized {
                 if roots == 0 {
                     remarks.push(Remark::NothingAtHand { limit: limit.what });
                 }
-                (limit.roots, Some(Demand { cuttings, area }))
+                (limit.roots, Some(Demand { cuttings, places, area }))
             }
             (None, None) => {
                 let roots = whole_up(a.zone_roots);
-                let cuttings = multiply::cuttings_of(roots, Sizing::BedSeason, months, a);
+                let cuttings = rate.cuttings_of(roots, Part::Season).middle;
                 amounts.add(Quantity::CuttingsNeeded, cuttings, AmountReason::CuttingsOfZone { roots });
                 amounts.add(Quantity::RootsToStore, roots, AmountReason::RootsOfZone);
                 (roots, None)
             }
         };
-        let mut sized = Sized { roots, plants: 0, first: 0, season: 0, demand };
-        sized.yielding(case, months, amounts);
-        sized.remark(case, months, remarks);
+        let mut sized = Sized {
+            roots,
+            plants: 0,
+            first: rate.cuttings_of(roots, Part::First),
+            season: rate.cuttings_of(roots, Part::Season),
+            demand,
+        };
+        sized.yielding(case, stored, amounts);
+        sized.remark(case, stored, remarks);
         sized
     }
 
-    /// The cuttings of the first cut and of the season, each with its range, and the plants.
-    fn yielding(&mut self, case: &Case, months: f64, amounts: &mut Amounts) {
+    /// Tells the cuttings of the first cut and of the season, and the plants.
+    fn yielding(&mut self, case: &Case, stored: Stored<'_>, amounts: &mut Amounts) {
         let a = &case.assumptions;
+        let rate = stored.rate;
         let roots = self.roots;
-        let left = |share: f64| multiply::surviving(share, months, a);
-        // With the losses at their most and at their least on record.
-        let range = |cuttings: u32| {
-            let with = |share: f64| {
-                f64::from(whole_down(f64::from(cuttings) * left(share) / left(a.survival_share)))
-            };
-            (with(a.survival_low.min(a.survival_share)), with(a.survival_high.max(a.survival_share)))
-        };
-        self.first = multiply::cuttings_of(roots, Sizing::FirstPlanting, months, a);
-        amounts.add_range(
+        amounts.add_cuttings(
             Quantity::CuttingsAtFirstCut,
             self.first,
-            range(self.first),
             AmountReason::FirstCut {
                 roots,
-                surviving: of_100(left(a.survival_share)),
-                months,
-                sprouting: of_100(a.sprout_share),
-                per_root: a.cuttings_per_root_first_cut,
+                surviving: of_100(rate.survival()),
+                months: stored.months,
+                sprouting: of_100(rate.sprouting()),
+                per_root: tenths(rate.per_sprouted(Part::First)),
+                days: stored.days,
             },
         );
-        self.season = multiply::cuttings_of(roots, Sizing::BedSeason, months, a);
-        amounts.add_range(
+        amounts.add_cuttings(
             Quantity::CuttingsOverSeason,
             self.season,
-            range(self.season),
-            AmountReason::BedSeason {
-                roots,
-                per_root: tenths(multiply::per_stored(Sizing::BedSeason, months, a)),
-                cuts: a.cuts,
-            },
+            AmountReason::BedSeason { roots, per_root: tenths(rate.per_stored(Part::Season)), cuts: a.cuts },
         );
         let at_hand = case.at_hand.and_then(|at_hand| at_hand.plants);
         let needed = multiply::plants_for(roots, a);
@@ -176,29 +177,46 @@ impl Sized {
         }
     }
 
-    /// Says where the first cut does not plant the whole field.
-    fn remark(&self, case: &Case, months: f64, remarks: &mut Vec<Remark>) {
+    /// Says by whose figures the plan counts, and where the first cut does not plant the whole field.
+    fn remark(&self, case: &Case, stored: Stored<'_>, remarks: &mut Vec<Remark>) {
         let a = &case.assumptions;
+        if self.roots > 0 {
+            let other = Rate::of(case.plan_by.other(), stored.months, stored.days, a);
+            let by_other = |part: Part| two_figures_down(other.cuttings_of(self.roots, part).middle);
+            let (first, season) = (two_figures_down(self.first.middle), two_figures_down(self.season.middle));
+            let (other_first, other_season) = (by_other(Part::First), by_other(Part::Season));
+            let roots = self.roots;
+            remarks.push(match case.plan_by {
+                PlanBy::Print => Remark::ByPrint { roots, first, season, other_first, other_season },
+                PlanBy::Practice => Remark::ByPractice { roots, first, season, other_first, other_season },
+            });
+        }
         let Some(demand) = self.demand else { return };
         // Once checks are known, what they say goes before what was expected.
-        if self.first >= demand.cuttings || !case.store_checks.is_empty() {
+        if self.first.middle >= demand.cuttings || !case.store_checks.is_empty() {
             return;
         }
         remarks.push(Remark::FieldWaits {
-            cuttings: self.first,
-            area_m2: demand.planted_by(self.first).round(),
+            cuttings: two_figures_down(self.first.middle),
+            low: two_figures_down(self.first.low),
+            high: two_figures_down(self.first.high),
+            area_m2: demand.planted_by(self.first.middle).floor(),
             field_m2: demand.area.0.round(),
             least_days: a.next_cut_days_first,
             most_days: a.next_cut_days_last,
-            roots: multiply::roots_for(demand.cuttings, Sizing::FirstPlanting, months, a),
+            roots: stored.rate.roots_for(demand.cuttings, Sizing::FirstPlanting),
         });
     }
+}
 
-    /// What the first cut gives when work is known to be late.
-    pub(super) fn first_now(&self, overdue: &[Overdue]) -> u32 {
-        let late = overdue.iter().filter(|step| step.certain);
-        late.map(|step| step.cuttings_at_first_cut).fold(self.first, u32::min)
-    }
+/// How long roots are stored and bedded, and what they give then.
+#[derive(Clone, Copy)]
+pub(super) struct Stored<'a> {
+    /// Months in sand.
+    pub(super) months: f64,
+    /// Days in the bed until the first cut.
+    pub(super) days: f64,
+    pub(super) rate: &'a Rate,
 }
 
 /// What limits the roots, where the plan is counted forward.
@@ -261,10 +279,6 @@ fn of_100(share: f64) -> f64 {
     (share * 100.0).round()
 }
 
-fn tenths(value: f64) -> f64 {
-    (value * 10.0).round() / 10.0
-}
-
 /// Cuttings that plant the field, with rows and bundles.
 fn explain_field(case: &Case, demand: Demand, amounts: &mut Amounts) {
     let a = &case.assumptions;
@@ -282,7 +296,14 @@ fn explain_field(case: &Case, demand: Demand, amounts: &mut Amounts) {
         0 => AmountReason::CuttingsForField { area_m2, layout, between_m, each, gaps },
         farms => AmountReason::CuttingsForFarms { farms, area_m2, gaps },
     };
-    amounts.add(Quantity::CuttingsNeeded, demand.cuttings, why);
+    let failing = points!(a, gap_share);
+    let with = |share: f64| whole_up(demand.places * (1.0 + share));
+    if failing.is_certain() {
+        amounts.add(Quantity::CuttingsNeeded, demand.cuttings, why);
+    } else {
+        let range = (f64::from(with(failing.low)), f64::from(with(failing.high)));
+        amounts.add_range(Quantity::CuttingsNeeded, demand.cuttings, range, why);
+    }
     let bundle_size = a.cuttings_per_bundle;
     amounts.add(
         Quantity::Bundles,
@@ -292,25 +313,36 @@ fn explain_field(case: &Case, demand: Demand, amounts: &mut Amounts) {
 }
 
 /// The roots that a field wants, and why so many.
-fn wanted_roots(case: &Case, cuttings: u32, months: f64, remarks: &mut Vec<Remark>) -> (u32, AmountReason) {
+fn wanted_roots(
+    case: &Case,
+    demand: Demand,
+    stored: Stored<'_>,
+    remarks: &mut Vec<Remark>,
+) -> (u32, AmountReason) {
     let a = &case.assumptions;
-    let usual = multiply::roots_for(cuttings, case.sizing, months, a);
+    let rate = stored.rate;
+    let cuttings = demand.cuttings;
+    let usual = rate.roots_for(cuttings, case.sizing);
     let why = match case.sizing {
-        Sizing::BedSeason => AmountReason::RootsForSeason {
-            cuttings,
-            per_root: tenths(multiply::per_stored(case.sizing, months, a)),
-        },
+        Sizing::BedSeason => {
+            AmountReason::RootsForSeason { cuttings, per_root: tenths(rate.per_stored(case.sizing)) }
+        }
         Sizing::FirstPlanting => AmountReason::RootsForFirstCut {
             cuttings,
-            surviving: of_100(multiply::surviving(a.survival_share, months, a)),
-            per_root: a.cuttings_per_root_first_cut,
+            surviving: of_100(rate.survival()),
+            sprouting: of_100(rate.sprouting()),
+            per_root: tenths(rate.per_sprouted(case.sizing)),
+            days: stored.days,
         },
     };
     let Some(percent) = case.confidence_percent else { return (usual, why) };
-    match multiply::roots_for_confidence(cuttings, percent / 100.0, case.sizing, months, a) {
+    let failing = points!(a, gap_share);
+    match rate.roots_for_confidence(demand.places, failing, percent / 100.0, case.sizing) {
         Some(roots) => {
-            let spread = of_100(a.survival_spread);
-            (roots, AmountReason::RootsToBeSure { cuttings, percent, usual, spread })
+            // The middle of all seasons is a little better than the season whose values are all middle ones.
+            let roots = if percent >= 50.0 { roots.max(usual) } else { roots };
+            let plan_by = case.plan_by.name();
+            (roots, AmountReason::RootsToBeSure { cuttings, percent, usual, plan_by })
         }
         None => {
             remarks.push(Remark::NeverSoSure { percent });

@@ -95,3 +95,25 @@ pub(crate) fn whole_down(value: f64) -> u32 {
         value as u32
     }
 }
+
+/// A count to two figures, down: as it is told of what is counted on.
+pub(crate) fn two_figures_down(count: u32) -> u32 {
+    let scale = two_figures(count);
+    count / scale * scale
+}
+
+/// A count to two figures, up: as it is told of what is missing.
+pub(crate) fn two_figures_up(count: u32) -> u32 {
+    let scale = two_figures(count);
+    count.div_ceil(scale).saturating_mul(scale)
+}
+
+/// What a count of two figures is a multiple of.
+fn two_figures(count: u32) -> u32 {
+    10u32.pow(count.checked_ilog10().unwrap_or(0).saturating_sub(1))
+}
+
+/// A number to one decimal.
+pub(crate) fn tenths(value: f64) -> f64 {
+    (value * 10.0).round() / 10.0
+}

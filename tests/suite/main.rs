@@ -10,6 +10,7 @@ mod documents;
 mod expected;
 mod findings;
 mod formats;
+mod growth;
 mod guidance;
 mod hostile_packs;
 mod language;

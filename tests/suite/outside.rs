@@ -10,7 +10,7 @@ use std::sync::LazyLock;
 use kabla::data::Embedded;
 use kabla::guidance::tell;
 use kabla::language::Pack;
-use kabla::plan::make;
+use kabla::plan::{Quantity, make};
 use kabla::sheet::{Facts, Paper, Printer, html};
 
 use crate::examples;
@@ -159,12 +159,18 @@ fn pdftotext_finds_dates_and_amounts() {
                     UNPRINTED.contains(&quantity) || (paper == Paper::Farm && DRAWN.contains(&quantity))
                 };
                 for amount in plan.amounts.0.iter().filter(|amount| !left_out(amount.quantity.name())) {
-                    let decimals = u8::from(amount.value.fract() != 0.0);
-                    let digits = pack.write_number(amount.value, decimals);
-                    assert!(stands_in(&digits, &text), "{what}: {digits} ({})", amount.quantity.name());
+                    // The first cut is printed as a range.
+                    let range =
+                        amount.told_range().filter(|_| amount.quantity == Quantity::CuttingsAtFirstCut);
+                    let told = range.map_or(vec![amount.told()], |(low, high)| vec![low, high]);
+                    for value in told {
+                        let digits = pack.write_number(value, u8::from(value.fract() != 0.0));
+                        assert!(stands_in(&digits, &text), "{what}: {digits} ({})", amount.quantity.name());
+                    }
                 }
-                for cut in plan.cuts.iter().map(|cut| f64::from(cut.cuttings)) {
-                    let digits = pack.write_number(cut, 0);
+                let cuts = plan.cuts.iter().map(|cut| cut.cuttings.told());
+                for cut in cuts.flat_map(|cut| [cut.low, cut.high]) {
+                    let digits = pack.write_number(f64::from(cut), 0);
                     assert!(stands_in(&digits, &text), "{what}: {digits} of a cut");
                 }
                 for entry in facts.steps.iter().chain(&facts.cautions) {
@@ -176,12 +182,12 @@ fn pdftotext_finds_dates_and_amounts() {
     }
 }
 
-/// Whether a number stands in a text, and not as a part of a longer one.
+/// Whether a number stands in a text, by itself or in a range, and not as a part of a longer one.
 fn stands_in(digits: &str, text: &str) -> bool {
     // A no-break space between digits is a space in the page's text.
     let digits = digits.replace(char::is_whitespace, " ");
     (digits.contains(' ') && text.contains(&digits))
-        || text.split(' ').any(|word| word.trim_matches(|c: char| !c.is_ascii_digit()) == digits)
+        || text.split([' ', '–']).any(|word| word.trim_matches(|c: char| !c.is_ascii_digit()) == digits)
 }
 
 /// How full a layer may be at most is drawn on the farm sheet as it comes out.

@@ -284,10 +284,16 @@ fn translators_read_the_meaning_of_every_value() {
     }
 }
 
-/// By what a farmer or a helper must do: to be looked at, but for four that are only worth knowing.
+/// By what a farmer or a helper must do: to be looked at, but for five that are only worth knowing.
 #[test]
 fn remarks_tell_how_much_they_matter_and_what_they_concern() {
-    let notes = ["remark-enough", "remark-field-waits", "remark-no-container", "remark-no-temperatures"];
+    let notes = [
+        "remark-by-print",
+        "remark-enough",
+        "remark-field-waits",
+        "remark-no-container",
+        "remark-no-temperatures",
+    ];
     let mut seen = BTreeSet::new();
     for case in cases() {
         let Ok(plan) = make(&case) else { continue };
@@ -410,7 +416,7 @@ fn the_whole_plan_is_told_through_the_pack() {
         let plan = make(&overridden).unwrap();
         let steps = StepKind::ALL.map(|kind| kind.name().to_owned());
         let assumed = plan.defaults.iter().map(|used| used.name.to_owned());
-        let fields = ["field.sizing", "climate", "done"].map(str::to_owned);
+        let fields = ["field.sizing", "plan_by", "climate", "done"].map(str::to_owned);
         let mut names: Vec<String> = steps.into_iter().chain(assumed).chain(fields).collect();
         names.push("--done".to_owned());
         // Some are the end of others.
