@@ -12,8 +12,8 @@ use kabla::plan::multiply::{Rate, Sizing, at_least};
 use kabla::plan::progress::Check;
 use kabla::plan::season::{MonthDay, Rains, Risk};
 use kabla::plan::{
-    AmountReason, Assumptions, Case, Kind, Metres, Place, Plan, PlanBy, Quantity, Remark, SquareMetres,
-    StepKind, make,
+    AmountReason, Assumptions, Case, DateReason, Kind, Metres, Place, Plan, PlanBy, Quantity, Remark,
+    SquareMetres, StepKind, make,
 };
 use proptest::prelude::*;
 
@@ -118,6 +118,8 @@ fn dates_are_counted_back_from_rains_and_harvest() {
             plan.steps_of(kind).map(|step| (step.when.from.to_string(), step.when.to.to_string())).collect();
         assert_eq!(planned, by_hand, "{name}: the rule in src/plan/timeline.rs, or the expected dates");
     }
+    let bed = plan.steps_of(StepKind::PlantBed).next().unwrap();
+    assert!(matches!(bed.why, DateReason::PlantBed { .. }), "nothing is late: {:?}", bed.why);
 }
 
 #[test]

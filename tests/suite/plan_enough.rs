@@ -279,6 +279,15 @@ fn vitamin_a_only_where_the_carotene_is_known() {
 }
 
 /// A source that cannot give the bed's water is a warning with what it could carry.
+/// Paper for lining is told in tenths of a square metre, without binary noise behind them.
+#[test]
+fn tenths_are_told_as_tenths() {
+    for area in (1..40).map(|times| f64::from(times) * 100.0) {
+        let lining = amount(&make(&farm(area)).unwrap(), Quantity::Lining);
+        assert_eq!(format!("{lining:.1}").parse::<f64>().unwrap(), lining, "{area} m²");
+    }
+}
+
 /// The reason for the most water a day names the period it falls into, as exact as the weather is known.
 #[test]
 fn the_reason_for_the_water_has_its_period() {

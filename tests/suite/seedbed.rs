@@ -223,6 +223,9 @@ fn water_is_counted_dekad_by_dekad() {
         let litres = 15.0 * (period.kc * period.et0.0 - period.rain.0) / 0.8;
         assert_eq!(period.daily.0, litres.ceil(), "{period:?}");
     }
+    // Each has the weather of its middle day.
+    let middle = "2027-10-26".parse().unwrap();
+    assert_eq!(periods[3].et0, climate.et0_on(middle, &lowland()), "21 to 31 October");
     // Nine days after planting the initial stage holds: what daily watering keeps wet counts, not the table's 0.50.
     assert!(periods[1].kc > 0.9 && periods[1].kc < 1.15, "{}", periods[1].kc);
     assert_eq!(periods[5].kc, 1.15, "the middle stage, 48 days after planting");

@@ -227,6 +227,25 @@ fn different_containers_share_the_roots() {
     assert_eq!((store.left_over, store.containers()), (7, 3));
 }
 
+/// Sand by hand: five roots in one layer of a straight basin 50 cm wide, less the 188 ml of each root; and
+/// three basins for 100 roots, of which two are full.
+#[test]
+fn sand_fills_what_the_roots_leave() {
+    let a = Assumptions::default();
+    let disc = std::f64::consts::PI * 25.0 * 25.0;
+    let one = fill(5, &[basin(50.0, 50.0, 40.0)], &a, &mut Packings::default());
+    let by_hand = disc * (3.0 + 6.1 + 10.0) / 1000.0 - 5.0 * 0.188;
+    assert!((one.sand().0 - by_hand).abs() < 1e-9, "{} and {by_hand}", one.sand().0);
+    assert!((one.sand_mass(&a).0 - by_hand * 1.442).abs() < 1e-9);
+
+    let shallow = basin(50.0, 50.0, 20.0);
+    let each = fill(1, &[shallow.clone()], &a, &mut Packings::default()).filled[0].layers[0].capacity();
+    let three = fill(2 * each + 1, &[shallow], &a, &mut Packings::default());
+    assert_eq!(three.containers(), 3);
+    let by_hand = 3.0 * disc * (3.0 + 6.1 + 10.0) / 1000.0 - f64::from(2 * each + 1) * 0.188;
+    assert!((three.sand().0 - by_hand).abs() < 1e-9, "{} and {by_hand}", three.sand().0);
+}
+
 /// The lining of a straight basin by hand: a disc 50 cm wide and a wall up to the top sand.
 #[test]
 fn lining_covers_bottom_and_sides() {
