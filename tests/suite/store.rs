@@ -239,7 +239,8 @@ fn sand_fills_what_the_roots_leave() {
     assert!((one.sand_mass(&a).0 - by_hand * 1.442).abs() < 1e-9);
 
     let shallow = basin(50.0, 50.0, 20.0);
-    let each = fill(1, &[shallow.clone()], &a, &mut Packings::default()).filled[0].layers[0].capacity();
+    let each =
+        fill(1, std::slice::from_ref(&shallow), &a, &mut Packings::default()).filled[0].layers[0].capacity();
     let three = fill(2 * each + 1, &[shallow], &a, &mut Packings::default());
     assert_eq!(three.containers(), 3);
     let by_hand = 3.0 * disc * (3.0 + 6.1 + 10.0) / 1000.0 - f64::from(2 * each + 1) * 0.188;
