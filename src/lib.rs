@@ -32,12 +32,12 @@
 //! let no_files = |_: &str| Err(std::io::Error::from(std::io::ErrorKind::NotFound));
 //! let (case, _) = case::read("farm.toml", text, &no_files).expect("a case without mistakes");
 //! let plan = plan::make(&case).expect("a plan");
-//! assert_eq!(plan.amounts.get(plan::Quantity::RootsToStore), Some(40.0));
+//! assert_eq!(plan.amounts.get(plan::Quantity::RootsToStore), Some(95.0));
 //!
 //! let pack = Pack::load(&Embedded, "en").expect("the English pack");
 //! let statements = guidance::tell(&case, &plan);
 //! let first = pack.write(&statements[1]).expect("words for it");
-//! assert_eq!(first.title, "Mark 25 healthy plants");
+//! assert_eq!(first.title, "Mark 66 healthy plants");
 //! assert_eq!(first.when, ["24 April 2027 – 1 May 2027"]);
 //! ```
 

@@ -116,7 +116,7 @@ impl Pack {
     /// # let statements = guidance::tell(&case, &plan::make(&case).unwrap());
     /// # let pack = Pack::load(&Embedded, "en").unwrap();
     /// let written = pack.write(&statements[1])?;
-    /// assert_eq!(written.title, "Mark 25 healthy plants");
+    /// assert_eq!(written.title, "Mark 66 healthy plants");
     /// # Ok::<(), kabla::language::WordingError>(())
     /// ```
     ///
