@@ -217,9 +217,7 @@ impl<'t> TomlTable<'t> {
         message: impl Into<String>,
         hint: impl Into<String>,
     ) {
-        let offset = self.entry(key).map_or(self.offset, |value| value.span().start);
-        let finding = Finding::error(code, message).field(self.field(key)).hint(hint);
-        self.source.add_at(offset, finding);
+        self.point(Finding::error(code, message).hint(hint), key);
     }
 
     /// Points at a field that somebody should look at.
@@ -230,8 +228,7 @@ impl<'t> TomlTable<'t> {
         message: impl Into<String>,
         hint: impl Into<String>,
     ) {
-        let offset = self.entry(key).map_or(self.offset, |value| value.span().start);
-        self.source.add_at(offset, Finding::warning(code, message).field(self.field(key)).hint(hint));
+        self.point(Finding::warning(code, message).hint(hint), key);
     }
 
     /// Notes something about a field that is no mistake.
@@ -242,8 +239,12 @@ impl<'t> TomlTable<'t> {
         message: impl Into<String>,
         hint: impl Into<String>,
     ) {
+        self.point(Finding::note(code, message).hint(hint), key);
+    }
+
+    fn point(&self, finding: Finding, key: &'static str) {
         let offset = self.entry(key).map_or(self.offset, |value| value.span().start);
-        self.source.add_at(offset, Finding::note(code, message).field(self.field(key)).hint(hint));
+        self.source.add_at(offset, finding.field(self.field(key)));
     }
 
     fn wrong_type(&self, key: &'static str, wanted: &str, found: &DeValue<'_>) {
