@@ -75,9 +75,9 @@ amount-bed = የችግኝ መደብ
 amount-water = ለመደቡ በየቀኑ የሚያስፈልግ ውሃ
 amount-jerrycans = በየቀኑ የሚያስፈልግ ውሃ በጀሪካን
 
-first-cuttings-value = { $first_cuttings_low } እስከ { $first_cuttings_high }፣ { $plan_by ->
-    [practice] በተለመደው አሠራር
-   *[print] በጥንቃቄ የተቆጠረ
+first-cuttings-value = { $first_cuttings_low } እስከ { $first_cuttings_high }{ $plan_by ->
+    [practice] ፣ በተለመደው አሠራር
+   *[print] {""}
  }
 sand-value = { MEASURE($sand_l, unit: "litre") }፣ { MEASURE($sand_kg, unit: "kilogram") } ያህል
 bed-value = { MEASURE($bed_length_m, unit: "metre") } × { MEASURE($bed_width_m, unit: "metre") }

@@ -62,9 +62,9 @@ amount-bed = Seedbed
 amount-water = Water for the bed, each day
 amount-jerrycans = Jerrycans of water, each day
 
-first-cuttings-value = { $first_cuttings_low } to { $first_cuttings_high }, { $plan_by ->
-    [practice] by common practice
-   *[print] a cautious count
+first-cuttings-value = { $first_cuttings_low } to { $first_cuttings_high }{ $plan_by ->
+    [practice] , by common practice
+   *[print] {""}
  }
 sand-value = { MEASURE($sand_l, unit: "litre") }, about { MEASURE($sand_kg, unit: "kilogram") }
 bed-value = { MEASURE($bed_length_m, unit: "metre") } × { MEASURE($bed_width_m, unit: "metre") }
@@ -797,10 +797,10 @@ remark-never-so-sure = No number of roots makes { $percent } % sure with so wide
     .do = Ask for less, or give what is known here in [assumptions]: what the case gives is taken as certain.
 remark-field-waits = Expect about { $cuttings } cuttings at the first cut ({ $low } in a poor season, { $high } in a good one), enough for { $area_m2 } m² of { $field_m2 } m². The rest of the field waits { $least_days } to { $most_days } days for each later cut.
     .do = To plant the whole field at the onset, store { $roots } roots (in the case: sizing = "first-planting").
-remark-by-print = Cuttings are counted by the middle of what is in print: { $roots } roots give about { $first } at the first cut and { $season } over the bed season. Common practice counts on about { $other_first } and { $other_season }.
-    .do = Keep to print unless beds here are known to give more (then, in the case: plan_by = "practice").
-remark-by-practice = Cuttings are counted by common practice: { $roots } roots give about { $first } at the first cut and { $season } over the bed season. By the middle of what is in print they give about { $other_first } and { $other_season }.
-    .do = Count on what print says, unless beds here are known to give as much (in the case: plan_by = "print").
+remark-by-print = Cuttings are counted by the middle of a growth curve, computed from values of memory and held against print: { $roots } roots give about { $first } at the first cut and { $season } over the bed season. Common practice counts on about { $other_first } and { $other_season }.
+    .do = Keep to the curve unless beds here are known to give more (then, in the case: plan_by = "practice").
+remark-by-practice = Cuttings are counted by common practice: { $roots } roots give about { $first } at the first cut and { $season } over the bed season. By the middle of the growth curve they give about { $other_first } and { $other_season }.
+    .do = Count on what the curve says, unless beds here are known to give as much (in the case: plan_by = "print").
 remark-rains-too-soon = The rains may begin on { DAY($rains) }, too soon after the harvest for storage. The roots go to the bed on { DAY($bed) }.
     .do = Plant vines from the old field instead, or sprout the roots at once and plant late.
 remark-bed-late = The bed gives its first cuttings on about { DAY($cut) }, after { $came ->

@@ -73,9 +73,9 @@ amount-bed = Planche de pépinière
 amount-water = Eau pour la planche, chaque jour
 amount-jerrycans = Bidons d’eau, chaque jour
 
-first-cuttings-value = { $first_cuttings_low } à { $first_cuttings_high }, { $plan_by ->
-    [practice] selon l’usage courant
-   *[print] compte prudent
+first-cuttings-value = { $first_cuttings_low } à { $first_cuttings_high }{ $plan_by ->
+    [practice] , selon l’usage courant
+   *[print] {""}
  }
 sand-value = { MEASURE($sand_l, unit: "litre") }, soit environ { MEASURE($sand_kg, unit: "kilogram") }
 bed-value = { MEASURE($bed_length_m, unit: "metre") } × { MEASURE($bed_width_m, unit: "metre") }

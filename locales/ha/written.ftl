@@ -77,9 +77,9 @@ amount-bed = Gadon reno
 amount-water = Ruwan gadon reno, kowace rana
 amount-jerrycans = Jarkar ruwa, kowace rana
 
-first-cuttings-value = { $first_cuttings_low } zuwa { $first_cuttings_high }, { $plan_by ->
-    [practice] bisa ga yadda aka saba
-   *[print] lissafi na taka-tsantsan
+first-cuttings-value = { $first_cuttings_low } zuwa { $first_cuttings_high }{ $plan_by ->
+    [practice] , bisa ga yadda aka saba
+   *[print] {""}
  }
 sand-value = { MEASURE($sand_l, unit: "litre") }, kamar { MEASURE($sand_kg, unit: "kilogram") }
 bed-value = { MEASURE($bed_length_m, unit: "metre") } × { MEASURE($bed_width_m, unit: "metre") }

@@ -81,9 +81,9 @@ amount-water = Madzi a nazale, tsiku lililonse
 # doubt: "chigubu" for a jerrycan, and whether its size should be named.
 amount-jerrycans = Zigubu za madzi, tsiku lililonse
 
-first-cuttings-value = { $first_cuttings_low } mpaka { $first_cuttings_high }, { $plan_by ->
-    [practice] malinga ndi chizolowezi
-   *[print] mowerengera mosamala
+first-cuttings-value = { $first_cuttings_low } mpaka { $first_cuttings_high }{ $plan_by ->
+    [practice] , malinga ndi chizolowezi
+   *[print] {""}
  }
 sand-value = { MEASURE($sand_l, unit: "litre") }, pafupifupi { MEASURE($sand_kg, unit: "kilogram") }
 bed-value = { MEASURE($bed_length_m, unit: "metre") } × { MEASURE($bed_width_m, unit: "metre") }

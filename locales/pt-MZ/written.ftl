@@ -80,9 +80,9 @@ amount-water = Água para o canteiro, por dia
 # doubt: "bidão" for the jerrycan of 20 litres; "galão" or "lata" in places, and whether its size should be said.
 amount-jerrycans = Bidões de água, por dia
 
-first-cuttings-value = { $first_cuttings_low } a { $first_cuttings_high }, { $plan_by ->
-    [practice] segundo a prática comum
-   *[print] conta prudente
+first-cuttings-value = { $first_cuttings_low } a { $first_cuttings_high }{ $plan_by ->
+    [practice] , segundo a prática comum
+   *[print] {""}
  }
 sand-value = { MEASURE($sand_l, unit: "litre") }, cerca de { MEASURE($sand_kg, unit: "kilogram") }
 bed-value = { MEASURE($bed_length_m, unit: "metre") } × { MEASURE($bed_width_m, unit: "metre") }

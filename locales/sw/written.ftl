@@ -67,9 +67,9 @@ amount-bed = Kitalu
 amount-water = Maji ya kitalu, kila siku
 amount-jerrycans = Madumu ya maji, kila siku
 
-first-cuttings-value = { $first_cuttings_low } hadi { $first_cuttings_high }, { $plan_by ->
-    [practice] kwa mazoea ya kawaida
-   *[print] hesabu ya tahadhari
+first-cuttings-value = { $first_cuttings_low } hadi { $first_cuttings_high }{ $plan_by ->
+    [practice] , kwa mazoea ya kawaida
+   *[print] {""}
  }
 sand-value = { MEASURE($sand_l, unit: "litre") }, kama { MEASURE($sand_kg, unit: "kilogram") }
 bed-value = { MEASURE($bed_length_m, unit: "metre") } × { MEASURE($bed_width_m, unit: "metre") }

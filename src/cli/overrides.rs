@@ -20,7 +20,7 @@ pub(super) struct OverrideArguments {
     /// Store so many roots that the cuttings suffice in this many of 100 seasons.
     #[arg(long = "sure", value_name = "PERCENT", value_parser = percent)]
     confidence: Option<f64>,
-    /// Count cuttings by this side: print (the middle of what is published) or practice (round figures).
+    /// Count cuttings by this side: print (a growth curve held against print) or practice (round figures that promise more).
     #[arg(long, value_name = "SIDE", value_parser = plan_by)]
     plan_by: Option<PlanBy>,
 }

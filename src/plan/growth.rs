@@ -7,7 +7,7 @@ use super::timeline::Step;
 /// By whose figures a plan counts cuttings.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 pub enum PlanBy {
-    /// The middle of what is in print.
+    /// The middle of the growth curve, held against what is in print.
     #[default]
     Print,
     /// The round figures of common practice.

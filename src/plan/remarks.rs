@@ -131,7 +131,7 @@ remarks! {
         /// Roots to store so that the first cut plants the whole field.
         roots: u32,
     }
-    /// The plan counts by what is in print.
+    /// The plan counts by the growth curve.
     ByPrint = "remark-by-print", Note, Some("plan_by"), [CuttingsAtFirstCut, CuttingsOverSeason] {
         /// Roots to store.
         roots: u32,
@@ -152,9 +152,9 @@ remarks! {
         first: u32,
         /// Cuttings over the bed season.
         season: u32,
-        /// Cuttings at the first cut by what is in print.
+        /// Cuttings at the first cut by the growth curve.
         other_first: u32,
-        /// Cuttings over the bed season by what is in print.
+        /// Cuttings over the bed season by the growth curve.
         other_season: u32,
     }
     /// The rains come too soon after the harvest to store anything.
