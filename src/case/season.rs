@@ -7,8 +7,8 @@ use super::headings::DateLayout;
 use super::records::read_rain;
 use crate::finding::{Code, Finding};
 use crate::plan::season::{
-    Chances, EndRule, MonthDay, ObservedRains, OnsetRule, RainRecord, Rains, RainsEnd, Risk, SeasonRule, WetSeason,
-    Window, end_search_from, wet_seasons,
+    Chances, EndRule, MonthDay, ObservedRains, OnsetRule, RainRecord, Rains, RainsEnd, Risk, SeasonRule,
+    WetSeason, Window, end_search_from, wet_seasons,
 };
 use crate::toml_reader::{Source, TomlTable};
 
@@ -303,12 +303,7 @@ fn read_rains_end(season: &TomlTable<'_>) -> Option<RainsEnd> {
 }
 
 /// The rains end after they begin, and within a year.
-fn check_end(
-    season: &TomlTable<'_>,
-    rains: &Rains,
-    end: Option<RainsEnd>,
-    harvest: Option<NaiveDate>,
-) {
+fn check_end(season: &TomlTable<'_>, rains: &Rains, end: Option<RainsEnd>, harvest: Option<NaiveDate>) {
     let onset = match rains {
         Rains::Usual(day) => harvest.and_then(|harvest| day.next_after(harvest)),
         Rains::On(date) => Some(*date),

@@ -13,6 +13,7 @@ pub mod field;
 mod fill;
 pub mod group;
 pub mod growth;
+mod in_time;
 mod make;
 pub mod multiply;
 pub mod overdue;
@@ -38,6 +39,7 @@ pub use amounts::{Amount, Amounts};
 pub use case::{AtHand, Case, Event, Kind};
 pub use defaults::{Assumptions, Basis, Default};
 pub use growth::PlanBy;
+pub use in_time::LateCut;
 pub use make::{Planner, make};
 pub use place::Place;
 pub use planned::{Plan, UsedDefault};
@@ -58,6 +60,7 @@ pub fn wordings() -> impl Iterator<Item = Wording> {
     let reasons = [
         season::OnsetAsks::WORDINGS,
         season::RainsReason::WORDINGS,
+        season::LengthReason::WORDINGS,
         DateReason::WORDINGS,
         AmountReason::WORDINGS,
         after::HarvestReason::WORDINGS,

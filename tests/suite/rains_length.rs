@@ -1,13 +1,15 @@
 //! How long the rains last, and what ripens before they end.
 
 use chrono::{Days, NaiveDate};
+use kabla::plan::multiply::Sizing;
 use kabla::plan::season::{
     Chances, End, EndRule, ExpectedRains, MonthDay, ObservedRains, OnsetRule, Planting, RainRecord, Rains,
     RainsEnd, Ripening, SeasonRule, Window,
 };
+use kabla::plan::{Case, DateSpan, Plan, PlanBy, Quantity, Remark, StepKind, Worded, make};
 use proptest::prelude::*;
 
-use crate::plan::date;
+use crate::plan::{amount, date, farm};
 
 fn day(text: &str) -> MonthDay {
     text.parse().unwrap()
@@ -176,6 +178,218 @@ fn a_stated_end_says_yes_or_no() {
     assert_eq!(End::known(&rains, None, onset, false), None);
 }
 
+/// A farm that counts by print: a root that is stored gives 10 × 0.88 × 0.9 = 7.92 cuttings at the first cut, after
+/// 56 days in the bed, and 6 × 0.792 = 4.752 at each of two later ones. Its field takes 1,500.
+fn printed(rains: Rains, rains_end: Option<&str>) -> Case {
+    Case {
+        rains,
+        rains_end: rains_end.map(|end| RainsEnd::Usual(day(end))),
+        sizing: Sizing::InTime,
+        plan_by: PlanBy::Print,
+        ..farm(450.0)
+    }
+}
+
+fn from_25_november(rains_end: Option<&str>) -> Case {
+    printed(Rains::On(date("2027-11-25")), rains_end)
+}
+
+fn days(from: &str, to: &str) -> DateSpan {
+    DateSpan::new(date(from), date(to))
+}
+
+fn told<'a>(plan: &'a Plan, code: &str) -> Vec<&'a Remark> {
+    plan.remarks.iter().filter(|remark| remark.code() == code).collect()
+}
+
+/// Rains usually begin on 11 October (early), 31 October and 5 November, end on 28 December in the middle year and
+/// last 60 days there; roots are ripe after 90 to 120 days. The cuts are 28 to 42 days apart: 11 October to
+/// 19 November (14 days after the late onset), 8 November to 31 December, 6 December to 11 February.
+/// The longest rains are 110 days: no planting is ripe in time in any year, and an early variety (105 days) is
+/// in one of five. 120 days after 8 November: 22 + 31 + 31 + 29 = 113 to the end of February, so 7 March.
+#[test]
+fn a_third_cut_in_december_where_the_rains_end_in_december() {
+    let plan = make(&printed(Rains::Observed(observed(&SHORT_RAINS, &[])), None)).unwrap();
+    let ripe_never = Some(Ripening { share: 0.0, years: Some(5) });
+    let cuts: Vec<_> = plan.now.cuts.iter().map(|cut| (cut.when, cut.ripening)).collect();
+    assert_eq!(cuts, [(days("2027-10-11", "2027-11-19"), ripe_never)]);
+    let late: Vec<_> = plan.now.late_cuts.iter().map(|cut| (cut.when, Some(cut.ripening))).collect();
+    let second = (days("2027-11-08", "2027-12-31"), ripe_never);
+    let third = (days("2027-12-06", "2028-02-11"), ripe_never);
+    assert_eq!(late, [second, third]);
+    let too_short = Remark::RainsTooShort {
+        planted: date("2027-10-11"),
+        most_days: 120.0,
+        of_100: 0.0,
+        known: "record",
+        usual_days: 60.0,
+        end: date("2027-12-28"),
+        helps: "quicker",
+        early_days: 105.0,
+        early_of_100: 20.0,
+    };
+    let too_late = Remark::CutsTooLate {
+        cut: 2,
+        more: 1,
+        from: date("2027-11-08"),
+        to: date("2027-12-31"),
+        ripe: date("2028-03-07"),
+        of_100: 0.0,
+        known: "record",
+        end: date("2027-12-28"),
+        counted: "no",
+    };
+    assert_eq!(told(&plan, "remark-rains-too-short"), [&too_short]);
+    assert_eq!(told(&plan, "remark-cuts-too-late"), [&too_late]);
+    // The first cut alone plants the field: 1,500 / 7.92 = 189.4.
+    assert_eq!(amount(&plan, Quantity::RootsToStore), 190.0);
+    assert_eq!(amount(&plan, Quantity::CuttingsOverSeason), amount(&plan, Quantity::CuttingsAtFirstCut));
+    assert_eq!(told(&plan, "remark-field-waits"), [] as [&Remark; 0]);
+    assert_eq!(told(&plan, "remark-end-unknown"), [] as [&Remark; 0]);
+}
+
+/// 25 November to 22 April are 149 days. The second cut, 28 days later, has 121 days left, the third 93: of 120
+/// days to maturity the first two are in time. Two cuts give 7.92 + 4.752 = 12.672 cuttings a root:
+/// 1,500 / 12.672 = 118.4, so 119 roots, which give 942 at the first cut and 1,507 in all.
+#[test]
+fn roots_are_sized_by_the_cuts_that_ripen_in_time() {
+    let case = from_25_november(Some("04-22"));
+    let plan = make(&case).unwrap();
+    assert_eq!(amount(&plan, Quantity::RootsToStore), 119.0);
+    assert_eq!(amount(&plan, Quantity::CuttingsAtFirstCut), 942.0);
+    assert_eq!(amount(&plan, Quantity::CuttingsOverSeason), 1507.0);
+    let cuts: Vec<_> = plan.now.cuts.iter().map(|cut| cut.cuttings.middle).collect();
+    assert_eq!(cuts, [942, 565]);
+    let in_time = Some(Ripening { share: 1.0, years: None });
+    assert!(plan.now.cuts.iter().all(|cut| cut.ripening == in_time));
+    // 25 November and 9 December with 56 and 84 days.
+    assert_eq!(plan.now.late_cuts.len(), 1);
+    assert_eq!(plan.now.late_cuts[0].when, days("2028-01-20", "2028-03-02"));
+    let [Remark::CutsTooLate { cut: 3, more: 0, counted: "no", known: "case", .. }] =
+        told(&plan, "remark-cuts-too-late")[..]
+    else {
+        panic!("{:?}", plan.remarks)
+    };
+    let [Remark::FieldWaits { later_cuts: 1, roots: 190, .. }] = told(&plan, "remark-field-waits")[..] else {
+        panic!("{:?}", plan.remarks)
+    };
+    // A week less, and the first cut plants all: 1,500 / 7.92 = 189.4.
+    let shorter = make(&from_25_november(Some("04-15"))).unwrap();
+    assert_eq!(amount(&shorter, Quantity::RootsToStore), 190.0);
+    // Two months more, and all three do: 1,500 / 17.424 = 86.1.
+    let longer = make(&from_25_november(Some("06-20"))).unwrap();
+    assert_eq!(amount(&longer, Quantity::RootsToStore), 87.0);
+    assert!(longer.now.late_cuts.is_empty() && told(&longer, "remark-cuts-too-late").is_empty());
+    // Soil that carries the crop for 27 days more makes 93 days enough.
+    let mut moist = from_25_november(Some("04-22"));
+    moist.assumptions.dry_ripening_days = 27.0;
+    assert_eq!(amount(&make(&moist).unwrap(), Quantity::RootsToStore), 87.0);
+}
+
+#[test]
+fn the_case_can_have_it_otherwise() {
+    let case = from_25_november(Some("04-22"));
+    let season = make(&Case { sizing: Sizing::BedSeason, ..case.clone() }).unwrap();
+    assert_eq!(amount(&season, Quantity::RootsToStore), 87.0);
+    assert_eq!(season.now.cuts.len(), 3);
+    let [Remark::CutsTooLate { counted: "yes", .. }] = told(&season, "remark-cuts-too-late")[..] else {
+        panic!("{:?}", season.remarks)
+    };
+    let first = make(&Case { sizing: Sizing::FirstPlanting, ..case }).unwrap();
+    assert_eq!(amount(&first, Quantity::RootsToStore), 190.0);
+    // 190 × 12.672: the later cut that is in time is there all the same.
+    assert_eq!(amount(&first, Quantity::CuttingsOverSeason), 2407.0);
+}
+
+/// Nothing is known of the end: all cuts count, as ever, and a note asks for it. The third cut is planted 56 days
+/// after 25 November; 120 days after 20 January: 11 + 29 + 31 + 30 = 101 to the end of April, so 19 May.
+#[test]
+fn an_end_that_is_not_known_is_asked_for() {
+    let plan = make(&from_25_november(None)).unwrap();
+    assert_eq!(amount(&plan, Quantity::RootsToStore), 87.0);
+    let asked =
+        Remark::EndUnknown { planted: date("2028-01-20"), ripe: date("2028-05-19"), known: "nothing" };
+    assert_eq!(told(&plan, "remark-end-unknown"), [&asked]);
+    assert!(plan.now.cuts.iter().all(|cut| cut.ripening.is_none()));
+    // Where the first cut plants all, nothing hangs on it.
+    let first = make(&Case { sizing: Sizing::FirstPlanting, ..from_25_november(None) }).unwrap();
+    assert!(told(&first, "remark-end-unknown").is_empty());
+}
+
+/// Dug on 10 November, the roots are bedded a day later and give cuttings after 30 days, on 11 December. From 25
+/// November to 29 March there are 125 days, enough for 120; from 11 December 109.
+#[test]
+fn a_late_bed_makes_the_rains_too_short() {
+    let case = Case { harvest: date("2027-11-10"), ..from_25_november(Some("03-29")) };
+    let plan = make(&case).unwrap();
+    let [Remark::RainsTooShort { planted, helps: "on-time", usual_days, .. }] =
+        told(&plan, "remark-rains-too-short")[..]
+    else {
+        panic!("{:?}", plan.remarks)
+    };
+    assert_eq!((*planted, *usual_days), (date("2027-12-11"), 125.0));
+    // The gap is too short to store anything: 10 to 25 November.
+    let [Remark::StoringNotNeeded { days: 15, two_seasons: "no", .. }] =
+        told(&plan, "remark-storing-not-needed")[..]
+    else {
+        panic!("{:?}", plan.remarks)
+    };
+}
+
+/// Two seasons a year, 15 March to 31 May and 25 August to 30 November, 10 mm a day: 176 wet days, 4.8 mm a day
+/// in the mean. Smoothed over 31 days that takes 15 wet days, so the first season ends a day after its last
+/// rain, on 1 June.
+fn two_seasons() -> ObservedRains {
+    let wet = |day: NaiveDate| {
+        let day = MonthDay::of(day).to_string();
+        ("03-15".to_owned()..="05-31".to_owned()).contains(&day)
+            || ("08-25".to_owned()..="11-30".to_owned()).contains(&day)
+    };
+    let days = date("2001-01-01").iter_days().take(3 * 365);
+    let record = RainRecord::from_days(days.map(|day| (day, if wet(day) { 10.0 } else { 0.0 })));
+    let window = Window { from: day("08-01"), until: day("10-15") };
+    let rule =
+        SeasonRule { onset: OnsetRule::THREE_DAY, window, end: EndRule::RAINLESS, end_from: day("10-15") };
+    ObservedRains::find(&record, rule, None)
+}
+
+#[test]
+fn where_the_rains_come_twice_a_year_roots_need_not_be_stored() {
+    let rains = Rains::Observed(two_seasons());
+    let not_needed = |harvest: &str, kept: f64| {
+        let mut case = Case { harvest: date(harvest), ..printed(rains.clone(), None) };
+        case.assumptions.vines_kept_days = kept;
+        let plan = make(&case).unwrap();
+        let remarks = told(&plan, "remark-storing-not-needed");
+        remarks.first().map(|remark| {
+            let Remark::StoringNotNeeded { days, from, rains, kept_days, two_seasons } = remark else {
+                panic!("{remark:?}")
+            };
+            assert_eq!((*rains, *kept_days, *two_seasons), (date("2027-08-25"), kept, "yes"));
+            (*days, *from)
+        })
+    };
+    // Dug on 10 June: 20 days to the end of June, 31 and 25.
+    assert_eq!(not_needed("2027-06-10", 90.0), Some((76, date("2027-06-10"))));
+    assert_eq!(not_needed("2027-06-10", 75.0), None);
+    // Dug before the long rains: vines grow in these until 1 June, then 29 + 31 + 25 days are dry.
+    assert_eq!(not_needed("2027-02-20", 90.0), Some((85, date("2027-06-01"))));
+    // One season a year, and five dry months.
+    let one = make(&printed(Rains::Observed(observed(&SHORT_RAINS, &[])), None)).unwrap();
+    assert!(told(&one, "remark-storing-not-needed").is_empty());
+}
+
+#[test]
+fn nothing_is_said_of_storing_once_it_is_done() {
+    let case = Case { harvest: date("2027-09-10"), ..from_25_november(None) };
+    assert_eq!(told(&make(&case).unwrap(), "remark-storing-not-needed").len(), 1);
+    let stored =
+        Case { today: Some(date("2027-09-20")), done: Some(StepKind::FillContainer), ..case.clone() };
+    assert!(told(&make(&stored).unwrap(), "remark-storing-not-needed").is_empty());
+    let begun = Case { rains_began: Some(date("2027-11-20")), ..case };
+    assert!(told(&make(&begun).unwrap(), "remark-storing-not-needed").is_empty());
+}
+
 fn seasons() -> impl Strategy<Value = Vec<(u64, u64)>> {
     prop::collection::vec((0_u64..60, 40_u64..200), 1..12)
 }
@@ -208,5 +422,31 @@ proptest! {
         prop_assert!(share(&long, later, growing) >= base);
         prop_assert!(share(&short, later, growing + more) <= base);
         prop_assert!(share(&short, later + more, growing) <= base);
+    }
+
+    /// A plan never counts on fewer cuts for longer rains, nor on more for a longer maturity; and never takes more
+    /// roots for the field where more cuts count.
+    #[test]
+    fn longer_rains_never_make_fewer_cuts_count(
+        length in 60_u64..300,
+        longer in 0_u64..60,
+        ripe in 60.0..200.0,
+        more in 0.0..60.0,
+        dry in 0.0..40.0,
+    ) {
+        let of = |length: u64, ripe: f64| {
+            let end = RainsEnd::On(date("2027-11-25") + Days::new(length));
+            let mut case = Case { rains_end: Some(end), ..from_25_november(None) };
+            case.assumptions.first_harvest_days_last = ripe;
+            case.assumptions.dry_ripening_days = dry;
+            let plan = make(&case).unwrap();
+            (plan.now.cuts.len(), plan.now.cuts.len() + plan.now.late_cuts.len(), amount(&plan, Quantity::RootsToStore))
+        };
+        let (cuts, all, roots) = of(length, ripe);
+        let (longer_cuts, _, longer_roots) = of(length + longer, ripe);
+        let (slower_cuts, _, slower_roots) = of(length, ripe + more);
+        prop_assert_eq!(all, 3);
+        prop_assert!(longer_cuts >= cuts && longer_roots <= roots);
+        prop_assert!(slower_cuts <= cuts && slower_roots >= roots);
     }
 }

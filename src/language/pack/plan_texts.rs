@@ -68,6 +68,10 @@ catalogue! {
     ColumnCuttings = "plan-column-cuttings";
     /// Heads fields.
     ColumnField = "plan-column-field";
+    /// Heads how often what a cut plants is ripe before the rains end.
+    ColumnRipe = "plan-column-ripe";
+    /// How often it is.
+    Ripe = "plan-ripe";
     /// Heads ways to plant the whole field.
     Ways = "plan-ways";
     /// Heads ways that are left where the store keeps too few roots.

@@ -2,6 +2,7 @@
 
 use chrono::{Days, NaiveDate};
 
+use super::super::worded::coded;
 use super::length::{RecordedLengths, Ripening};
 use super::month_day::MonthDay;
 use super::{ExpectedRains, Rains};
@@ -42,6 +43,54 @@ pub struct RainsLength {
     pub late_end: NaiveDate,
     /// Years of a record that tell it; nothing where the case names the end.
     pub years: Option<u32>,
+}
+
+coded! {
+    /// How long the rains last, in words.
+    pub enum LengthReason {
+        /// By the years of a record.
+        Observed = "rains-length-observed" {
+            /// Days in short seasons: in 20 % of the years they last no longer.
+            short_days: f64,
+            /// Days in the middle season.
+            usual_days: f64,
+            /// Days in long seasons: in 80 % of the years they last no longer.
+            long_days: f64,
+            /// The end in the early years.
+            early_end: NaiveDate,
+            /// The end in the middle year.
+            usual_end: NaiveDate,
+            /// The end in the late years.
+            late_end: NaiveDate,
+            /// Years that tell it.
+            years: u32,
+        },
+        /// As the case says.
+        Named = "rains-length-named" {
+            /// Days that they last.
+            days: f64,
+            /// The first day after them.
+            end: NaiveDate,
+        },
+    }
+}
+
+impl RainsLength {
+    /// It in words: whole days, down.
+    pub fn told(&self) -> LengthReason {
+        match self.years {
+            Some(years) => LengthReason::Observed {
+                short_days: self.short_days.floor(),
+                usual_days: self.usual_days.floor(),
+                long_days: self.long_days.floor(),
+                early_end: self.early_end,
+                usual_end: self.usual_end,
+                late_end: self.late_end,
+                years,
+            },
+            None => LengthReason::Named { days: self.usual_days, end: self.usual_end },
+        }
+    }
 }
 
 /// What is known of the end of the rains in a season to come.

@@ -55,10 +55,9 @@ impl YearLength {
                 shortest: Some(stretch(&record.driest(), latest)),
                 longest: Some(stretch(&record.wettest(), earliest)),
             },
-            None => YearLength {
-                shortest: None,
-                longest: Some(Stretch { onset: days(earliest), end: NEVER }),
-            },
+            None => {
+                YearLength { shortest: None, longest: Some(Stretch { onset: days(earliest), end: NEVER }) }
+            }
         })
     }
 
@@ -102,8 +101,7 @@ impl RecordedLengths {
         years: &[YearOnset],
         weights: Option<&[f64]>,
     ) -> RecordedLengths {
-        let weight =
-            |index: usize| weights.map_or(1.0, |weights| weights.get(index).copied().unwrap_or(0.0));
+        let weight = |index: usize| weights.map_or(1.0, |weights| weights.get(index).copied().unwrap_or(0.0));
         let years: Vec<(YearLength, f64)> = years
             .iter()
             .enumerate()

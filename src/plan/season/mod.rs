@@ -19,7 +19,7 @@ pub use analysis::{
 };
 pub use course::{WetSeason, end_search_from, wet_seasons};
 pub use dry_gap::DryGap;
-pub use end::{End, Planting, RainsEnd, RainsLength};
+pub use end::{End, LengthReason, Planting, RainsEnd, RainsLength};
 pub use length::{Percentiles, RecordedLengths, Ripening};
 pub use missing::Between;
 pub use month_day::MonthDay;
