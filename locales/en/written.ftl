@@ -910,9 +910,12 @@ remark-fast-loss = On { DAY($day) } only { $healthy } of { $roots } roots were h
 remark-enough = The first cut is enough for the whole field, with about { $spare } cuttings to spare.
     .do = Go on checking as before.
 remark-cuttings-short = The first cut will be about { $short } cuttings short of the { $cuttings } for the whole field.
-    .do = Plant { $area_m2 } m² at the onset instead of { $field_m2 } m². Or wait { $least_days } to { $most_days } days for each later cut: { $still_short ->
-        [0] these plant the rest.
-       *[other] these leave about { $still_short } cuttings short.
+    .do = Plant { $area_m2 } m² at the onset instead of { $field_m2 } m². { $later_cuts ->
+        [0] No later cut is ripe before the rains end.
+       *[other] Or wait { $least_days } to { $most_days } days for each later cut: { $still_short ->
+            [0] these plant the rest.
+           *[other] these leave about { $still_short } cuttings short.
+         }
      } Or get about { $short } vines from neighbours or a vine grower.
 remark-no-temperatures = No temperatures are given. { $day_c } °C by day and { $night_c } °C by night are assumed for the bed's water.
     .do = Give tmax_c and tmin_c in [climate].

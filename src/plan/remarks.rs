@@ -288,6 +288,8 @@ remarks! {
         area_m2: f64,
         /// The whole field, square metres.
         field_m2: f64,
+        /// Later cuts that are counted on.
+        later_cuts: u32,
         /// Days from one cut to the next, at least.
         least_days: f64,
         /// Days from one cut to the next, at most.
@@ -367,6 +369,7 @@ impl Remark {
                 cuttings: 1500,
                 area_m2: 306.0,
                 field_m2: 450.0,
+                later_cuts: 2,
                 least_days: 28.0,
                 most_days: 42.0,
                 still_short: 51,

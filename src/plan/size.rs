@@ -232,7 +232,7 @@ impl Sized {
     }
 
     /// Says whether what the checks leave is enough for the field.
-    fn compare(&self, demand: Demand, assumptions: &Assumptions) -> Remark {
+    fn compare(&self, demand: Demand, rate: &Rate, assumptions: &Assumptions) -> Remark {
         let (cuttings, first) = (demand.cuttings, self.first.middle);
         match cuttings.saturating_sub(first) {
             0 => Remark::Enough { spare: two_figures_down(first - cuttings) },
@@ -241,6 +241,7 @@ impl Sized {
                 cuttings,
                 area_m2: demand.planted_by(first).floor(),
                 field_m2: demand.area.0.round(),
+                later_cuts: rate.cuts() - 1,
                 least_days: assumptions.next_cut_days_first,
                 most_days: assumptions.next_cut_days_last,
                 still_short: two_figures_up(cuttings.saturating_sub(self.season.middle)),
@@ -267,8 +268,10 @@ impl Sized {
         let falls_short = self.first.middle < demand.cuttings;
         match roots {
             // Nobody can mark more plants now.
-            Roots::Marked(_) if falls_short => remarks.push(self.compare(demand, a)),
-            Roots::Left(..) if case.fields().next().is_some() => remarks.push(self.compare(demand, a)),
+            Roots::Marked(_) if falls_short => remarks.push(self.compare(demand, stored.rate, a)),
+            Roots::Left(..) if case.fields().next().is_some() => {
+                remarks.push(self.compare(demand, stored.rate, a))
+            }
             Roots::ToChoose if falls_short => remarks.push(Remark::FieldWaits {
                 cuttings: two_figures_down(self.first.middle),
                 low: two_figures_down(self.first.low),
