@@ -19,6 +19,8 @@ sheet-steps = የሚሠሩ ሥራዎችና ጊዜያቸው
 sheet-cautions = ጥንቃቄ
 sheet-when = መቼ
 sheet-page = ገጽ
+sheet-group = ቡድን
+sheet-together = በጋራ
 # Between a label and its value, with the space before it that the language wants: none.
 colon = ፦
 semicolon = ፤

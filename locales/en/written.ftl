@@ -16,6 +16,8 @@ sheet-when = When
 colon = :
 semicolon = ;
 sheet-page = Page
+sheet-group = Group
+sheet-together = Together
 status-draft = Draft wording: no fluent speaker has read it yet.
 status-read = Wording read by a fluent speaker, not yet approved.
 status-approved = Wording approved.
@@ -692,6 +694,7 @@ why-gaps = { $gaps ->
     [0] {""}
    *[other] , and { $gaps } of 100 once more for gaps
  }
+why-part-of-group = its part of the { $whole } of the whole group
 why-field-of-cuttings = what { $cuttings } cuttings plant, { why-spacing }
 why-field-rows = { $layout ->
     [mounds] rows of mounds { $between_m } m apart

@@ -23,6 +23,8 @@ colon = {"\u00A0"}:
 semicolon = {"\u00A0"};
 # same
 sheet-page = Page
+sheet-group = Groupe
+sheet-together = Ensemble
 status-draft = Brouillon : aucune personne qui parle bien la langue n’a encore relu ce texte.
 status-read = Texte relu par une personne qui parle bien la langue, mais pas encore approuvé.
 status-approved = Texte approuvé.

@@ -26,6 +26,8 @@ sheet-when = Lokaci
 colon = :
 semicolon = ;
 sheet-page = Shafi
+sheet-group = Ƙungiya
+sheet-together = Tare
 # doubt: "rubutun gwaji" for draft wording; "daftari" is more bookish.
 status-draft = Rubutun gwaji: babu ƙwararre a Hausa da ya karanta shi tukuna.
 status-read = Ƙwararre a Hausa ya karanta rubutun, amma ba a amince da shi ba tukuna.

@@ -18,6 +18,7 @@ mod language_commands;
 mod layering;
 mod numerals;
 mod numerals_cldr;
+mod of_farm;
 mod outside;
 mod outside_channels;
 mod outside_quality;
