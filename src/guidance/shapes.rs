@@ -9,7 +9,7 @@ use super::variables::facts;
 use super::{StepKind, Values};
 use crate::plan::field::Spacing;
 use crate::plan::store::{Container, Filled, Floor, Position, Root, Shape};
-use crate::plan::{Assumptions, Case, Centimetres, DateSpan, Plan, Quantity};
+use crate::plan::{Assumptions, Case, Centimetres, DateSpan, Plan};
 
 /// All that is drawn.
 #[derive(Debug, Clone, PartialEq)]
@@ -118,15 +118,19 @@ const LEAD: u64 = 14;
 impl Shapes {
     /// What is drawn of a plan.
     pub fn of(case: &Case, plan: &Plan) -> Shapes {
-        let count = |quantity| plan.amounts.get(quantity).unwrap_or_default().max(0.0) as u32;
         Shapes {
-            stores: plan.containers.iter().map(|filled| StoreShape::of(filled, &plan.assumptions)).collect(),
+            stores: plan
+                .now
+                .containers
+                .iter()
+                .map(|filled| StoreShape::of(filled, &plan.assumptions))
+                .collect(),
             bed: BedShape {
-                length: plan.bed.length.0 * 100.0,
-                width: plan.bed.width.0 * 100.0,
-                rows: plan.bed.rows,
-                roots: count(Quantity::RootsToStore),
-                roots_per_row: plan.bed.roots_per_row,
+                length: plan.now.bed.length.0 * 100.0,
+                width: plan.now.bed.width.0 * 100.0,
+                rows: plan.now.bed.rows,
+                roots: plan.now.bed.roots,
+                roots_per_row: plan.now.bed.roots_per_row,
             },
             rows: match case.spacing() {
                 Spacing::Ridges { between, along } => Rows::Ridges(between.0 * 100.0, along.0 * 100.0),
@@ -135,7 +139,7 @@ impl Shapes {
                 }
             },
             season: SeasonBand::of(case, plan),
-            values: facts(case, plan),
+            values: facts(case, plan, &plan.now),
         }
     }
 }
@@ -248,18 +252,18 @@ impl Area {
 
 impl SeasonBand {
     fn of(case: &Case, plan: &Plan) -> SeasonBand {
-        let span = |kind| plan.steps_of(kind).next().map(|step| step.when);
+        let span = |kind| plan.now.steps_of(kind).next().map(|step| step.when);
         let start = |kind| span(kind).map(|span| span.from);
         let bed_from = start(StepKind::PlantBed);
-        let food = plan.harvest.first;
+        let food = plan.now.harvest.first;
         let until = |from: NaiveDate, to: Option<NaiveDate>| to.map(|to| DateSpan::new(from, to));
         SeasonBand {
             from: case.harvest.checked_sub_days(Days::new(LEAD)).unwrap_or(case.harvest),
-            to: plan.harvest.last.max(food),
+            to: plan.now.harvest.last.max(food),
             store: start(StepKind::FillContainer).and_then(|from| until(from, bed_from)),
-            checks: plan.steps_of(StepKind::MonthlyCheck).map(|step| step.when.from).collect(),
+            checks: plan.now.steps_of(StepKind::MonthlyCheck).map(|step| step.when.from).collect(),
             bed: bed_from.and_then(|from| until(from, Some(plan.rains))),
-            field: DateSpan::new(start(StepKind::PlantField).unwrap_or(plan.rains), plan.harvest.last),
+            field: DateSpan::new(start(StepKind::PlantField).unwrap_or(plan.rains), plan.now.harvest.last),
             harvest: case.harvest,
             rains: plan.usual_rains(),
             food,

@@ -1,5 +1,7 @@
 //! The bed and its water, as amounts.
 
+use chrono::NaiveDate;
+
 use super::amounts::Amounts;
 use super::case::Case;
 use super::quantities::{AmountReason, Quantity};
@@ -8,11 +10,11 @@ use super::seedbed::{self, Bed, Climate, Period, Source};
 use super::span::DateSpan;
 use super::units::{Celsius, SquareMetres, whole_up};
 
-/// Tells the bed, and what water it needs in the days of `span`.
+/// Tells the bed that is planted on `planted`, and what water it needs in the days of `span`.
 pub(super) fn water(
     case: &Case,
     bed: &Bed,
-    span: DateSpan,
+    (planted, span): (NaiveDate, DateSpan),
     amounts: &mut Amounts,
     remarks: &mut Vec<Remark>,
 ) -> Vec<Period> {
@@ -37,7 +39,7 @@ pub(super) fn water(
             &assumed
         }
     };
-    let periods = seedbed::schedule(bed, &case.place, climate, span, a);
+    let periods = seedbed::schedule(bed, &case.place, climate, (planted, span), a);
     let thirstiest = periods.iter().fold(None, |most: Option<&Period>, period| match most {
         Some(most) if most.daily.0 >= period.daily.0 => Some(most),
         _ => Some(period),

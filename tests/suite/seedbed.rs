@@ -203,7 +203,7 @@ fn water_is_counted_dekad_by_dekad() {
     rain[10] = Millimetres(100.0);
     climate.rain = Some(rain);
     let when = span("2027-09-28", "2027-11-25");
-    let periods = schedule(&bed, &lowland(), &climate, when, &a);
+    let periods = schedule(&bed, &lowland(), &climate, (when.from, when), &a);
     let spans: Vec<String> = periods.iter().map(|p| format!("{} {}", p.when.from, p.when.to)).collect();
     assert_eq!(
         spans,
@@ -257,7 +257,8 @@ fn a_source_is_held_against_the_need() {
     let a = Assumptions::default();
     let bed = Bed::for_roots(40, &a);
     let climate = Climate::constant(Celsius(32.0), Celsius(18.0));
-    let periods = schedule(&bed, &lowland(), &climate, span("2027-10-01", "2027-11-30"), &a);
+    let when = span("2027-10-01", "2027-11-30");
+    let periods = schedule(&bed, &lowland(), &climate, (when.from, when), &a);
     let most = periods.iter().map(|period| period.daily.0).fold(0.0, f64::max);
     let source = |daily: Option<[Litres; 12]>, stored: Option<f64>| Source {
         name: "the well".to_owned(),

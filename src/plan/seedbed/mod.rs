@@ -119,6 +119,8 @@ impl Climate {
 /// A bed for some roots.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Bed {
+    /// Roots in it.
+    pub roots: u32,
     /// Its area.
     pub area: SquareMetres,
     /// Its longer side.
@@ -146,6 +148,7 @@ impl Bed {
         let roots_per_row = roots.div_ceil(rows);
         let apart = |side: f64, count: u32| Centimetres((side * 100.0 / f64::from(count.max(1))).floor());
         Bed {
+            roots,
             area: SquareMetres(needed),
             length: Metres(length),
             width: Metres(width),

@@ -46,13 +46,13 @@ fn dekad_end(day: NaiveDate) -> NaiveDate {
     end.unwrap_or(day)
 }
 
-/// The water of a bed planted on `span.from` and watered until `span.to`.
+/// The water of a bed planted on `planted`, in the days of `span`.
 /// Each dekad has the values of its middle day.
 pub fn schedule(
     bed: &Bed,
     place: &Place,
     climate: &Climate,
-    span: DateSpan,
+    (planted, span): (NaiveDate, DateSpan),
     assumptions: &Assumptions,
 ) -> Vec<Period> {
     let mut periods = Vec::new();
@@ -61,7 +61,7 @@ pub fn schedule(
         let to = dekad_end(from).min(span.to);
         let middle = from + Days::new((to - from).num_days().max(0) as u64 / 2);
         let et0 = climate.et0_on(middle, place);
-        let kc = kc::of_bed((middle - span.from).num_days() as f64, et0, assumptions);
+        let kc = kc::of_bed((middle - planted).num_days() as f64, et0, assumptions);
         let rain = climate.rain_on(middle);
         let depth = (kc * et0.0 - rain.0).max(0.0) / assumptions.watering_efficiency;
         let daily = Litres(f64::from(whole_up(depth * bed.area.0)));
