@@ -66,7 +66,7 @@ amount-jerrycans = Jerrycans of water, each day
 
 first-cuttings-value = { $first_cuttings_low } to { $first_cuttings_high }{ $plan_by ->
     [practice] , by common practice
-   *[print] {""}
+   *[print] , by days of growth
  }
 sand-value = { MEASURE($sand_l, unit: "litre") }, about { MEASURE($sand_kg, unit: "kilogram") }
 bed-value = { MEASURE($bed_length_m, unit: "metre") } × { MEASURE($bed_width_m, unit: "metre") }
@@ -269,7 +269,7 @@ first-harvest = Try the first roots
 
 table-cuts = Cuts from the bed{ $plan_by ->
     [practice] , by common practice
-   *[print] {""}
+   *[print] , by days of growth
  }
     .text = So many cuttings may be expected of each cut. The later ones are for the rest of the field and for gaps.
 table-shares = What each farm brings
