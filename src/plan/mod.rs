@@ -4,6 +4,7 @@
 //! Nothing here is a sentence: reasons, remarks and what is late are codes with typed values, which
 //! language packs word.
 
+mod advice;
 pub mod after;
 mod amounts;
 mod bed;
@@ -35,6 +36,7 @@ mod units;
 pub mod ways;
 mod worded;
 
+pub use advice::Advice;
 pub use amounts::{Amount, Amounts};
 pub use case::{AtHand, Case, Event, Kind};
 pub use defaults::{Assumptions, Basis, Default};
@@ -63,6 +65,7 @@ pub fn wordings() -> impl Iterator<Item = Wording> {
         DateReason::WORDINGS,
         AmountReason::WORDINGS,
         after::HarvestReason::WORDINGS,
+        Advice::WORDINGS,
     ];
     let remarks = [Remark::WORDINGS, Refusal::WORDINGS];
     let reasons = reasons.into_iter().flatten().copied();
