@@ -399,6 +399,14 @@ pub struct Cut {
     pub ripening: Option<Ripening>,
 }
 
+impl Cut {
+    /// A cut whose cuttings stand so densely on a square metre.
+    pub(super) fn of(when: DateSpan, cuttings: Cuttings, density: f64, ripening: Option<Ripening>) -> Cut {
+        let area = (f64::from(cuttings.middle) / density * 10.0).floor() / 10.0;
+        Cut { when, cuttings, area: SquareMetres(area), ripening }
+    }
+}
+
 /// The days of all cuts of a bed whose first one is in the days of `first`.
 pub(super) fn cut_days(first: DateSpan, assumptions: &Assumptions) -> impl Iterator<Item = DateSpan> {
     let a = assumptions;
@@ -428,8 +436,7 @@ pub(super) fn cuts(
                 Cuttings { low: later.low / more, middle: part(later.middle, times), high: later.high / more }
             }
         };
-        let area = (f64::from(cuttings.middle) / density * 10.0).floor() / 10.0;
-        Cut { when: *when, cuttings, area: SquareMetres(area), ripening: *ripening }
+        Cut::of(*when, cuttings, density, *ripening)
     };
     (0..).zip(days).map(cut).filter(|cut| cut.cuttings.middle > 0).collect()
 }

@@ -19,7 +19,6 @@ use super::span::DateSpan;
 use super::steps::StepKind;
 use super::store::{Filled, Packings};
 use super::timeline::{SeasonInputs, Step, Timeline, lay_out};
-use super::units::SquareMetres;
 use super::{bed, fill};
 
 /// A season: as it was planned, or as it stands.
@@ -96,10 +95,7 @@ impl State {
             }
             _ => Vec::new(),
         };
-        let planted = sized.demand.map(|demand| {
-            let planted = demand.planted_by(sized.season.middle);
-            if planted < demand.area.0 { SquareMetres((planted + 1e-9).floor()) } else { demand.area }
-        });
+        let planted = sized.demand.map(|demand| demand.planted_area(sized.season.middle));
         let density = case.spacing().density() * (1.0 + a.gap_share);
         let state = State {
             cuts: multiply::cuts(in_time.counted(), (sized.first, sized.later), density),

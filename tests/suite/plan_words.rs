@@ -18,7 +18,7 @@ use kabla::plan::seedbed::{Air, Climate, Source};
 use kabla::plan::store::{Container, Shape};
 use kabla::plan::{
     AtHand, Case, Celsius, Centimetres, Kind, Litres, Metres, MetresPerSecond, Millimetres, Plan, Refusal,
-    Remark, Severity, SquareMetres, StepKind, Worded, make, wordings,
+    Remark, Severity, SquareMetres, StepKind, Worded, make, plan_of_farm, wordings,
 };
 
 use crate::examples;
@@ -155,6 +155,7 @@ fn said(plan: &Plan) -> Vec<&dyn Worded> {
     said.extend(plan.now.amounts.0.iter().map(|amount| &amount.why as &dyn Worded));
     said.extend(plan.overdue.iter().map(|late| late as &dyn Worded));
     said.extend(plan.remarks.iter().map(|remark| remark as &dyn Worded));
+    said.extend(plan.advice.iter().map(|advice| advice as &dyn Worded));
     said
 }
 
@@ -197,6 +198,10 @@ fn every_code_is_worded_with_the_values_it_has() {
                 said(&plan).into_iter().for_each(&mut word);
                 plan.overdue.iter().for_each(|late| word(&late.cost()));
                 plan.now.rains_length.iter().for_each(|length| word(&length.told()));
+                for farm in &case.farms {
+                    let (_, own) = plan_of_farm(&case, &plan, &farm.name).unwrap();
+                    said(&own).into_iter().for_each(&mut word);
+                }
             }
             Err(refusal) => word(&refusal),
         }
