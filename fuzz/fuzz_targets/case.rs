@@ -106,7 +106,7 @@ const OF_ROOT: [&str; 6] = [
 
 /// Tables, which may stand after all others.
 const TABLES: [&str; 13] = [
-    "[at_hand]\nroots = 7\nplants = 4\nbed_area_m2 = 9",
+    "[at_hand]\nroots = 7\nplants = 4\nbed_area_m2 = 9\nsand_litres = 20",
     "[group]\nmembers = 12",
     "[[event]]\nname = \"the maize feast\"\ndate = 2027-10-01",
     "[zone]\nfield_sizes_m2 = [1, 450, 1e6]",

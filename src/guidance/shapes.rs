@@ -9,7 +9,7 @@ use super::variables::facts;
 use super::{StepKind, Values};
 use crate::plan::field::Spacing;
 use crate::plan::store::{Container, Filled, Floor, Position, Root, Shape};
-use crate::plan::{Assumptions, Case, Centimetres, DateSpan, Plan, Quantity};
+use crate::plan::{Assumptions, Case, Centimetres, DateSpan, Plan};
 
 /// All that is drawn.
 #[derive(Debug, Clone, PartialEq)]
@@ -65,15 +65,21 @@ pub enum Area {
     Rectangle(f64, f64),
 }
 
-/// The watered bed.
+/// The watered bed: strips with paths between them.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct BedShape {
-    /// Longer side.
+    /// Along the strips.
     pub length: f64,
-    /// Shorter side.
+    /// Across all strips and paths.
     pub width: f64,
-    /// Rows along the longer side.
-    pub rows: u32,
+    /// Strips.
+    pub strips: u32,
+    /// Width of a strip.
+    pub strip_width: f64,
+    /// Width of a path.
+    pub path: f64,
+    /// Rows along each strip.
+    pub rows_per_strip: u32,
     /// Roots in all.
     pub roots: u32,
     /// Roots in the fullest row.
@@ -118,15 +124,18 @@ const LEAD: u64 = 14;
 impl Shapes {
     /// What is drawn of a plan.
     pub fn of(case: &Case, plan: &Plan) -> Shapes {
-        let count = |quantity| plan.amounts.get(quantity).unwrap_or_default().max(0.0) as u32;
+        let bed = &plan.bed;
         Shapes {
             stores: plan.containers.iter().map(|filled| StoreShape::of(filled, &plan.assumptions)).collect(),
             bed: BedShape {
-                length: plan.bed.length.0 * 100.0,
-                width: plan.bed.width.0 * 100.0,
-                rows: plan.bed.rows,
-                roots: count(Quantity::RootsToStore),
-                roots_per_row: plan.bed.roots_per_row,
+                length: bed.length().0 * 100.0,
+                width: bed.width().0 * 100.0,
+                strips: bed.strips,
+                strip_width: bed.strip_width.0 * 100.0,
+                path: bed.path.0 * 100.0,
+                rows_per_strip: bed.rows_per_strip,
+                roots: bed.roots,
+                roots_per_row: bed.roots_per_row,
             },
             rows: match case.spacing() {
                 Spacing::Ridges { between, along } => Rows::Ridges(between.0 * 100.0, along.0 * 100.0),

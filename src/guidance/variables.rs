@@ -166,7 +166,7 @@ catalogue! {
         meaning: "from row to row in the seedbed, centimetres",
         example: "50",
         kind: ValueKind::Number(1),
-        scope: Scope::Plan(|_, plan| exactly(plan.assumptions.bed_root_spacing_cm)),
+        scope: Scope::Plan(|_, plan| exactly(plan.bed.between_rows.0)),
     };
     /// Length of a cutting.
     CuttingCm = "cutting_cm" {
@@ -698,9 +698,9 @@ catalogue! {
     };
     /// What limits a plan.
     Limit = "limit" {
-        meaning: "roots, plants or bed: chooses words",
+        meaning: "roots, plants, bed, sand, containers, water or hands: chooses words",
         example: "roots",
-        kind: ValueKind::Choice(&["roots", "plants", "bed"]),
+        kind: ValueKind::Choice(&["roots", "plants", "bed", "sand", "containers", "water", "hands"]),
         scope: Scope::Label,
     };
     /// How early a variety is ripe.

@@ -6,6 +6,7 @@ use super::amounts::Amounts;
 use super::case::{Case, Kind};
 use super::defaults::{Assumptions, Default};
 use super::growth::days_in_bed;
+use super::limits::Means;
 use super::multiply::{self, Cuttings, Part, Rate, Unknown, months_between};
 use super::overdue::Kept;
 use super::planned::{Plan, UsedDefault};
@@ -18,7 +19,7 @@ use super::steps::StepKind;
 use super::store::Packings;
 use super::timeline::{SeasonInputs, Step, WorkDone, lay_out};
 use super::units::whole_down;
-use super::{after, bed, fill, group, replan};
+use super::{after, bed, fill, group, replan, work};
 
 /// Makes plans, and keeps what they share: a layer of one container is packed once for all of them.
 #[derive(Debug, std::default::Default)]
@@ -87,7 +88,10 @@ impl Planner {
 
         let mut amounts = Amounts(Vec::with_capacity(32));
         let demand = Demand::of(case);
-        let sized = Sized::of(case, demand, stored, &mut amounts, &mut remarks);
+        let watered = planned.steps.iter().find(|step| step.kind == StepKind::WaterBed);
+        let watered = watered.map_or(DateSpan::day(case.harvest), |step| step.when);
+        let means = Means::of(case, watered, &mut self.packings);
+        let sized = Sized::of(case, demand, stored, means, &mut amounts, &mut remarks)?;
         let store = fill::fill(case, sized.roots, &mut self.packings, &mut amounts, &mut remarks)?;
         let overdue = replan::late(case, &inputs, &planned.steps, sized.first.middle, &mut remarks);
         let in_store = (first_day(&now.steps, StepKind::FillContainer), sized.roots);
@@ -119,7 +123,8 @@ impl Planner {
             },
             |bedded| (bedded.first, bedded.later),
         );
-        let area = sized.demand.map(|demand| demand.area);
+        let area = sized.demand.map(|_| sized.planted.area);
+        work::tell(sized.planted.cuttings, sized.planted.area, a, &mut amounts);
         let peak = water.iter().map(|period| period.daily.0).fold(0.0, f64::max);
         let by_field = match case.kind {
             Kind::Zone if bed.area.0 > 0.0 => {

@@ -4,10 +4,11 @@ use super::amounts::Amounts;
 use super::case::{Case, Kind};
 use super::field::{Field, Spacing};
 use super::growth::{PlanBy, points};
+use super::limits::{self, Means, Planted};
 use super::multiply::{self, Cuttings, Part, Rate, Sizing};
 use super::quantities::{AmountReason, Quantity};
-use super::remarks::Remark;
-use super::units::{Metres, SquareMetres, tenths, two_figures_down, whole_down, whole_up};
+use super::remarks::{Refusal, Remark};
+use super::units::{Metres, SquareMetres, of_100, tenths, two_figures_down, whole_up};
 
 /// What is to be planted.
 #[derive(Debug, Clone, Copy)]
@@ -32,6 +33,33 @@ impl Demand {
         any.then_some(demand)
     }
 
+    /// What the cuttings of so many roots plant, where they alone tell how large the field is.
+    fn of_roots(roots: u32, rate: &Rate, case: &Case) -> Demand {
+        let cuttings = rate.cuttings_of(roots, case.sizing).middle;
+        let places = f64::from(cuttings) / (1.0 + case.assumptions.gap_share);
+        let area = SquareMetres((places / case.spacing().density() + 1e-9).floor());
+        Demand { cuttings, places, area }
+    }
+
+    /// Tells the field and its cuttings, which so many roots give.
+    fn explain(&self, roots: u32, case: &Case, amounts: &mut Amounts) {
+        let cuttings = self.cuttings;
+        let Spaced { layout, between_m, each } = Spaced::of(&case.spacing());
+        let field = AmountReason::FieldOfCuttings { cuttings, layout, between_m, each };
+        amounts.add(Quantity::FieldArea, self.area.0, field);
+        let why = match case.sizing {
+            Sizing::BedSeason => AmountReason::CuttingsOfSeason { roots },
+            Sizing::FirstPlanting => AmountReason::CuttingsOfFirstCut { roots },
+        };
+        amounts.add(Quantity::CuttingsNeeded, cuttings, why);
+    }
+
+    /// The part of it that so many of its cuttings plant.
+    fn part(&self, cuttings: u32) -> Demand {
+        let area = SquareMetres(self.planted_by(cuttings));
+        Demand { cuttings: cuttings.min(self.cuttings), places: self.places, area }
+    }
+
     /// The field that so many of its cuttings plant.
     pub(super) fn planted_by(&self, cuttings: u32) -> f64 {
         self.area.0 * (f64::from(cuttings) / f64::from(self.cuttings.max(1))).min(1.0)
@@ -45,90 +73,70 @@ pub(super) struct Sized {
     pub(super) first: Cuttings,
     pub(super) season: Cuttings,
     pub(super) demand: Option<Demand>,
+    /// What all cuts of the bed plant of the field.
+    pub(super) planted: Demand,
 }
 
 impl Sized {
-    /// From the field back to roots and plants; from what is at hand forward to the field.
+    /// From the field back to roots and plants; from what is at hand forward to the field. What the case says there
+    /// is bounds the roots.
+    ///
+    /// # Errors
+    /// No root fits into any container.
     pub(super) fn of(
         case: &Case,
         demand: Option<Demand>,
         stored: Stored<'_>,
+        mut means: Means<'_>,
         amounts: &mut Amounts,
         remarks: &mut Vec<Remark>,
-    ) -> Sized {
-        let a = &case.assumptions;
+    ) -> Result<Sized, Refusal> {
         let rate = stored.rate;
-        let limit = Limit::of(case);
-        let (roots, demand) = match (demand, &limit) {
+        let stock = if demand.is_none() { limits::stock(case, &mut means) } else { None };
+        let (wanted, why) = match (demand, &stock) {
             (Some(demand), _) => {
                 explain_field(case, demand, amounts);
-                let (wanted, why) = wanted_roots(case, demand, stored, remarks);
-                match &limit {
-                    Some(limit) if limit.roots < wanted => {
-                        limit.add_to(amounts);
-                        let planted = |part: Part| {
-                            let cuttings = rate.cuttings_of(limit.roots, part).middle;
-                            demand.planted_by(cuttings).floor()
-                        };
-                        remarks.push(Remark::LimitedAtHand {
-                            limit: limit.what,
-                            roots: limit.roots,
-                            wanted,
-                            first_m2: planted(Part::First),
-                            area_m2: planted(Part::Season),
-                            field_m2: demand.area.0.round(),
-                        });
-                        (limit.roots, Some(demand))
-                    }
-                    _ => {
-                        amounts.add(Quantity::RootsToStore, wanted, why);
-                        (wanted, Some(demand))
-                    }
-                }
+                wanted_roots(case, demand, stored, remarks)
             }
-            (None, Some(limit)) => {
-                let cuttings = rate.cuttings_of(limit.roots, case.sizing).middle;
-                let places = f64::from(cuttings) / (1.0 + a.gap_share);
-                let area = SquareMetres((places / case.spacing().density() + 1e-9).floor());
-                let Spaced { layout, between_m, each } = Spaced::of(&case.spacing());
-                amounts.add(
-                    Quantity::FieldArea,
-                    area.0,
-                    AmountReason::FieldOfCuttings { cuttings, layout, between_m, each },
-                );
-                let roots = limit.roots;
-                amounts.add(
-                    Quantity::CuttingsNeeded,
-                    cuttings,
-                    match case.sizing {
-                        Sizing::BedSeason => AmountReason::CuttingsOfSeason { roots },
-                        Sizing::FirstPlanting => AmountReason::CuttingsOfFirstCut { roots },
-                    },
-                );
-                limit.add_to(amounts);
-                if roots == 0 {
-                    remarks.push(Remark::NothingAtHand { limit: limit.what });
+            (None, Some(stock)) => (stock.roots, stock.why.clone()),
+            (None, None) => (whole_up(case.assumptions.zone_roots), AmountReason::RootsOfZone),
+        };
+        let limits = limits::below(wanted, case, &mut means)?;
+        let (roots, why) = limits.first().map_or((wanted, why), |limit| (limit.roots, limit.why.clone()));
+        let planted = Demand::of_roots(roots, rate, case);
+        match (demand, &stock) {
+            (Some(_), _) => {}
+            (None, Some(stock)) => {
+                planted.explain(roots, case, amounts);
+                if wanted == 0 {
+                    remarks.push(stock.nothing());
                 }
-                (limit.roots, Some(Demand { cuttings, places, area }))
             }
             (None, None) => {
-                let roots = whole_up(a.zone_roots);
-                let cuttings = rate.cuttings_of(roots, Part::Season).middle;
-                amounts.add(Quantity::CuttingsNeeded, cuttings, AmountReason::CuttingsOfZone { roots });
-                amounts.add(Quantity::RootsToStore, roots, AmountReason::RootsOfZone);
-                (roots, None)
+                let why = AmountReason::CuttingsOfZone { roots };
+                amounts.add(Quantity::CuttingsNeeded, planted.cuttings, why);
             }
-        };
+        }
+        amounts.add(Quantity::RootsToStore, roots, why);
+        let whole = demand.unwrap_or_else(|| Demand::of_roots(wanted, rate, case));
+        for limit in &limits {
+            let by = |part: Part| whole.planted_by(rate.cuttings_of(limit.roots, part).middle).floor();
+            let (first_m2, area_m2) = (by(Part::First), by(Part::Season));
+            let planted = Planted { first_m2, area_m2, field_m2: whole.area.0.round() };
+            remarks.extend(limit.remarks(wanted, &planted, case));
+        }
+        let season = rate.cuttings_of(roots, Part::Season);
         let mut sized = Sized {
             roots,
             plants: 0,
             first: rate.cuttings_of(roots, Part::First),
-            season: rate.cuttings_of(roots, Part::Season),
-            demand,
+            season,
+            demand: demand.or(stock.is_some().then_some(planted)),
+            planted: whole.part(season.middle),
         };
         sized.yielding(case, stored, amounts);
         sized.remark(case, stored, remarks);
-        sized
+        Ok(sized)
     }
 
     /// Tells the cuttings of the first cut and of the season, and the plants.
@@ -219,40 +227,6 @@ pub(super) struct Stored<'a> {
     pub(super) rate: &'a Rate,
 }
 
-/// What limits the roots, where the plan is counted forward.
-struct Limit {
-    roots: u32,
-    what: &'static str,
-    why: AmountReason,
-}
-
-impl Limit {
-    fn of(case: &Case) -> Option<Limit> {
-        let a = &case.assumptions;
-        let at_hand = case.at_hand?;
-        let roots = at_hand.roots.map(|roots| Limit { roots, what: "roots", why: AmountReason::RootsAtHand });
-        let plants = at_hand.plants.map(|plants| Limit {
-            roots: multiply::roots_from(plants, a),
-            what: "plants",
-            why: AmountReason::RootsOfPlants {
-                plants,
-                per_plant: a.roots_per_plant,
-                sick: of_100(a.sick_share),
-            },
-        });
-        let bed = at_hand.bed.map(|bed| Limit {
-            roots: whole_down(bed.0 / a.bed_area_per_root_m2),
-            what: "bed",
-            why: AmountReason::RootsOfBed { bed_m2: bed, per_root_m2: a.bed_area_per_root_m2 },
-        });
-        [roots, plants, bed].into_iter().flatten().min_by_key(|limit| limit.roots)
-    }
-
-    fn add_to(&self, amounts: &mut Amounts) {
-        amounts.add(Quantity::RootsToStore, self.roots, self.why.clone());
-    }
-}
-
 /// How cuttings stand, as reasons tell it.
 struct Spaced {
     layout: &'static str,
@@ -272,11 +246,6 @@ impl Spaced {
             }
         }
     }
-}
-
-/// A share as so many of 100.
-fn of_100(share: f64) -> f64 {
-    (share * 100.0).round()
 }
 
 /// Cuttings that plant the field, with rows and bundles.

@@ -16,6 +16,7 @@ mod hostile_packs;
 mod language;
 mod language_commands;
 mod layering;
+mod limits;
 mod numerals;
 mod numerals_cldr;
 mod outside;
