@@ -9,7 +9,9 @@ use super::remarks::{Refusal, Remark};
 use super::seedbed::{Period, Shortage};
 use super::span::DateSpan;
 use super::store::{self, Packings};
-use super::units::{Litres, SquareMetres, of_100, round_up, tenths_down, two_figures_up, whole_down, whole_up};
+use super::units::{
+    Litres, SquareMetres, of_100, round_up, tenths_down, two_figures_up, whole_down, whole_up,
+};
 
 /// More roots than any sand at hand covers; bounds the work.
 const MOST_ROOTS: u32 = 10_000_000;
@@ -195,11 +197,7 @@ fn at_hand(case: &Case) -> impl Iterator<Item = Limit> {
     });
     let plants = at_hand.and_then(|of| of.plants).map(|plants| Limit {
         roots: multiply::roots_from(plants, a),
-        why: AmountReason::RootsOfPlants {
-            plants,
-            per_plant: a.roots_per_plant,
-            sick: of_100(a.sick_share),
-        },
+        why: AmountReason::RootsOfPlants { plants, per_plant: a.roots_per_plant, sick: of_100(a.sick_share) },
         what: What::Plants(plants),
     });
     let bed = at_hand.and_then(|of| of.bed).map(|bed| Limit {

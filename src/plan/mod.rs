@@ -31,8 +31,8 @@ mod steps;
 pub mod store;
 mod timeline;
 mod units;
-mod work;
 mod worded;
+mod work;
 
 pub use amounts::{Amount, Amounts};
 pub use case::{AtHand, Case, Event, Hands, Kind};

@@ -36,7 +36,8 @@ pub(super) fn tell(cuttings: u32, field: SquareMetres, a: &Assumptions, amounts:
     for (quantity, days, times, why) in tasks {
         let Points { low, middle, high } = days;
         let days = Points { low: low * times, middle: middle * times, high: high * times };
-        sum = Points { low: sum.low + days.low, middle: sum.middle + days.middle, high: sum.high + days.high };
+        sum =
+            Points { low: sum.low + days.low, middle: sum.middle + days.middle, high: sum.high + days.high };
         add(quantity, days, why);
     }
     add(Quantity::WorkTotal, sum, AmountReason::WorkTotal);

@@ -160,8 +160,7 @@ fn sixty_litres_of_water_a_day() {
             field_m2: 450.0,
         },
     );
-    let by_well =
-        AmountReason::RootsOfWater { source: "the well".to_owned(), litres: 60.0, per: "day" };
+    let by_well = AmountReason::RootsOfWater { source: "the well".to_owned(), litres: 60.0, per: "day" };
     assert_eq!(why(&plan, Quantity::RootsToStore), &by_well);
     assert_eq!(amount(&plan, Quantity::RootsToStore), 19.0);
     assert_eq!(amount(&plan, Quantity::BedArea), 7.125);
@@ -223,7 +222,9 @@ fn water_that_is_too_much_to_carry() {
     let hands = Some(Hands { people: 12, hours_per_day: 1.0 });
     let shared = make(&Case { hands, kind: Kind::Group { members: 12 }, ..far.clone() }).unwrap();
     assert_eq!(amount(&shared, Quantity::RootsToStore), 303.0);
-    assert!(!shared.remarks.iter().any(|of| matches!(of, Remark::WaterHeavy { .. } | Remark::HandsShort { .. })));
+    assert!(
+        !shared.remarks.iter().any(|of| matches!(of, Remark::WaterHeavy { .. } | Remark::HandsShort { .. }))
+    );
     // Two with two hours each, as the case says: 24 trips with 360 L are 117 roots, 43.875 × 8.147 = 357.4 L. These give
     // 4,387 cuttings for 1,316 m² of 3,400, and 117 × 26.4 = 3,088.8 at the first cut for 926.5 m².
     let hands = Some(Hands { people: 2, hours_per_day: 2.0 });
@@ -284,12 +285,8 @@ fn sand_at_hand_covers_so_many_roots() {
 /// take 18.75 plants; 3 m² of bed take 8 roots, and 27 take 10.125 m²; the bucket takes 6.
 #[test]
 fn the_least_of_all_binds_and_each_is_named() {
-    let at_hand = Some(AtHand {
-        roots: Some(20),
-        plants: Some(15),
-        bed: Some(SquareMetres(3.0)),
-        ..nothing_at_hand()
-    });
+    let at_hand =
+        Some(AtHand { roots: Some(20), plants: Some(15), bed: Some(SquareMetres(3.0)), ..nothing_at_hand() });
     let plan = make(&Case { at_hand, containers: vec![bucket(Some(1))], ..farm(300.0) }).unwrap();
     assert_eq!(amount(&plan, Quantity::RootsToStore), 6.0);
     let named: Vec<(String, u32, f64)> = plan
@@ -299,7 +296,9 @@ fn the_least_of_all_binds_and_each_is_named() {
             Remark::ContainersTooSmall { fit, more, .. } => {
                 Some(("containers".to_owned(), *fit, f64::from(*more)))
             }
-            Remark::LimitedAtHand { limit, roots, lacking, .. } => Some(((*limit).to_owned(), *roots, *lacking)),
+            Remark::LimitedAtHand { limit, roots, lacking, .. } => {
+                Some(((*limit).to_owned(), *roots, *lacking))
+            }
             _ => None,
         })
         .collect();
@@ -310,9 +309,7 @@ fn the_least_of_all_binds_and_each_is_named() {
     let plan = make(&forward).unwrap();
     assert_eq!(amount(&plan, Quantity::FieldArea), 67.0, "225 × 0.3 = 67.5");
     // Of the bed's 8 roots, and their 90 m².
-    let two = |of: &Remark| {
-        matches!(of, Remark::ContainersTooSmall { left_over: 2, roots: 8, fit: 6, field_m2, .. } if *field_m2 == 90.0)
-    };
+    let two = |of: &Remark| matches!(of, Remark::ContainersTooSmall { left_over: 2, roots: 8, fit: 6, field_m2, .. } if *field_m2 == 90.0);
     assert!(plan.remarks.iter().any(two), "{:#?}", plan.remarks);
 }
 

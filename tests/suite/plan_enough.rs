@@ -320,8 +320,9 @@ fn a_poor_source_is_warned_of() {
         make(&Case { source: Some(source), ..farm(450.0) }).unwrap()
     };
     let most = amount(&with(1e6), Quantity::WaterPerDay);
-    let said =
-        |plan: &Plan| plan.remarks.iter().find(|remark| matches!(remark, Remark::WaterLimits { .. })).cloned();
+    let said = |plan: &Plan| {
+        plan.remarks.iter().find(|remark| matches!(remark, Remark::WaterLimits { .. })).cloned()
+    };
     assert_eq!(said(&with(most)), None);
     let poor = with(most / 2.0);
     let Some(Remark::WaterLimits { source, bed_m2, fit, .. }) = said(&poor) else { panic!("{poor:?}") };

@@ -15,8 +15,8 @@ use kabla::plan::season::{EndRule, MonthDay, ObservedRains, OnsetRule, Rains, Ri
 use kabla::plan::seedbed::{Air, Climate, Source};
 use kabla::plan::store::{Container, Shape};
 use kabla::plan::{
-    AtHand, Case, Celsius, Centimetres, Hands, Kind, Litres, Metres, MetresPerSecond, Millimetres, Plan, Refusal,
-    Remark, Severity, SquareMetres, StepKind, Worded, make, wordings,
+    AtHand, Case, Celsius, Centimetres, Hands, Kind, Litres, Metres, MetresPerSecond, Millimetres, Plan,
+    Refusal, Remark, Severity, SquareMetres, StepKind, Worded, make, wordings,
 };
 
 use crate::examples;

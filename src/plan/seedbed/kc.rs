@@ -40,10 +40,10 @@ pub fn wet_soil(et0: Millimetres, interval: f64, assumptions: &Assumptions) -> f
     (REACHED_BY_AIR - slow * fallen) / (interval * et0.0)
 }
 
-/// The coefficient of a bed in which vines are kept growing and cut, watered every `interval` days: that of the crop
-/// up to its middle stage, where the initial stage has at least that of the soil which the watering keeps wet.
-pub fn of_bed(day: f64, et0: Millimetres, interval: f64, assumptions: &Assumptions) -> f64 {
+/// The coefficient of a bed in which vines are kept growing and cut: that of the crop up to its
+/// middle stage, where the initial stage has at least that of the soil which the watering keeps wet.
+pub fn of_bed(day: f64, et0: Millimetres, assumptions: &Assumptions) -> f64 {
     let grown = assumptions.kc_initial_days + assumptions.kc_development_days;
-    let wet = wet_soil(et0, interval, assumptions);
+    let wet = wet_soil(et0, assumptions.water_every_days, assumptions);
     staged(day.min(grown), assumptions.kc_initial.max(wet), assumptions)
 }

@@ -187,11 +187,13 @@ impl Bed {
         let in_line = if width > 0.0 { needed / width } else { 0.0 };
         let strips = whole_up(in_line / a.bed_strip_length_m).max(1);
         let length = round_up(in_line / f64::from(strips), 0.5);
-        let (length, width) = if strips == 1 { (length.max(width), length.min(width)) } else { (length, width) };
+        let (length, width) =
+            if strips == 1 { (length.max(width), length.min(width)) } else { (length, width) };
         let most_rows = roots.div_ceil(strips).max(1);
         let rows_per_strip = whole_down(width * 100.0 / a.bed_root_spacing_cm).clamp(1, most_rows);
         let roots_per_row = roots.div_ceil(rows_per_strip.saturating_mul(strips));
-        let apart = |side: f64, count: u32| Centimetres((side * 100.0 / f64::from(count.max(1)) + 1e-9).floor());
+        let apart =
+            |side: f64, count: u32| Centimetres((side * 100.0 / f64::from(count.max(1)) + 1e-9).floor());
         Bed {
             roots,
             area: SquareMetres(needed),

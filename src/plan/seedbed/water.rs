@@ -74,14 +74,15 @@ pub fn schedule(
     let shoots = span.from + Days::new(assumptions.shoots_days.max(0.0).round() as u64);
     let mut from = span.from;
     while from <= span.to {
-        let (last, every_days) = match shoots.pred_opt() {
-            Some(before) if from < shoots => (before, soil.every_days(assumptions)),
-            _ => (span.to, assumptions.water_every_days),
-        };
+        let bare = from < shoots;
+        let last = shoots.pred_opt().filter(|_| bare).unwrap_or(span.to);
+        let every_days = if bare { soil.every_days(assumptions) } else { assumptions.water_every_days };
         let to = dekad_end(from).min(span.to).min(last);
         let middle = from + Days::new((to - from).num_days().max(0) as u64 / 2);
         let et0 = climate.et0_on(middle, place);
-        let kc = kc::of_bed((middle - span.from).num_days() as f64, et0, every_days, assumptions);
+        let day = (middle - span.from).num_days() as f64;
+        let kc =
+            if bare { kc::wet_soil(et0, every_days, assumptions) } else { kc::of_bed(day, et0, assumptions) };
         let rain = climate.rain_on(middle);
         let depth = Millimetres((kc * et0.0 - rain.0).max(0.0) / assumptions.watering_efficiency);
         let nothing = Litres(0.0);

@@ -29,8 +29,12 @@ const MOST_ROOTS: u32 = 400;
 pub(super) fn draw(bed: &BedShape, words: &Words<'_>) -> Result<(BedPlan, Vec<Caption>), WordingError> {
     const HIGH: f64 = 58.0;
     const TOP: f64 = 4.0;
-    let side = words.metres(bed.width)?;
-    let wide = (HALF - 18.0 - across(&side)).clamp(30.0, 80.0);
+    // Across a bed of one strip its width; elsewhere the width of a strip, and of a path.
+    let sides = if bed.strips > 1 { vec![bed.strip_width, bed.path] } else { vec![bed.width] };
+    let sides = sides.into_iter().map(|side| Ok((side, words.metres(side)?)));
+    let sides = sides.collect::<Result<Vec<(f64, String)>, WordingError>>()?;
+    let widest = sides.iter().map(|(_, text)| across(text)).fold(0.0, f64::max);
+    let wide = (HALF - 18.0 - widest).clamp(30.0, 80.0);
     let scale = (wide / bed.length.max(1.0)).min(HIGH / bed.width.max(1.0));
     let (length, strip) = (bed.length * scale, bed.strip_width * scale);
     let top_of = |index: u32| TOP + f64::from(index) * (bed.strip_width + bed.path) * scale;
@@ -56,24 +60,23 @@ pub(super) fn draw(bed: &BedShape, words: &Words<'_>) -> Result<(BedPlan, Vec<Ca
         }
     }
     let (right, foot) = (2.0 + length, TOP + bed.width * scale);
-    let marks = vec![
-        Line { x1: 2.0, y1: tenth(foot + 8.0), x2: tenth(right), y2: tenth(foot + 8.0) },
-        Line { x1: tenth(right + 8.0), y1: TOP, x2: tenth(right + 8.0), y2: tenth(foot) },
-    ];
-    let labels = vec![
-        Caption {
-            x: tenth(2.0 + length / 2.0),
-            y: tenth(foot + 10.0 + LINE),
-            anchor: "middle",
-            text: words.metres(bed.length)?,
-        },
-        Caption {
-            x: tenth(right + 14.0),
-            y: tenth((TOP + foot) / 2.0 + FONT_SIZE * 0.35),
-            anchor: "start",
-            text: side,
-        },
-    ];
+    let mut marks = vec![Line { x1: 2.0, y1: tenth(foot + 8.0), x2: tenth(right), y2: tenth(foot + 8.0) }];
+    let mut labels = vec![Caption {
+        x: tenth(2.0 + length / 2.0),
+        y: tenth(foot + 10.0 + LINE),
+        anchor: "middle",
+        text: words.metres(bed.length)?,
+    }];
+    let (mut from, mut free) = (TOP, 0.0);
+    for (side, text) in sides {
+        let to = from + side * scale;
+        let x = tenth(right + 8.0);
+        marks.push(Line { x1: x, y1: tenth(from), x2: x, y2: tenth(to) });
+        // A path is often narrower than the words beside it.
+        let y = ((from + to) / 2.0 + FONT_SIZE * 0.35).max(free);
+        labels.push(Caption { x: tenth(right + 14.0), y: tenth(y), anchor: "start", text });
+        (from, free) = (to, y + FONT_SIZE);
+    }
     let drawn = BedPlan {
         width: HALF,
         height: tenth(foot + 16.0 + LINE),
