@@ -32,7 +32,7 @@
 //! let no_files = |_: &str| Err(std::io::Error::from(std::io::ErrorKind::NotFound));
 //! let (case, _) = case::read("farm.toml", text, &no_files).expect("a case without mistakes");
 //! let plan = plan::make(&case).expect("a plan");
-//! assert_eq!(plan.amounts.get(plan::Quantity::RootsToStore), Some(95.0));
+//! assert_eq!(plan.now.amounts.get(plan::Quantity::RootsToStore), Some(95.0));
 //!
 //! let pack = Pack::load(&Embedded, "en").expect("the English pack");
 //! let statements = guidance::tell(&case, &plan);

@@ -36,15 +36,15 @@ fuzz_target!(|data: &[u8]| {
             return;
         }
     };
-    for amount in &plan.amounts.0 {
+    for amount in &plan.now.amounts.0 {
         // The sign tells -0 as well, which would be printed as such.
         assert!(amount.value.is_finite() && amount.value.is_sign_positive(), "{amount:?}");
         assert!(amount.range.is_none_or(|(least, most)| 0.0 <= least && least <= most), "{amount:?}");
         let why = ENGLISH.write_reason(&amount.why).expect("words for a reason");
         assert!(!why.contains("NaN") && !why.contains("inf"), "{amount:?}");
     }
-    assert!(plan.steps.iter().all(|step| step.when.from <= step.when.to), "{:?}", plan.steps);
-    assert!(plan.steps.is_sorted_by_key(|step| step.when.from), "{:?}", plan.steps);
+    assert!(plan.now.steps.iter().all(|step| step.when.from <= step.when.to), "{:?}", plan.now.steps);
+    assert!(plan.now.steps.is_sorted_by_key(|step| step.when.from), "{:?}", plan.now.steps);
     for remark in &plan.remarks {
         ENGLISH.write_remark(remark).expect("words for a remark");
         ENGLISH.say_remark(remark).expect("spoken words for a remark");

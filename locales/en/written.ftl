@@ -508,6 +508,8 @@ plan-column-what = WHAT TO DO, AND WHY THEN
 plan-weeks-after = { $weeks } after
 plan-past = (past)
 plan-now = (NOW)
+plan-done = (done)
+plan-beside-planned = { $much }, planned { $planned }
 plan-checks = once a month: { $dates }
 plan-late-certain = NOT DONE WHEN DUE, counted anew from { DAY($today) }
 plan-late-maybe = IF NOT DONE BY { DAY($today) } (say what is done: { $option })
@@ -583,6 +585,24 @@ plan-column-each-time = L AT A TIME
 plan-column-cuts = CUTS FROM THE BED
 plan-column-cuttings = CUTTINGS
 plan-column-field = FIELD M²
+plan-ways = Ways to plant the whole field when the rains come. None is sure; each counts by the middle.
+plan-ways-left = The store keeps too few roots. What can be done now, and the cuttings each way gives when the rains come:
+plan-way = { $way ->
+    [one-bed] one bed, cut when the rains come
+    [second-bed] a small early bed; its first cut grows on in a watered plot
+    [vine-plot] vines of the old field in a watered plot; nothing is stored
+    [as-planned] the roots stay in the sand, as planned
+    [bed-now] the sound roots go to the bed now
+    [bed-now-second-bed] to the bed now; the first cut grows on in a watered plot
+   *[buy] vines from somebody else
+}
+plan-column-way = WAY
+plan-column-begins = BEGINS
+plan-column-roots = ROOTS
+plan-column-at-rains = CUTTINGS
+plan-column-all-litres = L IN ALL
+plan-column-days = DAYS
+plan-column-trips = TRIPS
 plan-harvest = Harvest from { DAY($first) } to { DAY($last) }
 plan-yield = It may give { $low } to { $high } kg
 plan-vitamin = Vitamin A
@@ -655,6 +675,14 @@ why-check-again = { $days } { $days ->
     [one] day
    *[other] days
  } after the check that was overdue: sooner, it would only disturb the roots
+why-checked = looked through on that day: { $healthy } healthy { $healthy ->
+    [one] root
+   *[other] roots
+ } packed again
+why-check-soon = { $days } { $days ->
+    [one] day
+   *[other] days
+ } after the check of { DAY($checked) }, which found more roots lost than the worst on record
 why-prepare-bed = in the { $days } days before the roots go in
 why-last-check = on the day the first roots go to the bed
 why-plant-bed = counted back from { DAY($rains) }, when the rains may begin: vines take { $least_weeks } to { $most_weeks } weeks to grow long enough

@@ -66,7 +66,7 @@ pub fn demo(data: &dyn Data, out: &Path, progress: Progress<'_>) -> Result<Vec<M
 fn radio_segment(data: &dyn Data, out: &Path, output: &mut Output) -> Result<Vec<Made>, Error> {
     let read = ReadCase::from_data(data, SEGMENT_CASE)?;
     let plan = read.plan()?;
-    let Some(week) = plan.steps.iter().map(|step| step.when.from).min() else { return Ok(Vec::new()) };
+    let Some(week) = plan.now.steps.iter().map(|step| step.when.from).min() else { return Ok(Vec::new()) };
     let music = MusicFiles {
         opening: Some(Path::new("audio/signature/opening.flac")),
         closing: Some(Path::new("audio/signature/closing.flac")),

@@ -12,6 +12,7 @@ use crate::language::{Label, Pack, PlanLabel, WordingError};
 use crate::plan::multiply::Cuttings;
 use crate::plan::season::OnsetOutlook;
 use crate::plan::store::{Filled, Shape};
+use crate::plan::ways::{Source, Way};
 use crate::plan::{Amount, DateReason, DateSpan, Step, Value};
 
 /// A plan in words, in the order in which it is shown.
@@ -211,6 +212,7 @@ impl Words<'_> {
             self.containers()?,
             self.water()?,
             self.cuts()?,
+            self.ways()?,
             self.harvest()?,
             self.farms()?,
             self.by_field()?,
@@ -224,10 +226,10 @@ impl Words<'_> {
     /// The steps by date; the checks that come month by month share a row.
     fn calendar(&self, titles: &BTreeMap<StepKind, String>) -> Worded<Block> {
         let is_monthly = |step: &&Step| matches!(step.why, DateReason::MonthlyCheck { .. });
-        let checks: Vec<&Step> = self.plan.steps.iter().filter(is_monthly).collect();
+        let checks: Vec<&Step> = self.plan.now.steps.iter().filter(is_monthly).collect();
         let mut rows = Vec::new();
         let mut checks_told = false;
-        for step in &self.plan.steps {
+        for step in &self.plan.now.steps {
             let one_of_many = checks.len() > 1 && is_monthly(&step);
             if one_of_many && std::mem::replace(&mut checks_told, true) {
                 continue;
@@ -240,6 +242,7 @@ impl Words<'_> {
                 (step.when.to, self.pack.write_reason(&step.why)?)
             };
             let mark = match self.plan.today {
+                _ if step.done => self.label(PlanLabel::Done, &[])? + " ",
                 Some(today) if last < today => self.label(PlanLabel::Past, &[])? + " ",
                 Some(today) if step.when.from <= today => self.label(PlanLabel::Now, &[])? + " ",
                 _ => String::new(),
@@ -306,9 +309,14 @@ impl Words<'_> {
             if let Some((low, high)) = amount.told_range() {
                 much = format!("{much} ({}–{})", self.number(low), self.number(high));
             }
+            let planned = self.plan.planned().amounts.told(amount.quantity);
+            if let Some(planned) = planned.filter(|planned| *planned != amount.told()) {
+                let planned = ("planned", Value::Text(self.number(planned)));
+                much = self.label(PlanLabel::BesidePlanned, &[("much", Value::Text(much)), planned])?;
+            }
             Ok(vec![self.pack.plan_amount(amount.quantity)?, much, self.pack.write_reason(&amount.why)?])
         };
-        let rows = self.plan.amounts.0.iter().map(row).collect::<Worded<_>>()?;
+        let rows = self.plan.now.amounts.0.iter().map(row).collect::<Worded<_>>()?;
         let columns = self.columns([
             (PlanLabel::ColumnAmount, false),
             (PlanLabel::ColumnMuch, false),
@@ -318,7 +326,7 @@ impl Words<'_> {
     }
 
     fn containers(&self) -> Worded<Block> {
-        let lines = self.plan.containers.iter().map(|filled| self.container(filled));
+        let lines = self.plan.now.containers.iter().map(|filled| self.container(filled));
         Ok(Block {
             heading: self.label(PlanLabel::Containers, &[])?,
             lines: lines.collect::<Worded<_>>()?,
@@ -364,7 +372,7 @@ impl Words<'_> {
     }
 
     fn water(&self) -> Worded<Block> {
-        let rows = self.plan.water.iter().map(|period| {
+        let rows = self.plan.now.water.iter().map(|period| {
             vec![
                 days(period.when),
                 self.decimals(period.et0.0, 1),
@@ -388,7 +396,7 @@ impl Words<'_> {
     }
 
     fn cuts(&self) -> Worded<Block> {
-        let rows = self.plan.cuts.iter().map(|cut| {
+        let rows = self.plan.now.cuts.iter().map(|cut| {
             let Cuttings { low, middle, high } = cut.cuttings.told();
             let cuttings = format!("{} ({}–{})", self.number(middle), self.number(low), self.number(high));
             vec![days(cut.when), cuttings, self.number(cut.area)]
@@ -401,9 +409,53 @@ impl Words<'_> {
         Ok(Block { table: Table { columns, rows: rows.collect() }, ..Block::default() })
     }
 
+    /// Ways to have cuttings when the rains come, with what they take and give.
+    fn ways(&self) -> Worded<Block> {
+        let ways = &self.plan.ways;
+        let row = |way: &Way| {
+            let Cuttings { low, middle, high } = way.cuttings.told();
+            let cuttings = match (way.source, low == high) {
+                // As many as are short: to be sure, no fewer.
+                (Source::Buy, _) => self.number(way.cuttings.middle),
+                (_, true) => self.number(middle),
+                (_, false) => {
+                    format!("{} ({}–{})", self.number(middle), self.number(low), self.number(high))
+                }
+            };
+            let begins = [way.from, way.second].into_iter().flatten().map(|day| day.to_string());
+            Ok(vec![
+                begins.collect::<Vec<_>>().join(", "),
+                self.number(way.roots),
+                cuttings,
+                self.number(way.area),
+                self.decimals(way.water.0, 0),
+                self.number(way.days),
+                self.number(way.trips),
+                self.label(PlanLabel::Way, &[("way", Value::Name(way.source.name()))])?,
+            ])
+        };
+        let Some(first) = ways.first() else { return Ok(Block::default()) };
+        let heading = match first.source {
+            Source::AsPlanned => self.label(PlanLabel::WaysLeft, &[])?,
+            _ => self.label(PlanLabel::Ways, &[])?,
+        };
+        let rows = ways.iter().map(row).collect::<Worded<_>>()?;
+        let columns = self.columns([
+            (PlanLabel::ColumnBegins, false),
+            (PlanLabel::ColumnRoots, true),
+            (PlanLabel::ColumnAtRains, true),
+            (PlanLabel::ColumnBed, true),
+            (PlanLabel::ColumnAllLitres, true),
+            (PlanLabel::ColumnDays, true),
+            (PlanLabel::ColumnTrips, true),
+            (PlanLabel::ColumnWay, false),
+        ])?;
+        Ok(Block { heading, table: Table { columns, rows }, ..Block::default() })
+    }
+
     /// The harvest to come, and what it may give.
     fn harvest(&self) -> Worded<Block> {
-        let harvest = &self.plan.harvest;
+        let harvest = &self.plan.now.harvest;
         let days = [("first", Value::Date(harvest.first)), ("last", Value::Date(harvest.last))];
         let mut lines = vec![Line {
             label: self.label(PlanLabel::Harvest, &days)?,
@@ -432,7 +484,7 @@ impl Words<'_> {
     }
 
     fn farms(&self) -> Worded<Block> {
-        let rows = self.plan.farms.iter().map(|farm| {
+        let rows = self.plan.now.farms.iter().map(|farm| {
             let amounts = [farm.cuttings, farm.plants, farm.roots].map(|count| self.number(count));
             [vec![farm.name.clone(), self.number(farm.area)], amounts.to_vec()].concat()
         });
@@ -447,7 +499,7 @@ impl Words<'_> {
     }
 
     fn by_field(&self) -> Worded<Block> {
-        let rows = self.plan.by_field.iter().map(|row| {
+        let rows = self.plan.now.by_field.iter().map(|row| {
             vec![
                 self.number(row.area),
                 self.number(row.cuttings),

@@ -14,8 +14,8 @@ use crate::plan::season::PlantingDelay;
 use crate::plan::seedbed::{Bed, Period};
 use crate::plan::store::{Filled, Position, Shape};
 use crate::plan::{
-    Amount, Basis, DateSpan, Plan, Remark, Step, StepKind, UsedDefault, Value, Values, Worded, after, group,
-    multiply, progress,
+    Amount, Basis, DateSpan, Plan, Remark, State, Step, StepKind, UsedDefault, Value, Values, Worded, after,
+    group, multiply, progress, ways,
 };
 
 /// The layout's name and version.
@@ -48,21 +48,16 @@ struct PlanJson<'a> {
     rains_none_share: Option<f64>,
     rains_why: ReasonJson,
     plan_by: &'static str,
-    steps: Vec<StepJson>,
+    #[serde(flatten)]
+    now: StateJson<'a>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    planned: Option<StateJson<'a>>,
     #[serde(skip_serializing_if = "Vec::is_empty")]
     overdue: Vec<OverdueJson>,
-    amounts: Named<AmountJson>,
-    containers: Vec<FilledJson>,
-    bed: BedJson,
-    water: Vec<PeriodJson>,
-    cuts: Vec<CutJson>,
-    harvest: HarvestJson,
     #[serde(skip_serializing_if = "Option::is_none")]
     vitamin_a: Option<VitaminJson>,
     #[serde(skip_serializing_if = "Vec::is_empty")]
-    farms: Vec<ShareJson<'a>>,
-    #[serde(skip_serializing_if = "Vec::is_empty")]
-    by_field: Vec<FieldSizeJson>,
+    ways: Vec<WayJson>,
     #[serde(rename = "trade", skip_serializing_if = "Vec::is_empty")]
     planting_delays: &'a Vec<PlantingDelay>,
     #[serde(rename = "kept", skip_serializing_if = "Vec::is_empty")]
@@ -73,8 +68,6 @@ struct PlanJson<'a> {
 
 impl<'a> PlanJson<'a> {
     fn of(of_case: &[Finding], plan: &'a Plan, english: &Pack) -> Result<PlanJson<'a>, WordingError> {
-        let amounts = plan.amounts.0.iter();
-        let amounts = amounts.map(|amount| Ok((amount.quantity.name(), AmountJson::of(amount, english)?)));
         let noticed = plan.remarks.iter().map(|remark| FindingJson::noticed(remark, english));
         let noticed = noticed.collect::<Result<Vec<_>, _>>()?;
         let of_files = of_case.iter().map(FindingJson::of_file);
@@ -90,25 +83,54 @@ impl<'a> PlanJson<'a> {
             rains_none_share: plan.onset_outlook.map(|outlook| outlook.none_share),
             rains_why: ReasonJson::of(&plan.rains_why, english)?,
             plan_by: plan.plan_by.name(),
-            steps: plan.steps.iter().map(|step| StepJson::of(step, english)).collect::<Result<_, _>>()?,
+            now: StateJson::of(&plan.now, english)?,
+            planned: plan.planned.as_ref().map(|planned| StateJson::of(planned, english)).transpose()?,
             overdue: plan
                 .overdue
                 .iter()
                 .map(|late| OverdueJson::of(late, english))
                 .collect::<Result<_, _>>()?,
-            amounts: Named(amounts.collect::<Result<_, WordingError>>()?),
-            containers: plan.containers.iter().map(FilledJson::of).collect(),
-            bed: BedJson::of(&plan.bed),
-            water: plan.water.iter().map(PeriodJson::of).collect(),
-            cuts: plan.cuts.iter().map(CutJson::of).collect(),
-            harvest: HarvestJson::of(&plan.harvest, english)?,
             vitamin_a: plan.vitamin_a.as_ref().map(VitaminJson::of),
-            farms: plan.farms.iter().map(ShareJson::of).collect(),
-            by_field: plan.by_field.iter().map(FieldSizeJson::of).collect(),
+            ways: plan.ways.iter().map(WayJson::of).collect(),
             planting_delays: &plan.planting_delays,
             store_checks: plan.store_checks.iter().map(CheckJson::of).collect(),
             findings: of_files.chain(noticed).collect(),
             defaults: plan.defaults.iter().map(DefaultJson::of).collect(),
+        })
+    }
+}
+
+/// A season: as it stands, or as it was planned.
+#[derive(Serialize)]
+struct StateJson<'a> {
+    steps: Vec<StepJson>,
+    amounts: Named<AmountJson>,
+    containers: Vec<FilledJson>,
+    bed: BedJson,
+    water: Vec<PeriodJson>,
+    cuts: Vec<CutJson>,
+    harvest: HarvestJson,
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    farms: Vec<ShareJson<'a>>,
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    by_field: Vec<FieldSizeJson>,
+}
+
+impl<'a> StateJson<'a> {
+    fn of(state: &'a State, english: &Pack) -> Result<StateJson<'a>, WordingError> {
+        let steps = state.steps.iter().map(|step| StepJson::of(step, english));
+        let amounts = state.amounts.0.iter();
+        let amounts = amounts.map(|amount| Ok((amount.quantity.name(), AmountJson::of(amount, english)?)));
+        Ok(StateJson {
+            steps: steps.collect::<Result<_, _>>()?,
+            amounts: Named(amounts.collect::<Result<_, WordingError>>()?),
+            containers: state.containers.iter().map(FilledJson::of).collect(),
+            bed: BedJson::of(&state.bed),
+            water: state.water.iter().map(PeriodJson::of).collect(),
+            cuts: state.cuts.iter().map(CutJson::of).collect(),
+            harvest: HarvestJson::of(&state.harvest, english)?,
+            farms: state.farms.iter().map(ShareJson::of).collect(),
+            by_field: state.by_field.iter().map(FieldSizeJson::of).collect(),
         })
     }
 }
@@ -197,12 +219,19 @@ struct StepJson {
     topic: StepKind,
     #[serde(flatten)]
     when: SpanJson,
+    #[serde(skip_serializing_if = "std::ops::Not::not")]
+    done: bool,
     why: ReasonJson,
 }
 
 impl StepJson {
     fn of(step: &Step, english: &Pack) -> Result<StepJson, WordingError> {
-        Ok(StepJson { topic: step.kind, when: step.when.into(), why: ReasonJson::of(&step.why, english)? })
+        Ok(StepJson {
+            topic: step.kind,
+            when: step.when.into(),
+            done: step.done,
+            why: ReasonJson::of(&step.why, english)?,
+        })
     }
 }
 
@@ -418,6 +447,42 @@ impl CutJson {
     fn of(cut: &multiply::Cut) -> CutJson {
         let multiply::Cuttings { low, middle, high } = cut.cuttings;
         CutJson { when: cut.when.into(), cuttings: middle, low, high, area_m2: cut.area.0 }
+    }
+}
+
+#[derive(Serialize)]
+struct WayJson {
+    way: &'static str,
+    roots: u32,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    from: Option<NaiveDate>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    second: Option<NaiveDate>,
+    area_m2: f64,
+    cuttings: u32,
+    low: u32,
+    high: u32,
+    water_l: f64,
+    days: u32,
+    trips: u32,
+}
+
+impl WayJson {
+    fn of(way: &ways::Way) -> WayJson {
+        let multiply::Cuttings { low, middle, high } = way.cuttings;
+        WayJson {
+            way: way.source.name(),
+            roots: way.roots,
+            from: way.from,
+            second: way.second,
+            area_m2: way.area.0,
+            cuttings: middle,
+            low,
+            high,
+            water_l: way.water.0,
+            days: way.days,
+            trips: way.trips,
+        }
     }
 }
 

@@ -124,9 +124,14 @@ const LEAD: u64 = 14;
 impl Shapes {
     /// What is drawn of a plan.
     pub fn of(case: &Case, plan: &Plan) -> Shapes {
-        let bed = &plan.bed;
+        let bed = &plan.now.bed;
         Shapes {
-            stores: plan.containers.iter().map(|filled| StoreShape::of(filled, &plan.assumptions)).collect(),
+            stores: plan
+                .now
+                .containers
+                .iter()
+                .map(|filled| StoreShape::of(filled, &plan.assumptions))
+                .collect(),
             bed: BedShape {
                 length: bed.length().0 * 100.0,
                 width: bed.width().0 * 100.0,
@@ -144,7 +149,7 @@ impl Shapes {
                 }
             },
             season: SeasonBand::of(case, plan),
-            values: facts(case, plan),
+            values: facts(case, plan, &plan.now),
         }
     }
 }
@@ -257,18 +262,18 @@ impl Area {
 
 impl SeasonBand {
     fn of(case: &Case, plan: &Plan) -> SeasonBand {
-        let span = |kind| plan.steps_of(kind).next().map(|step| step.when);
+        let span = |kind| plan.now.steps_of(kind).next().map(|step| step.when);
         let start = |kind| span(kind).map(|span| span.from);
         let bed_from = start(StepKind::PlantBed);
-        let food = plan.harvest.first;
+        let food = plan.now.harvest.first;
         let until = |from: NaiveDate, to: Option<NaiveDate>| to.map(|to| DateSpan::new(from, to));
         SeasonBand {
             from: case.harvest.checked_sub_days(Days::new(LEAD)).unwrap_or(case.harvest),
-            to: plan.harvest.last.max(food),
+            to: plan.now.harvest.last.max(food),
             store: start(StepKind::FillContainer).and_then(|from| until(from, bed_from)),
-            checks: plan.steps_of(StepKind::MonthlyCheck).map(|step| step.when.from).collect(),
+            checks: plan.now.steps_of(StepKind::MonthlyCheck).map(|step| step.when.from).collect(),
             bed: bed_from.and_then(|from| until(from, Some(plan.rains))),
-            field: DateSpan::new(start(StepKind::PlantField).unwrap_or(plan.rains), plan.harvest.last),
+            field: DateSpan::new(start(StepKind::PlantField).unwrap_or(plan.rains), plan.now.harvest.last),
             harvest: case.harvest,
             rains: plan.usual_rains(),
             food,

@@ -10,6 +10,7 @@ pub(super) fn rows_of(table: Table, plan: &Plan) -> Vec<Values> {
     let area = |column: Column, area: SquareMetres| (column.value(), number(area.0, 1));
     match table {
         Table::Cuts => plan
+            .now
             .cuts
             .iter()
             .map(|cut| {
@@ -24,6 +25,7 @@ pub(super) fn rows_of(table: Table, plan: &Plan) -> Vec<Values> {
             })
             .collect(),
         Table::Shares => plan
+            .now
             .farms
             .iter()
             .map(|farm| {
@@ -37,6 +39,7 @@ pub(super) fn rows_of(table: Table, plan: &Plan) -> Vec<Values> {
             })
             .collect(),
         Table::FieldSizes => plan
+            .now
             .by_field
             .iter()
             .map(|row| {

@@ -23,10 +23,12 @@ use crate::plan::{Case, Event, Plan, Step};
 /// # Ok::<(), kabla::plan::Refusal>(())
 /// ```
 pub fn tell(case: &Case, plan: &Plan) -> Vec<Statement> {
-    let facts = facts(case, plan);
+    let now = facts(case, plan, &plan.now);
+    // What is done is told as it was planned.
+    let planned = plan.planned.as_ref().map(|planned| facts(case, plan, planned));
     let mut statements = vec![Statement {
         subject: Subject::Opening,
-        values: opening_values(case, plan, &facts),
+        values: opening_values(case, plan, &now),
         rows: Vec::new(),
         near: None,
         when: Vec::new(),
@@ -34,18 +36,25 @@ pub fn tell(case: &Case, plan: &Plan) -> Vec<Statement> {
         priority: Priority::Important,
     }];
     let mut kinds: Vec<StepKind> = Vec::new();
-    for step in &plan.steps {
+    for step in &plan.now.steps {
         if !kinds.contains(&step.kind) {
             kinds.push(step.kind);
         }
     }
-    statements.extend(kinds.into_iter().map(|kind| tell_step(kind, plan.steps_of(kind), &facts, case)));
+    statements.extend(kinds.into_iter().map(|kind| {
+        let (done, open): (Vec<&Step>, Vec<&Step>) = plan.now.steps_of(kind).partition(|step| step.done);
+        match (open.is_empty(), &planned) {
+            (true, Some(planned)) => tell_step(kind, &done, planned, case),
+            (true, None) => tell_step(kind, &done, &now, case),
+            (false, _) => tell_step(kind, &open, &now, case),
+        }
+    }));
     for table in Table::ALL {
         let rows = rows_of(table, plan);
         if !rows.is_empty() {
             statements.push(Statement {
                 subject: Subject::Table(table),
-                values: facts.clone(),
+                values: now.clone(),
                 rows,
                 near: None,
                 when: Vec::new(),
@@ -56,7 +65,7 @@ pub fn tell(case: &Case, plan: &Plan) -> Vec<Statement> {
     }
     statements.extend(Caution::ALL.into_iter().map(|caution| Statement {
         subject: Subject::Caution(caution),
-        values: facts.clone(),
+        values: now.clone(),
         rows: Vec::new(),
         near: None,
         when: Vec::new(),
@@ -65,7 +74,7 @@ pub fn tell(case: &Case, plan: &Plan) -> Vec<Statement> {
     }));
     statements.push(Statement {
         subject: Subject::Closing,
-        values: facts,
+        values: now,
         rows: Vec::new(),
         near: None,
         when: Vec::new(),
@@ -86,13 +95,8 @@ fn opening_values(case: &Case, plan: &Plan, facts: &Values) -> Values {
     facts.iter().cloned().chain(own).collect()
 }
 
-fn tell_step<'a>(
-    kind: StepKind,
-    steps: impl Iterator<Item = &'a Step>,
-    facts: &Values,
-    case: &Case,
-) -> Statement {
-    let when: Vec<DateSpan> = steps.map(|step| step.when).collect();
+fn tell_step(kind: StepKind, steps: &[&Step], facts: &Values, case: &Case) -> Statement {
+    let when: Vec<DateSpan> = steps.iter().map(|step| step.when).collect();
     let mut values = facts.clone();
     if let (Some(first), Some(last)) = (when.first(), when.last()) {
         values.extend([

@@ -3,12 +3,12 @@
 use crate::catalogue::catalogue;
 use crate::plan::field::Spacing;
 use crate::plan::multiply::Cuttings;
-use crate::plan::{Case, Kind, Plan, Quantity};
+use crate::plan::{Case, Kind, Plan, Quantity, State};
 
 use super::{Value, Values};
 
-/// Computes a value of a plan; a number's decimals are those of its declaration.
-type Compute = fn(&Case, &Plan) -> Value;
+/// Computes a value of a plan in one of its states; a number's decimals are those of its declaration.
+type Compute = fn(&Case, &Plan, &State) -> Value;
 
 /// What a value may be.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -62,15 +62,15 @@ catalogue! {
         meaning: "farm, group or zone: chooses words, is never written",
         example: "farm",
         kind: ValueKind::Choice(&["farm", "group", "zone"]),
-        scope: Scope::Plan(|_, plan| Value::Name(kind_name(plan))),
+        scope: Scope::Plan(|_, plan, _| Value::Name(kind_name(plan))),
     };
     /// Whether all layers take as many roots.
     LayerWidths = "layer_widths" {
         meaning: "even or uneven: chooses words",
         example: "uneven",
         kind: ValueKind::Choice(&["even", "uneven"]),
-        scope: Scope::Plan(|_, plan| {
-            let uneven = plan.amounts.get(Quantity::RootsInTopLayer).is_some();
+        scope: Scope::Plan(|_, _, state| {
+            let uneven = state.amounts.get(Quantity::RootsInTopLayer).is_some();
             Value::Name(if uneven { "uneven" } else { "even" })
         }),
     };
@@ -79,30 +79,30 @@ catalogue! {
         meaning: "by whose figures cuttings are counted, print or practice: chooses words",
         example: "print",
         kind: ValueKind::Choice(&["print", "practice"]),
-        scope: Scope::Plan(|_, plan| Value::Name(plan.plan_by.name())),
+        scope: Scope::Plan(|_, plan, _| Value::Name(plan.plan_by.name())),
     };
     /// The fewest cuttings to be expected at the first cut.
     FirstCuttingsLow = "first_cuttings_low" {
         meaning: "cuttings of the first cut where they are few",
         example: "280",
         kind: ValueKind::Number(0),
-        scope: Scope::Plan(|_, plan| exactly(f64::from(first_cut(plan).low))),
+        scope: Scope::Plan(|_, _, state| exactly(f64::from(first_cut(state).low))),
     };
     /// The most cuttings to be expected at the first cut.
     FirstCuttingsHigh = "first_cuttings_high" {
         meaning: "cuttings of the first cut where they are many",
         example: "1800",
         kind: ValueKind::Number(0),
-        scope: Scope::Plan(|_, plan| exactly(f64::from(first_cut(plan).high))),
+        scope: Scope::Plan(|_, _, state| exactly(f64::from(first_cut(state).high))),
     };
     /// What the first cut allows to plant.
     CuttingsToPlant = "cuttings_to_plant" {
         meaning: "cuttings to plant at the onset: what the first cut gives, at most what the field takes",
         example: "750",
         kind: ValueKind::Number(0),
-        scope: Scope::Plan(|_, plan| {
-            let field = plan.amounts.told(Quantity::CuttingsNeeded);
-            exactly(f64::from(first_cut(plan).middle).min(field.unwrap_or(f64::INFINITY)))
+        scope: Scope::Plan(|_, _, state| {
+            let field = state.amounts.told(Quantity::CuttingsNeeded);
+            exactly(f64::from(first_cut(state).middle).min(field.unwrap_or(f64::INFINITY)))
         }),
     };
     /// The last sensible day to dig.
@@ -110,119 +110,119 @@ catalogue! {
         meaning: "last sensible day to dig, a day",
         example: "7 May 2028",
         kind: ValueKind::Day,
-        scope: Scope::Plan(|_, plan| Value::Date(plan.harvest.last)),
+        scope: Scope::Plan(|_, _, state| Value::Date(state.harvest.last)),
     };
     /// Cuttings in a bundle.
     BundleSize = "bundle_size" {
         meaning: "cuttings in a bundle",
         example: "300",
         kind: ValueKind::Number(1),
-        scope: Scope::Plan(|_, plan| exactly(plan.assumptions.cuttings_per_bundle)),
+        scope: Scope::Plan(|_, plan, _| exactly(plan.assumptions.cuttings_per_bundle)),
     };
     /// Stem that is left.
     StemCm = "stem_cm" {
         meaning: "stem that is left, centimetres",
         example: "15",
         kind: ValueKind::Number(1),
-        scope: Scope::Plan(|_, plan| exactly(plan.assumptions.stem_left_cm)),
+        scope: Scope::Plan(|_, plan, _| exactly(plan.assumptions.stem_left_cm)),
     };
     /// From root to root in the store.
     GapCm = "gap_cm" {
         meaning: "from root to root, centimetres",
         example: "2",
         kind: ValueKind::Number(1),
-        scope: Scope::Plan(|_, plan| exactly(plan.assumptions.root_gap_cm)),
+        scope: Scope::Plan(|_, plan, _| exactly(plan.assumptions.root_gap_cm)),
     };
     /// Sand under the lowest layer.
     BaseCm = "base_cm" {
         meaning: "sand under the lowest layer, centimetres",
         example: "3",
         kind: ValueKind::Number(1),
-        scope: Scope::Plan(|_, plan| exactly(plan.assumptions.base_sand_cm)),
+        scope: Scope::Plan(|_, plan, _| exactly(plan.assumptions.base_sand_cm)),
     };
     /// Sand between layers.
     LayerCm = "layer_cm" {
         meaning: "sand between layers, centimetres",
         example: "2",
         kind: ValueKind::Number(1),
-        scope: Scope::Plan(|_, plan| exactly(plan.assumptions.layer_sand_cm)),
+        scope: Scope::Plan(|_, plan, _| exactly(plan.assumptions.layer_sand_cm)),
     };
     /// Sand above the highest layer.
     TopCm = "top_cm" {
         meaning: "sand above the highest layer, centimetres",
         example: "10",
         kind: ValueKind::Number(1),
-        scope: Scope::Plan(|_, plan| exactly(plan.assumptions.top_sand_cm)),
+        scope: Scope::Plan(|_, plan, _| exactly(plan.assumptions.top_sand_cm)),
     };
     /// The most to carry at once.
     LoadKg = "load_kg" {
         meaning: "the most to carry at once, kilograms",
         example: "15",
         kind: ValueKind::Number(1),
-        scope: Scope::Plan(|_, plan| exactly(plan.assumptions.load_limit_kg)),
+        scope: Scope::Plan(|_, plan, _| exactly(plan.assumptions.load_limit_kg)),
     };
     /// From row to row in the seedbed.
     SpacingCm = "spacing_cm" {
         meaning: "from row to row in the seedbed, centimetres",
         example: "60",
         kind: ValueKind::Number(1),
-        scope: Scope::Plan(|_, plan| exactly(plan.bed.between_rows.0)),
+        scope: Scope::Plan(|_, _, state| exactly(state.bed.between_rows.0)),
     };
     /// Length of a cutting.
     CuttingCm = "cutting_cm" {
         meaning: "length of a cutting, centimetres",
         example: "30",
         kind: ValueKind::Number(1),
-        scope: Scope::Plan(|_, plan| exactly(plan.assumptions.cutting_length_cm)),
+        scope: Scope::Plan(|_, plan, _| exactly(plan.assumptions.cutting_length_cm)),
     };
     /// Nodes of a cutting.
     Nodes = "nodes" {
         meaning: "nodes of a cutting",
         example: "3",
         kind: ValueKind::Number(1),
-        scope: Scope::Plan(|_, plan| exactly(plan.assumptions.cutting_nodes)),
+        scope: Scope::Plan(|_, plan, _| exactly(plan.assumptions.cutting_nodes)),
     };
     /// Stem that is left, in hands.
     StemHands = "stem_hands" {
         meaning: "stem that is left, in hands",
         example: "1",
         kind: ValueKind::Number(1),
-        scope: Scope::Plan(|_, plan| by_body(plan.assumptions.stem_left_cm, HAND_CM)),
+        scope: Scope::Plan(|_, plan, _| by_body(plan.assumptions.stem_left_cm, HAND_CM)),
     };
     /// Length of a cutting, in hands.
     CuttingHands = "cutting_hands" {
         meaning: "length of a cutting, in hands",
         example: "2",
         kind: ValueKind::Number(1),
-        scope: Scope::Plan(|_, plan| by_body(plan.assumptions.cutting_length_cm, HAND_CM)),
+        scope: Scope::Plan(|_, plan, _| by_body(plan.assumptions.cutting_length_cm, HAND_CM)),
     };
     /// Sand under the lowest layer, in thumb joints.
     BaseJoints = "base_joints" {
         meaning: "sand under the lowest layer, in thumb joints",
         example: "1",
         kind: ValueKind::Number(1),
-        scope: Scope::Plan(|_, plan| by_body(plan.assumptions.base_sand_cm, THUMB_JOINT_CM)),
+        scope: Scope::Plan(|_, plan, _| by_body(plan.assumptions.base_sand_cm, THUMB_JOINT_CM)),
     };
     /// Sand between layers, in thumb joints.
     LayerJoints = "layer_joints" {
         meaning: "sand between layers, in thumb joints",
         example: "1",
         kind: ValueKind::Number(1),
-        scope: Scope::Plan(|_, plan| by_body(plan.assumptions.layer_sand_cm, THUMB_JOINT_CM)),
+        scope: Scope::Plan(|_, plan, _| by_body(plan.assumptions.layer_sand_cm, THUMB_JOINT_CM)),
     };
     /// How cuttings stand; `own` where each farm has its own way.
     Layout = "layout" {
         meaning: "ridges, mounds or own: chooses words",
         example: "ridges",
         kind: ValueKind::Choice(&["ridges", "mounds", "own"]),
-        scope: Scope::Plan(|case, _| Value::Name(layout_name(case))),
+        scope: Scope::Plan(|case, _, _| Value::Name(layout_name(case))),
     };
     /// From ridge to ridge, or mound to mound.
     BetweenCm = "between_cm" {
         meaning: "from ridge to ridge or mound to mound, centimetres",
         example: "100",
         kind: ValueKind::Number(0),
-        scope: Scope::Plan(|case, _| {
+        scope: Scope::Plan(|case, _, _| {
             let (Spacing::Ridges { between, .. } | Spacing::Mounds { between, .. }) = case.spacing();
             exactly(between.0 * 100.0)
         }),
@@ -232,7 +232,7 @@ catalogue! {
         meaning: "from cutting to cutting along the ridge, centimetres",
         example: "30",
         kind: ValueKind::Number(0),
-        scope: Scope::Plan(|case, plan| match case.spacing() {
+        scope: Scope::Plan(|case, plan, _| match case.spacing() {
             Spacing::Ridges { along, .. } => exactly(along.0 * 100.0),
             Spacing::Mounds { .. } => exactly(plan.assumptions.plant_spacing_m * 100.0),
         }),
@@ -242,7 +242,7 @@ catalogue! {
         meaning: "cuttings on each mound",
         example: "3",
         kind: ValueKind::Number(0),
-        scope: Scope::Plan(|case, plan| match case.spacing() {
+        scope: Scope::Plan(|case, plan, _| match case.spacing() {
             Spacing::Ridges { .. } => exactly(plan.assumptions.cuttings_per_mound),
             Spacing::Mounds { cuttings, .. } => exactly(cuttings),
         }),
@@ -591,6 +591,20 @@ catalogue! {
         kind: ValueKind::Text,
         scope: Scope::Label,
     };
+    /// An amount as it stands.
+    Much = "much" {
+        meaning: "an amount as it stands now, with its range where it has one",
+        example: "60",
+        kind: ValueKind::Text,
+        scope: Scope::Label,
+    };
+    /// The same as it was planned.
+    Planned = "planned" {
+        meaning: "the same amount as it was planned",
+        example: "95",
+        kind: ValueKind::Text,
+        scope: Scope::Label,
+    };
     /// Containers of a kind.
     Count = "count" {
         meaning: "how many containers of a kind",
@@ -717,6 +731,13 @@ catalogue! {
         kind: ValueKind::Choice(&["sand", "loam", "clay", "unknown"]),
         scope: Scope::Label,
     };
+    /// A way to have cuttings when the rains come.
+    Way = "way" {
+        meaning: "one-bed, second-bed, vine-plot, as-planned, bed-now, bed-now-second-bed or buy: chooses words",
+        example: "second-bed",
+        kind: ValueKind::Choice(&["one-bed", "second-bed", "vine-plot", "as-planned", "bed-now", "bed-now-second-bed", "buy"]),
+        scope: Scope::Label,
+    };
     /// How early a variety is ripe.
     Maturity = "maturity" {
         meaning: "early, medium, late or unknown: chooses words",
@@ -818,24 +839,24 @@ impl ValueInfo {
     }
 }
 
-/// The values that every message of a plan may use.
-pub(super) fn facts(case: &Case, plan: &Plan) -> Values {
+/// The values that every message of a plan may use, in one of its states.
+pub(super) fn facts(case: &Case, plan: &Plan, state: &State) -> Values {
     let quantities = Quantity::ALL.into_iter().filter_map(|quantity| {
         let value = quantity.in_messages()?;
-        let known = plan.amounts.told(quantity);
-        let known = known.or_else(|| Some(plan.amounts.told(value.otherwise?).unwrap_or_default()))?;
+        let known = state.amounts.told(quantity);
+        let known = known.or_else(|| Some(state.amounts.told(value.otherwise?).unwrap_or_default()))?;
         Some((value.name, number(known, value.decimals)))
     });
     let others = Variable::ALL.into_iter().filter_map(|variable| match variable.scope() {
-        Scope::Plan(compute) => Some(variable.with(variable.kind().finish(compute(case, plan)))),
+        Scope::Plan(compute) => Some(variable.with(variable.kind().finish(compute(case, plan, state)))),
         _ => None,
     });
     quantities.chain(others).collect()
 }
 
 /// The first cut as it is told; nothing where the bed gives none.
-fn first_cut(plan: &Plan) -> Cuttings {
-    plan.cuts.first().map(|cut| cut.cuttings.told()).unwrap_or_default()
+fn first_cut(state: &State) -> Cuttings {
+    state.cuts.first().map(|cut| cut.cuttings.told()).unwrap_or_default()
 }
 
 /// A hand from the wrist to the fingertips, as a measure, and the upper joint of a thumb: common practice, no source.
@@ -862,7 +883,7 @@ pub(super) fn number(value: f64, decimals: u8) -> Value {
 fn kind_name(plan: &Plan) -> &'static str {
     match plan.kind {
         // Farms with fields of their own do not all bring the same: their table says what each does.
-        Kind::Group { .. } if !plan.farms.is_empty() => "farm",
+        Kind::Group { .. } if !plan.now.farms.is_empty() => "farm",
         Kind::Farm => "farm",
         Kind::Group { .. } => "group",
         Kind::Zone => "zone",

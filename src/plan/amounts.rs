@@ -49,14 +49,19 @@ impl Amount {
 pub struct Amounts(pub Vec<Amount>);
 
 impl Amounts {
-    /// The value of a quantity; `None` where the plan has none.
+    /// The amount of a quantity; `None` where the plan has none.
+    pub fn amount(&self, quantity: Quantity) -> Option<&Amount> {
+        self.0.iter().find(|amount| amount.quantity == quantity)
+    }
+
+    /// Its value.
     pub fn get(&self, quantity: Quantity) -> Option<f64> {
-        self.0.iter().find(|amount| amount.quantity == quantity).map(|amount| amount.value)
+        self.amount(quantity).map(|amount| amount.value)
     }
 
     /// The same as it is told.
     pub fn told(&self, quantity: Quantity) -> Option<f64> {
-        self.0.iter().find(|amount| amount.quantity == quantity).map(Amount::told)
+        self.amount(quantity).map(Amount::told)
     }
 
     pub(super) fn add(&mut self, quantity: Quantity, value: impl Into<f64>, why: AmountReason) {

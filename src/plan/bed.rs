@@ -1,21 +1,21 @@
 //! The bed and its water, as amounts.
 
-use std::borrow::Cow;
+use chrono::NaiveDate;
 
 use super::amounts::Amounts;
 use super::case::{Case, Hands};
 use super::defaults::Assumptions;
 use super::quantities::{AmountReason, Quantity};
 use super::remarks::Remark;
-use super::seedbed::{self, Bed, Climate, Period, Source};
+use super::seedbed::{self, Bed, Period, Source};
 use super::span::DateSpan;
 use super::units::{Celsius, SquareMetres, round_up, tenths_down, whole_down, whole_up};
 
-/// Tells the bed, and what water it needs in the days of `span`.
+/// Tells the bed, and what water it needs in `days`: from the day it is planted, in a span.
 pub(super) fn water(
     case: &Case,
     bed: &Bed,
-    span: DateSpan,
+    days: (NaiveDate, DateSpan),
     amounts: &mut Amounts,
     remarks: &mut Vec<Remark>,
 ) -> Vec<Period> {
@@ -26,18 +26,19 @@ pub(super) fn water(
             night_c: Celsius(case.assumptions.dry_season_tmin_c),
         });
     }
-    let periods = periods(case, bed.area, span);
-    tell_water(case, bed, &periods, amounts);
+    let periods = periods(case, bed.area, days);
+    let bare = days.1.from < seedbed::shoots_on(days.0, &case.assumptions);
+    tell_water(case, bed, (&periods, bare), amounts);
     let peak = peak(&periods);
     remarks.extend(case.source.as_ref().and_then(|source| dry_source(source, &periods, bed)));
     remarks.extend(heavy(case, bed, peak));
     periods
 }
 
-/// What a bed of `area` needs in the days of `span`, dekad by dekad.
-pub(super) fn periods(case: &Case, area: SquareMetres, span: DateSpan) -> Vec<Period> {
-    let soil = case.soil.unwrap_or_default();
-    seedbed::schedule(area, &case.place, &climate(case), span, soil, &case.assumptions)
+/// What a bed of roots needs, dekad by dekad.
+pub(super) fn periods(case: &Case, area: SquareMetres, days: (NaiveDate, DateSpan)) -> Vec<Period> {
+    let soil = Some(case.soil.unwrap_or_default());
+    seedbed::schedule(area, &case.place, &case.climate_or_usual(), days, soil, &case.assumptions)
 }
 
 /// Trips to the water for so many litres.
@@ -48,14 +49,6 @@ pub(super) fn trips(litres: f64, assumptions: &Assumptions) -> u32 {
 /// Hours of so many trips, of all who make them together.
 pub(super) fn hours(trips: u32, assumptions: &Assumptions) -> f64 {
     round_up(f64::from(trips) * assumptions.minutes_per_trip / 60.0, 0.1)
-}
-
-fn climate(case: &Case) -> Cow<'_, Climate> {
-    let a = &case.assumptions;
-    case.climate.as_ref().map_or_else(
-        || Cow::Owned(Climate::constant(Celsius(a.dry_season_tmax_c), Celsius(a.dry_season_tmin_c))),
-        Cow::Borrowed,
-    )
 }
 
 fn tell_strips(bed: &Bed, a: &Assumptions, amounts: &mut Amounts) {
@@ -80,7 +73,8 @@ fn tell_strips(bed: &Bed, a: &Assumptions, amounts: &mut Amounts) {
     amounts.add(Quantity::RootsPerBedRow, bed.roots_per_row, along);
 }
 
-fn tell_water(case: &Case, bed: &Bed, periods: &[Period], amounts: &mut Amounts) {
+/// Tells the water; that until shoots show where the bed is still `bare`.
+fn tell_water(case: &Case, bed: &Bed, (periods, bare): (&[Period], bool), amounts: &mut Amounts) {
     let a = &case.assumptions;
     let thirstiest = periods.iter().fold(None, |most: Option<&Period>, period| match most {
         Some(most) if most.daily.0 >= period.daily.0 => Some(most),
@@ -89,7 +83,7 @@ fn tell_water(case: &Case, bed: &Bed, periods: &[Period], amounts: &mut Amounts)
     let (Some(most), Some(first), Some(last)) = (thirstiest, periods.first(), periods.last()) else { return };
     // As exact as the weather is known.
     let rounded = |value: f64, scale: f64| (value * scale).round() / scale;
-    if first.every_days > 1.0 {
+    if bare {
         let soil = case.soil.map_or("unknown", |soil| soil.name());
         let days = a.shoots_days;
         let every = AmountReason::WateringUntilShoots { soil, days };
@@ -110,7 +104,7 @@ fn tell_water(case: &Case, bed: &Bed, periods: &[Period], amounts: &mut Amounts)
             bed_m2: bed.area,
             kc: rounded(most.kc, 100.0),
             et0_mm: rounded(most.et0.0, 10.0),
-            method: climate(case).method(),
+            method: case.climate_or_usual().method(),
             rain_mm: rounded(most.rain.0, 10.0),
             reaching: (a.watering_efficiency * 100.0).round(),
         },

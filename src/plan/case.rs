@@ -1,5 +1,7 @@
 //! What a plan is made from.
 
+use std::borrow::Cow;
+
 use chrono::NaiveDate;
 
 use super::after::Variety;
@@ -14,7 +16,7 @@ use super::season::{Rains, Risk};
 use super::seedbed::{Climate, Soil, Source};
 use super::steps::StepKind;
 use super::store::Container;
-use super::units::{Litres, Metres, SquareMetres, whole_down};
+use super::units::{Celsius, Litres, Metres, SquareMetres, whole_down};
 
 /// Whom a case is about.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -133,6 +135,13 @@ impl Case {
     /// The fields to plant: a farm's one, or those of a group's farms.
     pub fn fields(&self) -> impl Iterator<Item = &Field> {
         self.field.iter().chain(self.farms.iter().map(|farm| &farm.field))
+    }
+
+    /// The climate, or the usual temperatures of a dry season where the case gives none.
+    pub fn climate_or_usual(&self) -> Cow<'_, Climate> {
+        let a = &self.assumptions;
+        let usual = || Climate::constant(Celsius(a.dry_season_tmax_c), Celsius(a.dry_season_tmin_c));
+        self.climate.as_ref().map_or_else(|| Cow::Owned(usual()), Cow::Borrowed)
     }
 
     /// How cuttings stand, in the first field where there are more.

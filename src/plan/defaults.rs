@@ -105,6 +105,7 @@ assumptions! {
     early_check_days_last = 14.0, "days", 3..60, Memory, "most losses come early, from memory: look after 10 to 14 days";
     check_every_months = 1.0, "months", 1..3, Practice, "common practice, no source";
     least_days_between_checks = 14.0, "days", 0..60, Practice, "common practice, no source: a check so close to the next work only disturbs the roots";
+    check_soon_days = 14.0, "days", 3..60, Practice, "common practice, no source: a store that rots faster than any on record is checked again in two weeks";
     bed_weeks_before_rains_first = 8.0, "weeks", 2..26, Practice, "common practice, no source: 6 to 8 weeks";
     bed_weeks_before_rains_last = 6.0, "weeks", 1..26, Practice, "common practice, no source: 6 to 8 weeks";
     prepare_bed_days = 7.0, "days", 1..60, Practice, "common practice, no source";
@@ -139,6 +140,12 @@ assumptions! {
     cuts = 3.0, "cuts", 1..6, Found, "30 to 40 cuttings a root over three harvests of the bed";
     sprout_share = 0.9, "", 0.05..1, (0.7..0.98), Memory, "of roots that survive, 70 to 98 % sprout, from memory; strongly varietal: one variety left half of its roots unsprouted (found: CIP dataset doi:10.21223/P3/BYYGSK)";
     gap_share = 0.1, "", 0..0.5, (0.02..0.15), Memory, "of cuttings planted in wet soil, 85 to 98 % establish, from memory; 10 to 20 % fail is usual, and far more after a dry week";
+    vine_plot_weeks = 7.0, "weeks", 4..16, (6.0..8.0), Memory, "vines of a watered plot are cut after 6 to 8 weeks, from memory";
+    vine_plot_rate = 5.0, "cuttings", 1..20, (3.0..10.0), Memory, "a cutting planted in a watered plot gives 3 to 10 at a cut, from memory";
+    vine_plot_cuttings_per_m2 = 100.0, "cuttings", 10..400, (50.0..200.0), Memory, "a watered plot gives 50 to 200 cuttings a square metre at a cut, from memory";
+    vine_plot_spacing_cm = 15.0, "cm", 5..50, (15.0..30.0), Found, "15 × 15 cm gives more vines than 30 × 30 (Kakuhenzire and others, 2017)";
+    vine_plot_most_days = 90.0, "days", 30..240, Memory, "vines are kept through a gap of three months at most, from memory: longer, the water costs more than roots in sand";
+    large_field_m2 = 2000.0, "m²", 0..100000, Practice, "common practice, no source: from a fifth of a hectare on, other ways to cuttings are shown beside the plain one";
     cuttings_per_bundle = 300.0, "cuttings", 10..2000, Computed, "a bundle is local; 300 cuttings plant 90 m² at 33,333 a hectare";
     survival_share = 0.88, "", 0.01..1, (0.81..0.95), Found, "81 to 95 % in sand over a season, southern Ethiopia (participatory validation study, abstract); middle of the range";
     survival_low = 0.81, "", 0.01..1, Found, "81 to 95 % in sand over a season, southern Ethiopia (participatory validation study, abstract); low end of the range";

@@ -1,8 +1,6 @@
 //! Cuttings that a sprouted root gives, by its days in the bed.
 
 use super::defaults::Assumptions;
-use super::steps::StepKind;
-use super::timeline::Step;
 
 /// By whose figures a plan counts cuttings.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
@@ -185,13 +183,4 @@ impl Growth {
         }
         before.map_or(0.0, |(_, cuttings)| cuttings)
     }
-}
-
-/// Days from the first roots in the bed to the first cut of vines.
-pub(super) fn days_in_bed(steps: &[Step], assumptions: &Assumptions) -> f64 {
-    let first_day = |kind| steps.iter().filter(|step| step.kind == kind).map(|step| step.when.from).min();
-    let days = first_day(StepKind::PlantBed)
-        .zip(first_day(StepKind::CutForPlanting))
-        .map_or(0.0, |(bed, cut)| (cut - bed).num_days() as f64);
-    days.max(assumptions.first_cut_days_after_bed.round())
 }

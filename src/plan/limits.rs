@@ -1,5 +1,7 @@
 //! What the case says there is: how many roots each of it allows, and what it would take for all of them.
 
+use chrono::NaiveDate;
+
 use super::bed;
 use super::case::{Case, Hands};
 use super::fill;
@@ -18,22 +20,21 @@ const MOST_ROOTS: u32 = 10_000_000;
 
 /// What limits are found with.
 pub(super) struct Means<'a> {
-    /// The water that a bed needs, of whatever area; empty where nothing limits it.
-    water: Vec<Period>,
-    packings: &'a mut Packings,
+    /// The day the bed is planted, and the days on which it is watered.
+    pub(super) watered: (NaiveDate, DateSpan),
+    pub(super) packings: &'a mut Packings,
 }
 
-impl<'a> Means<'a> {
-    /// For a bed that is watered in the days of `span`.
-    pub(super) fn of(case: &Case, span: DateSpan, packings: &'a mut Packings) -> Means<'a> {
-        let limited = case.source.is_some() || case.hands.is_some();
-        let water = if limited { bed::periods(case, SquareMetres(1.0), span) } else { Vec::new() };
-        Means { water, packings }
-    }
+/// The water that a bed needs, of whatever size.
+struct Watering<'a> {
+    case: &'a Case,
+    per_square_metre: Vec<Period>,
+}
 
-    fn water_for(&self, roots: u32, case: &Case) -> Vec<Period> {
-        let area = SquareMetres(f64::from(roots) * case.assumptions.bed_area_per_root_m2);
-        self.water.iter().map(|period| period.on(area)).collect()
+impl Watering<'_> {
+    fn of_roots(&self, roots: u32) -> Vec<Period> {
+        let area = SquareMetres(f64::from(roots) * self.case.assumptions.bed_area_per_root_m2);
+        self.per_square_metre.iter().map(|period| period.on(area)).collect()
     }
 }
 
@@ -173,8 +174,12 @@ pub(super) fn below(wanted: u32, case: &Case, means: &mut Means<'_>) -> Result<V
     let mut limits: Vec<Limit> = at_hand(case).collect();
     limits.extend(containers(case, wanted, means)?);
     limits.extend(sand(case, wanted, wanted, means));
-    limits.extend(water(case, wanted, means));
-    limits.extend(hands(case, wanted, means));
+    if case.source.is_some() || case.hands.is_some() {
+        let per_square_metre = bed::periods(case, SquareMetres(1.0), means.watered);
+        let watering = Watering { case, per_square_metre };
+        limits.extend(water(wanted, &watering));
+        limits.extend(hands(wanted, &watering));
+    }
     limits.retain(|limit| limit.roots < wanted);
     limits.sort_by_key(|limit| limit.roots);
     // Layers that are not full take more sand than full ones, which something else may not allow.
@@ -239,10 +244,10 @@ fn sand(case: &Case, most: u32, wanted: u32, means: &mut Means<'_>) -> Option<Li
     Some(Limit { roots, why: AmountReason::RootsOfSand { sand_l: has }, what: What::Sand { has, needs } })
 }
 
-fn water(case: &Case, wanted: u32, means: &Means<'_>) -> Option<Limit> {
-    let source = case.source.as_ref()?;
-    let short = source.shortage(&means.water_for(wanted, case))?;
-    let roots = most(wanted, |roots| source.shortage(&means.water_for(roots, case)).is_none());
+fn water(wanted: u32, watering: &Watering<'_>) -> Option<Limit> {
+    let source = watering.case.source.as_ref()?;
+    let short = source.shortage(&watering.of_roots(wanted))?;
+    let roots = most(wanted, |roots| source.shortage(&watering.of_roots(roots)).is_none());
     let why = AmountReason::RootsOfWater {
         source: source.name.clone(),
         litres: short.gives.0.floor(),
@@ -251,11 +256,11 @@ fn water(case: &Case, wanted: u32, means: &Means<'_>) -> Option<Limit> {
     Some(Limit { roots, why, what: What::Water { source: source.name.clone(), short } })
 }
 
-fn hands(case: &Case, wanted: u32, means: &Means<'_>) -> Option<Limit> {
-    let hands = case.hands?;
-    let a = &case.assumptions;
+fn hands(wanted: u32, watering: &Watering<'_>) -> Option<Limit> {
+    let hands = watering.case.hands?;
+    let a = &watering.case.assumptions;
     let trips_for = |roots| {
-        let water = means.water_for(roots, case);
+        let water = watering.of_roots(roots);
         bed::trips(water.iter().map(|period| period.daily.0).fold(0.0, f64::max), a)
     };
     let trips = hands.trips(a);

@@ -2,24 +2,19 @@
 
 use chrono::NaiveDate;
 
-use super::amounts::Amounts;
 use super::case::{Case, Kind};
 use super::defaults::{Assumptions, Default};
-use super::growth::days_in_bed;
-use super::limits::Means;
-use super::multiply::{self, Cuttings, Part, Rate, Unknown, months_between};
-use super::overdue::Kept;
 use super::planned::{Plan, UsedDefault};
-use super::remarks::Refusal;
+use super::quantities::Quantity;
+use super::remarks::{Refusal, Remark};
 use super::season::{self, Rains, RainsReason};
-use super::seedbed::Bed;
-use super::size::{Demand, Sized, Stored};
 use super::span::DateSpan;
+use super::standing::work_done;
+use super::state::{State, first_day};
 use super::steps::StepKind;
 use super::store::Packings;
-use super::timeline::{SeasonInputs, Step, WorkDone, lay_out};
-use super::units::whole_down;
-use super::{after, bed, fill, group, replan, work};
+use super::timeline::SeasonInputs;
+use super::{after, overdue, progress, ways};
 
 /// Makes plans, and keeps what they share: a layer of one container is packed once for all of them.
 #[derive(Debug, std::default::Default)]
@@ -35,7 +30,7 @@ pub struct Planner {
 /// # let no_files = |_: &str| Err(std::io::Error::from(std::io::ErrorKind::NotFound));
 /// # let (case, _) = kabla::case::read("farm.toml", kabla::case::Starter::Farm.text(), &no_files).unwrap();
 /// let plan = plan::make(&case)?;
-/// assert_eq!(plan.amounts.get(Quantity::RootsToStore), Some(95.0));
+/// assert_eq!(plan.now.amounts.get(Quantity::RootsToStore), Some(95.0));
 /// # Ok::<(), plan::Refusal>(())
 /// ```
 ///
@@ -56,81 +51,46 @@ impl Planner {
         let Some(rains) = season::expect(&case.rains, case.risk, case.harvest, a) else {
             return Err(Refusal::NoOnset);
         };
-        let mut remarks = season::remarks(&case.rains, case.risk, case.harvest, a);
         let inputs = SeasonInputs {
             harvest: DateSpan::new(case.harvest, last_harvest(case)),
             rains,
-            began: case.rains_began,
+            began: None,
             maturity: case.variety.days(a),
             spread: case.kind == Kind::Zone,
             work_done: None,
+            checks: &[],
         };
-        let planned = lay_out(&inputs, a);
-        let work_done = case.today.zip(case.done).map(|(today, done)| WorkDone { today, done: Some(done) });
-        let now = match work_done {
-            Some(_) => lay_out(&SeasonInputs { work_done, ..inputs }, a),
-            None => planned.clone(),
-        };
-        let first_day = |steps: &[Step], kind| {
-            steps.iter().find(|step| step.kind == kind).map_or(case.harvest, |step| step.when.from)
-        };
-        // Survival is not known to the week: it is counted in whole months. Most losses come early,
-        // so a storage shorter than that of the evidence counts as long.
-        let filled = first_day(&planned.steps, StepKind::FillContainer);
-        let bedded = first_day(&planned.steps, StepKind::PlantBed);
+        let (planned, of_planned) = State::of(case, &inputs, None, &mut self.packings)?;
+        let filled = first_day(&planned.steps, StepKind::FillContainer).unwrap_or(case.harvest);
+        let bedded = first_day(&planned.steps, StepKind::PlantBed).unwrap_or(case.harvest);
         refuse_long_storage(case, (filled, bedded), rains.onset)?;
-        let months = months_between(filled, bedded).round();
-        let months = months.max(a.survival_months);
 
-        let days = days_in_bed(&planned.steps, a);
-        let rate = Rate::of(case.plan_by, months, days, a);
-        let stored = Stored { months, days, rate: &rate };
-
-        let mut amounts = Amounts(Vec::with_capacity(32));
-        let demand = Demand::of(case);
-        let watered = planned.steps.iter().find(|step| step.kind == StepKind::WaterBed);
-        let watered = watered.map_or(DateSpan::day(case.harvest), |step| step.when);
-        let means = Means::of(case, watered, &mut self.packings);
-        let sized = Sized::of(case, demand, stored, means, &mut amounts, &mut remarks)?;
-        let store = fill::fill(case, sized.roots, &mut self.packings, &mut amounts, &mut remarks)?;
-        let overdue = replan::late(case, &inputs, &planned.steps, sized.first.middle, &mut remarks);
-        let in_store = (first_day(&now.steps, StepKind::FillContainer), sized.roots);
-        let bed_day = first_day(&now.steps, StepKind::PlantBed);
-        let days_now = days_in_bed(&now.steps, a);
-        let rate_now = Rate::of(case.plan_by, months, days_now, a);
-        let in_bed = (bed_day, days_now, &rate_now);
-        let (store_checks, bedded) =
-            replan::after_checks(case, in_store, in_bed, sized.demand, &mut amounts, &mut remarks);
-        let bed = Bed::for_roots(bedded.as_ref().map_or(sized.roots, |bedded| bedded.roots), a);
-        let span = |kind| {
-            let step = now.steps.iter().find(|step| step.kind == kind);
-            step.map_or(DateSpan::day(case.harvest), |step| step.when)
+        let mut remarks = season::remarks(&case.rains, case.risk, case.harvest, a);
+        let stored = planned.amounts.get(Quantity::RootsToStore).unwrap_or_default() as u32;
+        let (checks, of_checks) = progress::judge(&case.store_checks, (filled, stored), a);
+        let work_done = work_done(case);
+        let (now, of_now, planned) = if work_done.is_some() || case.rains_began.is_some() {
+            let inputs = SeasonInputs { began: case.rains_began, work_done, checks: &checks, ..inputs };
+            let (now, remarks) = State::of(case, &inputs, Some(&planned), &mut self.packings)?;
+            (now, remarks, Some(planned))
+        } else {
+            (planned, of_planned, None)
         };
-        let water = bed::water(case, &bed, span(StepKind::WaterBed), &mut amounts, &mut remarks);
-        remarks.extend(now.remarks);
-        let cutting = span(StepKind::CutForPlanting);
-        let cuttings = bedded.map_or_else(
-            || {
-                let kept = Kept::of(&planned.steps, &now.steps, case.plan_by, a);
-                let (first, season) = (sized.first.middle, sized.season.middle);
-                let left = |planned: u32, part, share: f64| {
-                    let exact = f64::from(sized.roots) * rate.per_stored(part) * share;
-                    let middle = whole_down(f64::from(planned) * share);
-                    Cuttings { middle, ..rate_now.ranged(exact, part, Unknown::Survival) }
-                };
-                let later = left(season.saturating_sub(first), Part::Later, kept.roots);
-                (left(first, Part::First, kept.first()), later)
-            },
-            |bedded| (bedded.first, bedded.later),
-        );
-        let area = sized.demand.map(|_| sized.planted.area);
-        work::tell(sized.planted.cuttings, sized.planted.area, a, &mut amounts);
-        let peak = water.iter().map(|period| period.daily.0).fold(0.0, f64::max);
-        let by_field = match case.kind {
-            Kind::Zone if bed.area.0 > 0.0 => {
-                group::by_field(&case.field_sizes, case.spacing(), (case.sizing, &rate), peak / bed.area.0, a)
+        let first_cut = planned.as_ref().unwrap_or(&now).amounts.get(Quantity::CuttingsAtFirstCut);
+        let began = SeasonInputs { began: case.rains_began, ..inputs };
+        let overdue = overdue::late(case, &began, first_cut.unwrap_or_default() as u32, &mut remarks);
+        remarks.extend(of_checks);
+        remarks.extend(of_now);
+        let dry = |of: &Remark| matches!(of, Remark::WaterShort { .. } | Remark::WaterLimits { .. });
+        let dry = remarks.iter().any(dry);
+        let ways = match (case.store_checks.last(), case.rains_began) {
+            (_, Some(_)) => Vec::new(),
+            (Some(check), None) => {
+                let today = case.today.unwrap_or(check.date).max(check.date);
+                ways::to_rescue(case, &now, today, rains.onset)
             }
-            _ => Vec::new(),
+            (None, None) if planned.is_none() => ways::to_plant(case, &now, rains.onset, dry),
+            (None, None) => Vec::new(),
         };
         Ok(Plan {
             name: case.name.clone(),
@@ -145,22 +105,16 @@ impl Planner {
                 Some(_) => RainsReason::Begun { expected: rains.onset },
                 None => season::reason(&case.rains, rains, case.risk, a),
             },
+            now,
+            planned,
             overdue,
-            cuts: multiply::cuts(cutting, cuttings, case.spacing().density() * (1.0 + a.gap_share), a),
-            harvest: after::harvest(cutting, area, &case.variety, a),
             vitamin_a: after::vitamin_a(&case.variety, a),
-            farms: group::shares(&case.farms, (sized.roots, sized.plants), a),
-            by_field,
             planting_delays: match &case.rains {
                 Rains::Observed(observed) => observed.planting_delays.clone(),
                 Rains::Usual(_) | Rains::On(_) => Vec::new(),
             },
-            steps: now.steps,
-            amounts,
-            containers: store.filled,
-            bed,
-            water,
-            store_checks,
+            store_checks: checks,
+            ways,
             plan_by: case.plan_by,
             remarks,
             defaults: used(a),

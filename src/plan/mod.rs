@@ -22,15 +22,17 @@ mod planned;
 pub mod progress;
 mod quantities;
 mod remarks;
-mod replan;
 pub mod season;
 pub mod seedbed;
 mod size;
 mod span;
+mod standing;
+mod state;
 mod steps;
 pub mod store;
 mod timeline;
 mod units;
+pub mod ways;
 mod worded;
 mod work;
 
@@ -44,6 +46,7 @@ pub use planned::{Plan, UsedDefault};
 pub use quantities::{AmountReason, AmountRow, Choice, MessageValue, Quantity};
 pub use remarks::{Refusal, Remark, Severity, Years};
 pub use span::DateSpan;
+pub use state::State;
 pub use steps::{Priority, StepKind};
 pub use timeline::{DateReason, SeasonInputs, Step, Timeline, WorkDone, lay_out};
 pub use units::{

@@ -126,6 +126,30 @@ impl Rate {
         }
     }
 
+    /// Cuttings of a sprouted root.
+    pub(super) fn grown_points(&self, part: Part) -> Points {
+        Points {
+            low: self.grown(part, -TO_TENTH),
+            middle: self.grown(part, 0.0),
+            high: self.grown(part, TO_TENTH),
+        }
+    }
+
+    /// The share of surviving roots that sprouts.
+    pub(super) fn sprouting_points(&self) -> Points {
+        self.sprouting
+    }
+
+    /// The share of roots that survives.
+    pub(super) fn survival_points(&self) -> Points {
+        self.survival
+    }
+
+    /// Cuttings of a sprouted root at one of the later cuts, by the middle.
+    pub(super) fn per_later_cut(&self, assumptions: &Assumptions) -> f64 {
+        self.per_sprouted(Part::Later) / (assumptions.cuts.floor() - 1.0).max(1.0)
+    }
+
     /// The share of roots that survives, by the middle.
     pub fn survival(&self) -> f64 {
         self.survival.middle
@@ -165,25 +189,12 @@ impl Rate {
         self.ranged(f64::from(roots) * self.per_stored(part), part, Unknown::Survival)
     }
 
-    /// Cuttings with their 10 and 90 % points: of how far each of their factors lies there from its middle,
-    /// the logarithms add up as squares do. That is exact where these are normal, and near enough here.
+    /// Cuttings with their 10 and 90 % points.
     pub fn ranged(&self, cuttings: f64, part: Part, unknown: Unknown) -> Cuttings {
-        let grown = Points {
-            low: self.grown(part, -TO_TENTH),
-            middle: self.grown(part, 0.0),
-            high: self.grown(part, TO_TENTH),
-        };
-        let factors: &[Points] = match unknown {
-            Unknown::Survival => &[grown, self.sprouting, self.survival],
-            Unknown::Nothing => &[grown],
-        };
-        let together = |far: fn(&Points) -> f64| {
-            factors.iter().map(|factor| far(factor).ln().powi(2)).sum::<f64>().sqrt()
-        };
-        Cuttings {
-            low: whole_down(cuttings * (-together(|of| of.middle / of.low)).exp()),
-            middle: whole_down(cuttings),
-            high: whole_down(cuttings * together(|of| of.high / of.middle).exp()),
+        let grown = self.grown_points(part);
+        match unknown {
+            Unknown::Survival => spread_over(cuttings, &[grown, self.sprouting, self.survival]),
+            Unknown::Nothing => spread_over(cuttings, &[grown]),
         }
     }
 
@@ -254,6 +265,18 @@ impl Rate {
             }
         }
         shares
+    }
+}
+
+/// Cuttings with their 10 and 90 % points: of how far each of their factors lies there from its middle, the
+/// logarithms add up as squares do. That is exact where these are normal, and near enough here.
+pub(super) fn spread_over(cuttings: f64, factors: &[Points]) -> Cuttings {
+    let together =
+        |far: fn(&Points) -> f64| factors.iter().map(|factor| far(factor).ln().powi(2)).sum::<f64>().sqrt();
+    Cuttings {
+        low: whole_down(cuttings * (-together(|of| of.middle / of.low)).exp()),
+        middle: whole_down(cuttings),
+        high: whole_down(cuttings * together(|of| of.high / of.middle).exp()),
     }
 }
 

@@ -2,10 +2,14 @@
 
 use chrono::NaiveDate;
 
+use super::case::Case;
 use super::defaults::Assumptions;
-use super::growth::{Growth, PlanBy, days_in_bed};
+use super::growth::{Growth, PlanBy};
 use super::multiply::{months_between, surviving};
+use super::remarks::Remark;
 use super::span::DateSpan;
+use super::standing::shown_by;
+use super::state::{days_in_bed, first_day};
 use super::steps::StepKind;
 use super::timeline::{SeasonInputs, Step, WorkDone, before, lay_out};
 use super::units::{two_figures_up, whole_down};
@@ -75,17 +79,17 @@ pub fn wordings() -> impl Iterator<Item = Wording> {
 
 /// What late work leaves of that which was planned, as parts of 1.
 #[derive(Debug, Clone, Copy)]
-pub(super) struct Kept {
+struct Kept {
     /// Of the roots: they are longer in the sand.
-    pub(super) roots: f64,
+    roots: f64,
     /// Of what a root gives at the first cut: it is shorter in the bed. More is not counted on, since the
     /// cuts after it come later as well.
-    pub(super) growth: f64,
+    growth: f64,
 }
 
 impl Kept {
     /// Of `planned`, where the season goes as `late`.
-    pub(super) fn of(planned: &[Step], late: &[Step], by: PlanBy, assumptions: &Assumptions) -> Kept {
+    fn of(planned: &[Step], late: &[Step], by: PlanBy, assumptions: &Assumptions) -> Kept {
         let stored = |steps: &[Step]| {
             let day = |kind| first_day(steps, kind);
             let days = day(StepKind::FillContainer).zip(day(StepKind::PlantBed));
@@ -100,33 +104,55 @@ impl Kept {
     }
 
     /// Of the cuttings of the first cut.
-    pub(super) fn first(&self) -> f64 {
+    fn first(&self) -> f64 {
         self.roots * self.growth
     }
 }
 
-fn first_day(steps: &[Step], kind: StepKind) -> Option<NaiveDate> {
-    steps.iter().filter(|step| step.kind == kind).map(|step| step.when.from).min()
+/// The steps whose days have passed, and a remark where they are known not to be done. What the checks of the store
+/// show done, is done. `first_cut` is what the plan expects of the first cut.
+pub(super) fn late(
+    case: &Case,
+    inputs: &SeasonInputs<'_>,
+    first_cut: u32,
+    remarks: &mut Vec<Remark>,
+) -> Vec<Overdue> {
+    let Some(today) = case.today else { return Vec::new() };
+    let certain = case.done.is_some();
+    let done = case.done.max(case.store_checks.last().map(shown_by));
+    let asked = Asked { today, done, certain, first_cut, by: case.plan_by };
+    let planned = lay_out(inputs, &case.assumptions).steps;
+    let overdue = find(inputs, &planned, asked, &case.assumptions);
+    if let Some(worst) = overdue.iter().filter(|step| step.certain).max_by_key(|step| step.days_later) {
+        remarks.push(Remark::LateWork {
+            steps: u32::try_from(overdue.len()).unwrap_or(u32::MAX),
+            today,
+            field_from: worst.field_from,
+            days_later: worst.days_later,
+            fewer: two_figures_up(worst.cuttings_fewer),
+        });
+    }
+    overdue
 }
 
 /// What is asked of late work.
 #[derive(Debug, Clone, Copy)]
-pub(super) struct Asked {
+struct Asked {
     /// The day it is.
-    pub(super) today: NaiveDate,
+    today: NaiveDate,
     /// The last step that is known to be done.
-    pub(super) done: Option<StepKind>,
+    done: Option<StepKind>,
     /// Whether what comes after it is known not to be.
-    pub(super) certain: bool,
+    certain: bool,
     /// Cuttings that the plan expects of the first cut.
-    pub(super) first_cut: u32,
+    first_cut: u32,
     /// By whose figures.
-    pub(super) by: PlanBy,
+    by: PlanBy,
 }
 
 /// The steps overdue on a day.
-pub(super) fn find(
-    inputs: &SeasonInputs,
+fn find(
+    inputs: &SeasonInputs<'_>,
     planned: &[Step],
     asked: Asked,
     assumptions: &Assumptions,

@@ -2,22 +2,17 @@
 
 use chrono::NaiveDate;
 
-use super::after::{Harvest, VitaminA};
-use super::amounts::Amounts;
+use super::after::VitaminA;
 use super::case::Kind;
 use super::defaults::{Assumptions, Basis};
-use super::group::{FieldSize, Share};
 use super::growth::PlanBy;
-use super::multiply::Cut;
 use super::overdue::Overdue;
 use super::progress::Judged;
 use super::remarks::Remark;
 use super::season::{OnsetOutlook, PlantingDelay, RainsReason};
-use super::seedbed::{Bed, Period};
 use super::span::DateSpan;
-use super::steps::StepKind;
-use super::store::Filled;
-use super::timeline::Step;
+use super::state::State;
+use super::ways::Way;
 
 /// A value a plan rests on.
 #[derive(Debug, Clone, PartialEq)]
@@ -53,32 +48,21 @@ pub struct Plan {
     pub onset_outlook: Option<OnsetOutlook>,
     /// Why then.
     pub rains_why: RainsReason,
-    /// The steps in order.
-    pub steps: Vec<Step>,
+    /// The season as it stands: counted from what is done, from the roots that are left and the rains that came.
+    pub now: State,
+    /// The season as it was planned, where it stands otherwise.
+    pub planned: Option<State>,
     /// Steps whose days have passed.
     pub overdue: Vec<Overdue>,
-    /// The amounts.
-    pub amounts: Amounts,
-    /// The filled containers, layer by layer.
-    pub containers: Vec<Filled>,
-    /// The bed.
-    pub bed: Bed,
-    /// The bed's water, dekad by dekad.
-    pub water: Vec<Period>,
-    /// The cuts of vines from the bed.
-    pub cuts: Vec<Cut>,
-    /// The harvest to come.
-    pub harvest: Harvest,
     /// What a serving holds, where the variety's carotene is known. Never a promise.
     pub vitamin_a: Option<VitaminA>,
-    /// The shares of a group's farms.
-    pub farms: Vec<Share>,
-    /// A zone's table by field size.
-    pub by_field: Vec<FieldSize>,
     /// What waiting with the planting costs and saves, where a rainfall record is known.
     pub planting_delays: Vec<PlantingDelay>,
     /// The checks of the store beside what was to be expected.
     pub store_checks: Vec<Judged>,
+    /// Ways to have cuttings when the rains come, beside each other: for a large field, little water, or a store
+    /// that keeps too few roots.
+    pub ways: Vec<Way>,
     /// By whose figures cuttings are counted.
     pub plan_by: PlanBy,
     /// What must be noticed.
@@ -104,8 +88,8 @@ impl Plan {
             .map_or(DateSpan::day(self.rains), |outlook| DateSpan::new(outlook.days.early, outlook.days.late))
     }
 
-    /// The steps of one kind, in order of date.
-    pub fn steps_of(&self, kind: StepKind) -> impl Iterator<Item = &Step> {
-        self.steps.iter().filter(move |step| step.kind == kind)
+    /// The season as it was planned.
+    pub fn planned(&self) -> &State {
+        self.planned.as_ref().unwrap_or(&self.now)
     }
 }

@@ -34,18 +34,14 @@ pub struct Judged {
 }
 
 /// Where the store stands.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Progress {
-    /// All checks, each judged by the one before.
-    pub checks: Vec<Judged>,
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Progress {
     /// Healthy roots at the last check.
-    pub left: u32,
+    pub(super) left: u32,
     /// Roots to be expected in the bed.
-    pub at_bed: u32,
-    /// Roots of those that give cuttings.
-    pub sprouting: u32,
-    /// What must be noticed of the checks.
-    pub remarks: Vec<Remark>,
+    pub(super) at_bed: u32,
+    /// Those of them with sprouts, where they were counted.
+    pub(super) sprouted: Option<u32>,
 }
 
 /// The share that survives from one day to another when `share` survives a season.
@@ -58,25 +54,22 @@ fn left_since_filling(share: f64, filled: NaiveDate, to: NaiveDate, assumptions:
     surviving(share, months_between(filled, to).max(assumptions.early_loss_months), assumptions)
 }
 
-/// Judges the checks of a store that was filled with `stored` roots on
-/// `filled`, and looks ahead to the bed. `None` where nothing was checked yet.
-///
-/// From the last check on the roots are taken to be lost at the usual rate, or
-/// at the rate so far where that is worse. `sprouting` is the share of those in the bed that sprouts.
-pub fn assess(
+/// Roots that were stored: who counted what was thrown away at the first check knows better than the plan.
+fn really_stored(checks: &[Check], planned: u32) -> u32 {
+    let thrown_away = checks.first().and_then(|first| Some(first.healthy + first.thrown_away?));
+    thrown_away.unwrap_or(planned)
+}
+
+/// Judges each check of a store that was to be filled with `planned` roots on `filled` by the one before, and
+/// what must be noticed of them.
+pub(super) fn judge(
     checks: &[Check],
-    (filled, stored): (NaiveDate, u32),
-    bed: NaiveDate,
-    sprouting: f64,
+    (filled, planned): (NaiveDate, u32),
     assumptions: &Assumptions,
-) -> Option<Progress> {
-    let last = checks.last()?;
-    let first = checks.first()?;
-    // Who counted what was thrown away at the first check knows better than the plan what was stored.
-    let stored = first.thrown_away.map_or(stored, |thrown| first.healthy + thrown);
+) -> (Vec<Judged>, Vec<Remark>) {
     let mut remarks = Vec::new();
     let mut judged = Vec::new();
-    let (mut before, mut roots) = (None, stored);
+    let (mut before, mut roots) = (None, really_stored(checks, planned));
     for check in checks {
         let after = |share: f64| {
             let left = match before {
@@ -94,6 +87,21 @@ pub fn assess(
         judged.push(Judged { date: check.date, healthy: check.healthy, expected, fast_loss });
         (before, roots) = (Some(check.date), check.healthy);
     }
+    (judged, remarks)
+}
+
+/// Looks ahead from the last check of such a store to the bed. `None` where nothing was checked yet.
+///
+/// From that check on the roots are taken to be lost at the usual rate, or at the rate so far where that is
+/// worse.
+pub(super) fn ahead(
+    checks: &[Check],
+    (filled, planned): (NaiveDate, u32),
+    bed: NaiveDate,
+    assumptions: &Assumptions,
+) -> Option<Progress> {
+    let last = checks.last()?;
+    let stored = really_stored(checks, planned);
     let so_far = if stored > 0 { f64::from(last.healthy) / f64::from(stored) } else { 0.0 };
     let usual_so_far = left_since_filling(assumptions.survival_share, filled, last.date, assumptions);
     let usual_ahead = left(assumptions.survival_share, last.date, bed, assumptions);
@@ -104,6 +112,5 @@ pub fn assess(
     let as_usual = last.healthy >= whole_down(f64::from(stored) * usual_so_far);
     let ahead = if as_usual { usual_ahead } else { so_far.powf(days_ahead / days_so_far) };
     let at_bed = last.sprouted.unwrap_or_else(|| whole_down(f64::from(last.healthy) * ahead));
-    let sprouting = last.sprouted.unwrap_or_else(|| whole_down(f64::from(at_bed) * sprouting));
-    Some(Progress { checks: judged, left: last.healthy, at_bed, sprouting, remarks })
+    Some(Progress { left: last.healthy, at_bed, sprouted: last.sprouted })
 }

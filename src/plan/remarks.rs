@@ -309,8 +309,8 @@ remarks! {
         /// Cuttings that are left over.
         spare: u32,
     }
-    /// The roots that are left are not enough.
-    CuttingsShort = "remark-cuttings-short", Warning, Some("kept"), [CuttingsExpected, CuttingsShort], spoken {
+    /// The roots that there are now are not enough.
+    CuttingsShort = "remark-cuttings-short", Warning, Some("field.sizing"), [CuttingsNeeded, CuttingsAtFirstCut], spoken {
         /// Cuttings that are short at the first cut.
         short: u32,
         /// Cuttings that the field takes.

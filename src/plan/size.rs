@@ -1,14 +1,20 @@
 //! How many roots and plants: from the field back, and from what is at hand forward.
 
+use chrono::NaiveDate;
+
 use super::amounts::Amounts;
 use super::case::{Case, Kind};
+use super::defaults::Assumptions;
 use super::field::{Field, Spacing};
 use super::growth::{PlanBy, points};
 use super::limits::{self, Means, Planted};
-use super::multiply::{self, Cuttings, Part, Rate, Sizing};
+use super::multiply::{self, Cuttings, Part, Rate, Sizing, Unknown};
+use super::progress::Progress;
 use super::quantities::{AmountReason, Quantity};
 use super::remarks::{Refusal, Remark};
-use super::units::{Metres, SquareMetres, of_100, tenths, two_figures_down, whole_up};
+use super::units::{
+    Metres, SquareMetres, of_100, tenths, two_figures_down, two_figures_up, whole_down, whole_up,
+};
 
 /// What is to be planted.
 #[derive(Debug, Clone, Copy)]
@@ -33,31 +39,11 @@ impl Demand {
         any.then_some(demand)
     }
 
-    /// What the cuttings of so many roots plant, where they alone tell how large the field is.
-    fn of_roots(roots: u32, rate: &Rate, case: &Case) -> Demand {
-        let cuttings = rate.cuttings_of(roots, case.sizing).middle;
+    /// What so many cuttings plant, where they alone tell how large the field is.
+    fn of_cuttings(cuttings: u32, case: &Case) -> Demand {
         let places = f64::from(cuttings) / (1.0 + case.assumptions.gap_share);
         let area = SquareMetres((places / case.spacing().density() + 1e-9).floor());
         Demand { cuttings, places, area }
-    }
-
-    /// Tells the field and its cuttings, which so many roots give.
-    fn explain(&self, roots: u32, case: &Case, amounts: &mut Amounts) {
-        let cuttings = self.cuttings;
-        let Spaced { layout, between_m, each } = Spaced::of(&case.spacing());
-        let field = AmountReason::FieldOfCuttings { cuttings, layout, between_m, each };
-        amounts.add(Quantity::FieldArea, self.area.0, field);
-        let why = match case.sizing {
-            Sizing::BedSeason => AmountReason::CuttingsOfSeason { roots },
-            Sizing::FirstPlanting => AmountReason::CuttingsOfFirstCut { roots },
-        };
-        amounts.add(Quantity::CuttingsNeeded, cuttings, why);
-    }
-
-    /// The part of it that so many of its cuttings plant.
-    fn part(&self, cuttings: u32) -> Demand {
-        let area = SquareMetres(self.planted_by(cuttings));
-        Demand { cuttings: cuttings.min(self.cuttings), places: self.places, area }
     }
 
     /// The field that so many of its cuttings plant.
@@ -68,99 +54,169 @@ impl Demand {
 
 /// Roots and plants, and the cuttings they give.
 pub(super) struct Sized {
+    /// Roots to store, or those that are still in the store.
     pub(super) roots: u32,
+    /// Roots that the bed is made for.
+    pub(super) bedded: u32,
     pub(super) plants: u32,
     pub(super) first: Cuttings,
+    /// The cuts after the first one.
+    pub(super) later: Cuttings,
     pub(super) season: Cuttings,
     pub(super) demand: Option<Demand>,
-    /// What all cuts of the bed plant of the field.
-    pub(super) planted: Demand,
+}
+
+/// Where the roots stand that a state counts from.
+#[derive(Clone, Copy)]
+pub(super) enum Roots<'a> {
+    /// They can still be chosen.
+    ToChoose,
+    /// Plants are marked for as many as were planned.
+    Marked(&'a Amounts),
+    /// So many are left in the store, where plants were marked for as many as were planned.
+    Left(&'a Amounts, Progress),
+}
+
+impl Roots<'_> {
+    /// What is left in the store, where somebody looked.
+    fn left(&self) -> Option<Progress> {
+        match self {
+            Roots::Left(_, progress) => Some(*progress),
+            Roots::ToChoose | Roots::Marked(_) => None,
+        }
+    }
+
+    /// What was planned, once plants are marked.
+    fn planned(&self) -> Option<&Amounts> {
+        match self {
+            Roots::ToChoose => None,
+            Roots::Marked(planned) | Roots::Left(planned, _) => Some(planned),
+        }
+    }
+
+    /// What they give: `count` roots, or those that the checks leave.
+    fn give(&self, count: u32, rate: &Rate, part: Part) -> Cuttings {
+        let Some(progress) = self.left() else { return rate.cuttings_of(count, part) };
+        let unknown = if progress.sprouted.is_some() { Unknown::Nothing } else { Unknown::Survival };
+        rate.ranged(f64::from(progress.sprouting(rate)) * rate.per_sprouted(part), part, unknown)
+    }
+}
+
+impl Progress {
+    /// Roots that give cuttings.
+    fn sprouting(&self, rate: &Rate) -> u32 {
+        self.sprouted.unwrap_or_else(|| whole_down(f64::from(self.at_bed) * rate.sprouting()))
+    }
 }
 
 impl Sized {
-    /// From the field back to roots and plants; from what is at hand forward to the field. What the case says there
-    /// is bounds the roots.
+    /// From the field back to roots and plants; from what is at hand forward to the field; and from the roots
+    /// that there are once they are chosen.
     ///
     /// # Errors
     /// No root fits into any container.
     pub(super) fn of(
         case: &Case,
-        demand: Option<Demand>,
-        stored: Stored<'_>,
-        mut means: Means<'_>,
+        (roots, stored): (Roots<'_>, Stored<'_>),
+        means: Means<'_>,
         amounts: &mut Amounts,
         remarks: &mut Vec<Remark>,
     ) -> Result<Sized, Refusal> {
         let rate = stored.rate;
-        let stock = if demand.is_none() { limits::stock(case, &mut means) } else { None };
-        let (wanted, why) = match (demand, &stock) {
-            (Some(demand), _) => {
-                explain_field(case, demand, amounts);
-                wanted_roots(case, demand, stored, remarks)
+        let fields = Demand::of(case);
+        let (count, why) = match roots {
+            Roots::ToChoose => choose_roots(case, fields, stored, means, remarks)?,
+            Roots::Marked(planned) => {
+                let roots = planned.amount(Quantity::RootsToStore);
+                roots.map_or((0, AmountReason::RootsAtHand), |roots| (roots.value as u32, roots.why.clone()))
             }
-            (None, Some(stock)) => (stock.roots, stock.why.clone()),
-            (None, None) => (whole_up(case.assumptions.zone_roots), AmountReason::RootsOfZone),
+            Roots::Left(_, progress) => (progress.left, AmountReason::RootsLeft),
         };
-        let limits = limits::below(wanted, case, &mut means)?;
-        let (roots, why) = limits.first().map_or((wanted, why), |limit| (limit.roots, limit.why.clone()));
-        let planted = Demand::of_roots(roots, rate, case);
-        match (demand, &stock) {
-            (Some(_), _) => {}
-            (None, Some(stock)) => {
-                planted.explain(roots, case, amounts);
-                if wanted == 0 {
-                    remarks.push(stock.nothing());
-                }
+        let give = |part: Part| roots.give(count, rate, part);
+        let (first, season) = (give(Part::First), give(Part::Season));
+        // Whole cuttings, so that the cuts add up to the season.
+        let later = Cuttings { middle: season.middle.saturating_sub(first.middle), ..give(Part::Later) };
+        let demand = match (fields, case.at_hand) {
+            (Some(demand), _) => {
+                explain_field(case, demand, season, amounts);
+                Some(demand)
+            }
+            (None, Some(_)) => {
+                let cuttings = give(case.sizing.into()).middle;
+                Some(explain_field_of(case, cuttings, count, amounts))
             }
             (None, None) => {
-                let why = AmountReason::CuttingsOfZone { roots };
-                amounts.add(Quantity::CuttingsNeeded, planted.cuttings, why);
+                let cuttings = season.middle;
+                amounts.add(
+                    Quantity::CuttingsNeeded,
+                    cuttings,
+                    AmountReason::CuttingsOfZone { roots: count },
+                );
+                None
             }
-        }
-        amounts.add(Quantity::RootsToStore, roots, why);
-        let whole = demand.unwrap_or_else(|| Demand::of_roots(wanted, rate, case));
-        for limit in &limits {
-            let by = |part: Part| whole.planted_by(rate.cuttings_of(limit.roots, part).middle).floor();
-            let (first_m2, area_m2) = (by(Part::First), by(Part::Season));
-            let planted = Planted { first_m2, area_m2, field_m2: whole.area.0.round() };
-            remarks.extend(limit.remarks(wanted, &planted, case));
-        }
-        let season = rate.cuttings_of(roots, Part::Season);
-        let mut sized = Sized {
-            roots,
-            plants: 0,
-            first: rate.cuttings_of(roots, Part::First),
-            season,
-            demand: demand.or(stock.is_some().then_some(planted)),
-            planted: whole.part(season.middle),
         };
-        sized.yielding(case, stored, amounts);
-        sized.remark(case, stored, remarks);
+        amounts.add(Quantity::RootsToStore, count, why);
+        let bedded = roots.left().map_or(count, |progress| progress.at_bed);
+        let mut sized = Sized { roots: count, bedded, plants: 0, first, later, season, demand };
+        sized.yielding(case, (roots, stored), amounts);
+        sized.remark(case, (roots, stored), remarks);
         Ok(sized)
     }
 
     /// Tells the cuttings of the first cut and of the season, and the plants.
-    fn yielding(&mut self, case: &Case, stored: Stored<'_>, amounts: &mut Amounts) {
+    fn yielding(&mut self, case: &Case, (roots, stored): (Roots<'_>, Stored<'_>), amounts: &mut Amounts) {
         let a = &case.assumptions;
         let rate = stored.rate;
-        let roots = self.roots;
-        amounts.add_cuttings(
-            Quantity::CuttingsAtFirstCut,
-            self.first,
-            AmountReason::FirstCut {
-                roots,
+        let per_root = tenths(rate.per_sprouted(Part::First));
+        let days = stored.days;
+        let left = roots.left();
+        let first_cut = match left {
+            Some(progress) => {
+                AmountReason::CuttingsExpected { sprouting: progress.sprouting(rate), per_root, days }
+            }
+            None => AmountReason::FirstCut {
+                roots: self.roots,
                 surviving: of_100(rate.survival()),
-                months: stored.months,
+                months: tenths(stored.months),
                 sprouting: of_100(rate.sprouting()),
-                per_root: tenths(rate.per_sprouted(Part::First)),
-                days: stored.days,
+                per_root,
+                days,
             },
-        );
+        };
+        amounts.add_cuttings(Quantity::CuttingsAtFirstCut, self.first, first_cut.clone());
+        let per_root = match left {
+            Some(_) => f64::from(self.season.middle) / f64::from(self.roots.max(1)),
+            None => rate.per_stored(Part::Season),
+        };
         amounts.add_cuttings(
             Quantity::CuttingsOverSeason,
             self.season,
-            AmountReason::BedSeason { roots, per_root: tenths(rate.per_stored(Part::Season)), cuts: a.cuts },
+            AmountReason::BedSeason { roots: self.roots, per_root: tenths(per_root), cuts: a.cuts },
         );
+        self.plants(case, roots, amounts);
+        let Some(Progress { left, at_bed, .. }) = left else { return };
+        amounts.add(Quantity::RootsLeft, left, AmountReason::RootsLeft);
+        amounts.add(Quantity::RootsAtBed, at_bed, AmountReason::RootsAtBed { left, bed: stored.bed });
+        amounts.add_cuttings(Quantity::CuttingsExpected, self.first, first_cut);
+        if let (Some(demand), true) = (self.demand, case.fields().next().is_some()) {
+            let (cuttings, expected) = (demand.cuttings, self.first.middle);
+            let short = cuttings.saturating_sub(expected);
+            amounts.add(Quantity::CuttingsShort, short, AmountReason::CuttingsShort { cuttings, expected });
+        }
+    }
+
+    /// Tells the plants to mark; those that were marked, once they are.
+    fn plants(&mut self, case: &Case, roots: Roots<'_>, amounts: &mut Amounts) {
+        let a = &case.assumptions;
+        if let Some(planned) = roots.planned() {
+            let marked = [Quantity::PlantsToMark, Quantity::PlantsPerMember];
+            for amount in marked.into_iter().filter_map(|quantity| planned.amount(quantity)) {
+                amounts.0.push(amount.clone());
+            }
+            self.plants = planned.get(Quantity::PlantsToMark).unwrap_or_default() as u32;
+            return;
+        }
+        let roots = self.roots;
         let at_hand = case.at_hand.and_then(|at_hand| at_hand.plants);
         let needed = multiply::plants_for(roots, a);
         self.plants = at_hand.map_or(needed, |plants| needed.min(plants));
@@ -185,12 +241,29 @@ impl Sized {
         }
     }
 
+    /// Says whether what the checks leave is enough for the field.
+    fn compare(&self, demand: Demand, assumptions: &Assumptions) -> Remark {
+        let (cuttings, first) = (demand.cuttings, self.first.middle);
+        match cuttings.saturating_sub(first) {
+            0 => Remark::Enough { spare: two_figures_down(first - cuttings) },
+            short => Remark::CuttingsShort {
+                short: two_figures_up(short),
+                cuttings,
+                area_m2: demand.planted_by(first).floor(),
+                field_m2: demand.area.0.round(),
+                least_days: assumptions.next_cut_days_first,
+                most_days: assumptions.next_cut_days_last,
+                still_short: two_figures_up(cuttings.saturating_sub(self.season.middle)),
+            },
+        }
+    }
+
     /// Says by whose figures the plan counts, and where the first cut does not plant the whole field.
-    fn remark(&self, case: &Case, stored: Stored<'_>, remarks: &mut Vec<Remark>) {
+    fn remark(&self, case: &Case, (roots, stored): (Roots<'_>, Stored<'_>), remarks: &mut Vec<Remark>) {
         let a = &case.assumptions;
         if self.roots > 0 {
             let other = Rate::of(case.plan_by.other(), stored.months, stored.days, a);
-            let by_other = |part: Part| two_figures_down(other.cuttings_of(self.roots, part).middle);
+            let by_other = |part: Part| two_figures_down(roots.give(self.roots, &other, part).middle);
             let (first, season) = (two_figures_down(self.first.middle), two_figures_down(self.season.middle));
             let (other_first, other_season) = (by_other(Part::First), by_other(Part::Season));
             let roots = self.roots;
@@ -200,20 +273,23 @@ impl Sized {
             });
         }
         let Some(demand) = self.demand else { return };
-        // Once checks are known, what they say goes before what was expected.
-        if self.first.middle >= demand.cuttings || !case.store_checks.is_empty() {
-            return;
+        let falls_short = self.first.middle < demand.cuttings;
+        match roots {
+            // Nobody can mark more plants now.
+            Roots::Marked(_) if falls_short => remarks.push(self.compare(demand, a)),
+            Roots::Left(..) if case.fields().next().is_some() => remarks.push(self.compare(demand, a)),
+            Roots::ToChoose if falls_short => remarks.push(Remark::FieldWaits {
+                cuttings: two_figures_down(self.first.middle),
+                low: two_figures_down(self.first.low),
+                high: two_figures_down(self.first.high),
+                area_m2: demand.planted_by(self.first.middle).floor(),
+                field_m2: demand.area.0.round(),
+                least_days: a.next_cut_days_first,
+                most_days: a.next_cut_days_last,
+                roots: stored.rate.roots_for(demand.cuttings, Sizing::FirstPlanting),
+            }),
+            _ => {}
         }
-        remarks.push(Remark::FieldWaits {
-            cuttings: two_figures_down(self.first.middle),
-            low: two_figures_down(self.first.low),
-            high: two_figures_down(self.first.high),
-            area_m2: demand.planted_by(self.first.middle).floor(),
-            field_m2: demand.area.0.round(),
-            least_days: a.next_cut_days_first,
-            most_days: a.next_cut_days_last,
-            roots: stored.rate.roots_for(demand.cuttings, Sizing::FirstPlanting),
-        });
     }
 }
 
@@ -222,9 +298,63 @@ impl Sized {
 pub(super) struct Stored<'a> {
     /// Months in sand.
     pub(super) months: f64,
+    /// The day the first roots go to the bed.
+    pub(super) bed: NaiveDate,
     /// Days in the bed until the first cut.
     pub(super) days: f64,
     pub(super) rate: &'a Rate,
+}
+
+/// The roots that the field wants, what is at hand gives or a zone's round number, as far as what there is allows
+/// them; and why so many.
+///
+/// # Errors
+/// No root fits into any container.
+fn choose_roots(
+    case: &Case,
+    fields: Option<Demand>,
+    stored: Stored<'_>,
+    mut means: Means<'_>,
+    remarks: &mut Vec<Remark>,
+) -> Result<(u32, AmountReason), Refusal> {
+    let rate = stored.rate;
+    let stock = if fields.is_none() { limits::stock(case, &mut means) } else { None };
+    let (wanted, why) = match (fields, stock) {
+        (Some(demand), _) => wanted_roots(case, demand, stored, remarks),
+        (None, Some(stock)) => {
+            if stock.roots == 0 {
+                remarks.push(stock.nothing());
+            }
+            (stock.roots, stock.why)
+        }
+        (None, None) => (whole_up(case.assumptions.zone_roots), AmountReason::RootsOfZone),
+    };
+    let limits = limits::below(wanted, case, &mut means)?;
+    if !limits.is_empty() {
+        let all = || Demand::of_cuttings(rate.cuttings_of(wanted, case.sizing).middle, case);
+        let whole = fields.unwrap_or_else(all);
+        for limit in &limits {
+            let by = |part: Part| whole.planted_by(rate.cuttings_of(limit.roots, part).middle).floor();
+            let (first_m2, area_m2) = (by(Part::First), by(Part::Season));
+            let planted = Planted { first_m2, area_m2, field_m2: whole.area.0.round() };
+            remarks.extend(limit.remarks(wanted, &planted, case));
+        }
+    }
+    Ok(limits.into_iter().next().map_or((wanted, why), |limit| (limit.roots, limit.why)))
+}
+
+/// The field that so many cuttings of `roots` plant.
+fn explain_field_of(case: &Case, cuttings: u32, roots: u32, amounts: &mut Amounts) -> Demand {
+    let demand = Demand::of_cuttings(cuttings, case);
+    let Spaced { layout, between_m, each } = Spaced::of(&case.spacing());
+    let why = AmountReason::FieldOfCuttings { cuttings, layout, between_m, each };
+    amounts.add(Quantity::FieldArea, demand.area.0, why);
+    let why = match case.sizing {
+        Sizing::BedSeason => AmountReason::CuttingsOfSeason { roots },
+        Sizing::FirstPlanting => AmountReason::CuttingsOfFirstCut { roots },
+    };
+    amounts.add(Quantity::CuttingsNeeded, cuttings, why);
+    demand
 }
 
 /// How cuttings stand, as reasons tell it.
@@ -248,8 +378,8 @@ impl Spaced {
     }
 }
 
-/// Cuttings that plant the field, with rows and bundles.
-fn explain_field(case: &Case, demand: Demand, amounts: &mut Amounts) {
+/// Cuttings that plant the field, with rows, and bundles of those that there will be.
+fn explain_field(case: &Case, demand: Demand, season: Cuttings, amounts: &mut Amounts) {
     let a = &case.assumptions;
     let Spaced { layout, between_m, each } = Spaced::of(&case.spacing());
     if let Some(rows) = case.field.as_ref().and_then(Field::rows) {
@@ -276,7 +406,7 @@ fn explain_field(case: &Case, demand: Demand, amounts: &mut Amounts) {
     let bundle_size = a.cuttings_per_bundle;
     amounts.add(
         Quantity::Bundles,
-        whole_up(f64::from(demand.cuttings) / bundle_size),
+        whole_up(f64::from(demand.cuttings.min(season.middle)) / bundle_size),
         AmountReason::Bundles { bundle_size },
     );
 }

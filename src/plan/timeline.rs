@@ -3,6 +3,7 @@
 use chrono::{Days, Months, NaiveDate};
 
 use super::Assumptions;
+use super::progress::Judged;
 use super::remarks::Remark;
 use super::season::ExpectedRains;
 use super::span::DateSpan;
@@ -73,6 +74,18 @@ coded! {
             /// Days since that check.
             days: f64,
         },
+        /// The store was looked through on that day.
+        Checked = "why-checked" {
+            /// Healthy roots that were packed again.
+            healthy: u32,
+        },
+        /// The store loses roots faster than any on record.
+        CheckSoon = "why-check-soon" {
+            /// Days since the check that found it.
+            days: f64,
+            /// The day of that check.
+            checked: NaiveDate,
+        },
         /// Before the roots go in.
         PrepareBed = "why-prepare-bed" {
             /// Days before the roots go to the bed.
@@ -139,6 +152,8 @@ pub struct Step {
     pub when: DateSpan,
     /// Why then.
     pub why: DateReason,
+    /// Whether it is known to be done.
+    pub done: bool,
 }
 
 /// All steps of a season in order of their first day.
@@ -162,7 +177,7 @@ fn shift(date: NaiveDate, days: f64) -> NaiveDate {
 
 /// What the dates of a season hang on.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct SeasonInputs {
+pub struct SeasonInputs<'a> {
     /// When the old field is dug: a day, or in a zone the days of all its farms.
     pub harvest: DateSpan,
     /// When the rains are expected.
@@ -175,6 +190,8 @@ pub struct SeasonInputs {
     pub spread: bool,
     /// How far the work has come, where somebody says.
     pub work_done: Option<WorkDone>,
+    /// The checks of the store that were made, by date.
+    pub checks: &'a [Judged],
 }
 
 /// How far the work has come.
@@ -186,7 +203,16 @@ pub struct WorkDone {
     pub done: Option<StepKind>,
 }
 
-impl SeasonInputs {
+impl SeasonInputs<'_> {
+    /// Whether a step in these days is known to be done. Of a step that comes again, only what lies behind is.
+    fn is_done(&self, kind: StepKind, when: DateSpan) -> bool {
+        self.work_done.is_some_and(|work| match work.done {
+            Some(StepKind::MonthlyCheck) if kind == StepKind::MonthlyCheck => when.to < work.today,
+            Some(done) => kind <= done,
+            None => false,
+        })
+    }
+
     /// A step that is not done cannot lie in the past.
     fn open(&self, kind: StepKind) -> Option<NaiveDate> {
         self.work_done.filter(|work| work.done.is_none_or(|done| kind > done)).map(|work| work.today)
@@ -204,11 +230,14 @@ impl SeasonInputs {
 ///
 /// However short the dry season, and however late the work, no step comes before one
 /// it depends on: where the usual dates would, they are moved and a remark says so.
-pub fn lay_out(inputs: &SeasonInputs, assumptions: &Assumptions) -> Timeline {
+pub fn lay_out(inputs: &SeasonInputs<'_>, assumptions: &Assumptions) -> Timeline {
     let a = assumptions;
     let mut remarks = Vec::new();
     let mut steps = Vec::with_capacity(20);
-    let mut step = |kind, when, why: DateReason| steps.push(Step { kind, when, why });
+    let mut step = |kind, when, why: DateReason| {
+        let done = inputs.is_done(kind, when) || matches!(why, DateReason::Checked { .. });
+        steps.push(Step { kind, when, why, done });
+    };
 
     let harvest = inputs.no_earlier(StepKind::Harvest, inputs.harvest);
     // In a zone the first farms begin early and the last ones late.
@@ -237,8 +266,9 @@ pub fn lay_out(inputs: &SeasonInputs, assumptions: &Assumptions) -> Timeline {
     let cut = DateSpan::new(cut_from, shift(late.max(cut_from), a.planting_window_days));
 
     let of_last = on_the_plants(inputs, harvest.to, a);
-    for (first, last) in on_the_plants(inputs, harvest.from, a).into_iter().zip(of_last) {
-        step(first.kind, DateSpan::new(first.when.from, last.when.to), first.why);
+    for ((kind, first, why), (_, last, _)) in on_the_plants(inputs, harvest.from, a).into_iter().zip(of_last)
+    {
+        step(kind, DateSpan::new(first.from, last.to), why);
     }
     step(
         StepKind::GatherSand,
@@ -291,11 +321,13 @@ pub fn lay_out(inputs: &SeasonInputs, assumptions: &Assumptions) -> Timeline {
             None => DateReason::CutWhenRainsCome { rains: onset },
         },
     );
-    step(StepKind::PlantField, cut, DateReason::PlantField { days: a.planting_window_days });
+    let field = inputs.no_earlier(StepKind::PlantField, cut);
+    step(StepKind::PlantField, field, DateReason::PlantField { days: a.planting_window_days });
     let (ripe_first, ripe_last) = inputs.maturity;
+    let ripe = DateSpan::new(shift(field.from, ripe_first), shift(field.to, ripe_last));
     step(
         StepKind::FirstHarvest,
-        DateSpan::new(shift(cut.from, ripe_first), shift(cut.to, ripe_last)),
+        inputs.no_earlier(StepKind::FirstHarvest, ripe),
         DateReason::FirstHarvest { least_days: ripe_first, most_days: ripe_last },
     );
 
@@ -319,7 +351,11 @@ pub fn lay_out(inputs: &SeasonInputs, assumptions: &Assumptions) -> Timeline {
 /// Cut leaves cannot be looked at, and plants that were cut too late wound easily. Where the usual days cross, the
 /// earlier step goes first. Late work loses days of its windows, and only where a step is left no day of its own it
 /// shares that of the one before.
-fn on_the_plants(inputs: &SeasonInputs, day: NaiveDate, assumptions: &Assumptions) -> Vec<Step> {
+fn on_the_plants(
+    inputs: &SeasonInputs<'_>,
+    day: NaiveDate,
+    assumptions: &Assumptions,
+) -> Vec<(StepKind, DateSpan, DateReason)> {
     let a = assumptions;
     let usual = [
         (StepKind::MarkPlants, a.mark_days_before_harvest, a.mark_days_before_harvest - a.mark_within_days),
@@ -357,14 +393,15 @@ fn on_the_plants(inputs: &SeasonInputs, day: NaiveDate, assumptions: &Assumption
         };
         free = shift(when.to, 1.0);
         following -= 1.0;
-        laid_out.push(Step { kind, when, why });
+        laid_out.push((kind, when, why));
     }
     laid_out
 }
 
 /// The checks of a store: an early one, then one every so many months; one that stands for all that are overdue.
+/// Those that were made stand on their days, and those to come follow them.
 fn checks(
-    inputs: &SeasonInputs,
+    inputs: &SeasonInputs<'_>,
     filled: NaiveDate,
     bed: NaiveDate,
     assumptions: &Assumptions,
@@ -392,6 +429,22 @@ fn checks(
     for (when, _) in &mut checks {
         *when = spread_out(when.from, when.to);
     }
+    if let Some(last) = inputs.checks.last() {
+        // A check that was made stands for those due within the days after it.
+        let next = shift(last.date, a.least_days_between_checks);
+        checks.retain(|(when, _)| when.to > next);
+        for (when, _) in &mut checks {
+            when.from = when.from.max(next);
+        }
+        let days = a.check_soon_days;
+        let soon = shift(last.date, days);
+        if last.fast_loss && soon <= before(bed) {
+            let after = shift(soon, a.least_days_between_checks);
+            checks.retain(|(when, _)| when.from >= after);
+            let why = DateReason::CheckSoon { days, checked: last.date };
+            checks.insert(0, (DateSpan::day(soon), why));
+        }
+    }
     if let Some(today) = inputs.open(StepKind::MonthlyCheck) {
         let planned = checks.len();
         checks.retain(|(when, _)| when.to >= today);
@@ -411,7 +464,11 @@ fn checks(
             checks.insert(0, (spread_out(today, today), DateReason::OverdueCheck));
         }
     }
-    checks
+    let made = inputs
+        .checks
+        .iter()
+        .map(|check| (DateSpan::day(check.date), DateReason::Checked { healthy: check.healthy }));
+    made.chain(checks).collect()
 }
 
 /// The step before one in the usual order.

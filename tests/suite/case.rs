@@ -649,7 +649,7 @@ fn the_documented_case_is_right() {
     let (_, rest) = document.split_once("## The case file").unwrap();
     let (text, _) = rest.split_once("```toml\n").unwrap().1.split_once("```").unwrap();
     let case = good(text);
-    assert!(!kabla::plan::make(&case).unwrap().steps.is_empty());
+    assert!(!kabla::plan::make(&case).unwrap().now.steps.is_empty());
     // What stands there as a comment is known as well: every field named in one line is a field of ours.
     let mut named = 0;
     for line in text.lines().filter_map(|line| line.strip_prefix("# ")) {
@@ -694,7 +694,7 @@ fn slips_that_fuzzing_has_found() {
         &format!("{GOOD}\n[assumptions]\ncuttings_per_root_season = 200\nzone_roots = 1\n")
             .replace("area_m2 = 450", "length_m = 0.1\nwidth_m = 0.1"),
     );
-    for amount in kabla::plan::make(&least).unwrap().amounts.0 {
+    for amount in kabla::plan::make(&least).unwrap().now.amounts.0 {
         assert!(amount.value.is_sign_positive(), "{amount:?}");
     }
 }

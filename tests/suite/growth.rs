@@ -160,9 +160,10 @@ fn a_plan_by_print_by_hand() {
     assert_eq!((of(Quantity::CuttingsNeeded), of(Quantity::RootsToStore)), (1650.0, 95.0));
     assert_eq!((of(Quantity::CuttingsAtFirstCut), of(Quantity::CuttingsOverSeason)), (752.0, 1655.0));
     assert_eq!((of(Quantity::PlantsToMark), of(Quantity::BedArea)), (66.0, 95.0 * 0.375));
-    let cuts: Vec<u32> = plan.cuts.iter().map(|cut| cut.cuttings.middle).collect();
+    let cuts: Vec<u32> = plan.now.cuts.iter().map(|cut| cut.cuttings.middle).collect();
     assert_eq!(cuts, [752, 452, 451]);
-    let range = |quantity| plan.amounts.0.iter().find(|amount| amount.quantity == quantity).unwrap().range;
+    let range =
+        |quantity| plan.now.amounts.0.iter().find(|amount| amount.quantity == quantity).unwrap().range;
     assert_eq!(range(Quantity::CuttingsNeeded), Some((1530.0, 1725.0)));
     // √(ln² 10/4 + ln² 90/70 + ln² 88/81) = 0.9537, and e^−0.9537 = 0.3853: 289 of 752.4.
     // √(ln² 24/10 + ln² 98/90 + ln² 95/88) = 0.8829, and e^0.8829 = 2.418: 1,819.
@@ -203,9 +204,9 @@ fn a_late_bed_costs_what_has_not_grown() {
     let plan = make(&case).unwrap();
     let late = plan.overdue.iter().find(|step| step.kind == StepKind::PlantBed).unwrap();
     assert_eq!((late.cuttings_at_first_cut, late.cuttings_fewer), (72, 680));
-    assert_eq!(plan.cuts[0].cuttings.middle, 72);
+    assert_eq!(plan.now.cuts[0].cuttings.middle, 72);
     // The later cuts lose only the roots that the sand takes: 903 × 0.9599 = 866.
-    assert_eq!((plan.cuts[1].cuttings.middle, plan.cuts[2].cuttings.middle), (433, 433));
+    assert_eq!((plan.now.cuts[1].cuttings.middle, plan.now.cuts[2].cuttings.middle), (433, 433));
 }
 
 /// By hand: bedded ten weeks before the rains, 70 days, a root gives 14: 95 × 0.792 × 14 = 1,053.
@@ -299,7 +300,7 @@ fn two_figures(count: f64) -> f64 {
 }
 
 fn of_plan(plan: &Plan, quantity: Quantity) -> (f64, f64, f64) {
-    let amount = plan.amounts.0.iter().find(|amount| amount.quantity == quantity).unwrap();
+    let amount = plan.now.amounts.0.iter().find(|amount| amount.quantity == quantity).unwrap();
     let (low, high) = amount.range.unwrap();
     (low, amount.value, high)
 }
@@ -328,7 +329,7 @@ proptest! {
             let today = Some(date("2027-10-15") + chrono::Days::new(days));
             let plan_by = if practice { PlanBy::Practice } else { PlanBy::Print };
             let case = Case { plan_by, today, done: Some(StepKind::LastCheck), ..printed(450.0) };
-            make(&case).unwrap().cuts.first().map_or(0, |cut| cut.cuttings.middle)
+            make(&case).unwrap().now.cuts.first().map_or(0, |cut| cut.cuttings.middle)
         };
         prop_assert!(on(late + later) <= on(late));
     }
@@ -384,7 +385,7 @@ proptest! {
             .collect();
         let kind = Kind::Group { members: farms.len() as u32 };
         let plan = make(&Case { kind, field: None, farms, ..printed(1.0) }).unwrap();
-        let sum = |of: fn(&group::Share) -> u32| f64::from(plan.farms.iter().map(of).sum::<u32>());
+        let sum = |of: fn(&group::Share) -> u32| f64::from(plan.now.farms.iter().map(of).sum::<u32>());
         prop_assert_eq!(sum(|farm| farm.cuttings), amount(&plan, Quantity::CuttingsNeeded));
         prop_assert_eq!(sum(|farm| farm.roots), amount(&plan, Quantity::RootsToStore));
         prop_assert_eq!(sum(|farm| farm.plants), amount(&plan, Quantity::PlantsToMark));

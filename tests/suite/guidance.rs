@@ -20,10 +20,10 @@ fn statements_come_in_order_and_hold_the_plan() {
         assert!(steps.windows(2).all(|pair| pair[0].when[0].from <= pair[1].when[0].from), "{name}");
         for statement in steps {
             let Subject::Step(topic) = statement.subject else { unreachable!() };
-            let planned: Vec<_> = plan.steps_of(topic).map(|step| step.when).collect();
+            let planned: Vec<_> = plan.now.steps_of(topic).map(|step| step.when).collect();
             assert_eq!(statement.when, planned, "{name} {}", topic.name());
         }
-        let roots = plan.amounts.get(Quantity::RootsToStore).unwrap();
+        let roots = plan.now.amounts.get(Quantity::RootsToStore).unwrap();
         assert!(
             statements.iter().all(|statement| statement.value("roots") == Some(&Value::Number(roots, 0))),
             "{name}"

@@ -35,7 +35,7 @@ fn has(plan: &Plan, remark: &Remark) {
 }
 
 fn why(plan: &Plan, quantity: Quantity) -> &AmountReason {
-    &plan.amounts.0.iter().find(|amount| amount.quantity == quantity).unwrap().why
+    &plan.now.amounts.0.iter().find(|amount| amount.quantity == quantity).unwrap().why
 }
 
 /// By hand: 300 m² take 1,000 cuttings, by common practice 1,000 / 37.5 = 26.7 roots. Six roots give 225 cuttings over
@@ -73,12 +73,12 @@ fn one_bucket_for_300_square_metres() {
     ] {
         assert_eq!(amount(&plan, quantity), by_hand, "{quantity:?}");
     }
-    let range = |quantity| plan.amounts.0.iter().find(|of| of.quantity == quantity).unwrap().range;
+    let range = |quantity| plan.now.amounts.0.iter().find(|of| of.quantity == quantity).unwrap().range;
     assert_eq!(range(Quantity::WorkRidging), Some((0.7, 1.8)));
     assert_eq!(range(Quantity::WorkWatering), Some((0.5, 1.4)));
     // What is planted is harvested: 67.5 m² at 4.5 and 9 t/ha.
-    assert_eq!(plan.harvest.yield_low.unwrap().0, 30.0);
-    assert_eq!(plan.harvest.yield_high.unwrap().0, 60.0);
+    assert_eq!(plan.now.harvest.yield_low.unwrap().0, 30.0);
+    assert_eq!(plan.now.harvest.yield_high.unwrap().0, 60.0);
     // Five buckets are enough; so are as many as needed.
     for count in [Some(5), None] {
         let enough = make(&Case { containers: vec![bucket(count)], ..farm(300.0) }).unwrap();
@@ -319,7 +319,7 @@ fn a_dry_well_allows_no_root() {
     let plan = make(&Case { source: well(0.0), ..farm(450.0) }).unwrap();
     assert_eq!(amount(&plan, Quantity::RootsToStore), 0.0);
     has(&plan, &Remark::NothingAtHand { limit: "water" });
-    assert!(plan.amounts.0.iter().all(|amount| amount.value.is_finite()));
+    assert!(plan.now.amounts.0.iter().all(|amount| amount.value.is_finite()));
 }
 
 /// The plan that was made for the well's water is short where the bed comes late, into drier months.
@@ -408,7 +408,7 @@ impl There {
 /// What the plan stores and what its cuts plant.
 fn planted(planner: &mut Planner, case: &Case) -> (f64, f64, f64) {
     let plan = planner.plan(case).unwrap();
-    let cuts: f64 = plan.cuts.iter().map(|cut| cut.area.0).sum();
+    let cuts: f64 = plan.now.cuts.iter().map(|cut| cut.area.0).sum();
     let of = |quantity| amount(&plan, quantity);
     (of(Quantity::RootsToStore), cuts, of(Quantity::CuttingsOverSeason))
 }
@@ -441,7 +441,7 @@ proptest! {
         prop_assert!(more.0 >= less.0 && more.1 >= less.1 - 0.31 && more.2 >= less.2, "{less:?} {more:?}");
 
         let plan = planner.plan(&case(&there)).unwrap();
-        let of = |quantity| plan.amounts.get(quantity).unwrap_or_default();
+        let of = |quantity| plan.now.amounts.get(quantity).unwrap_or_default();
         prop_assert!(of(Quantity::RootsToStore) <= f64::from(there.roots));
         prop_assert!(of(Quantity::PlantsToMark) <= f64::from(there.plants));
         prop_assert!(of(Quantity::BedArea) <= there.bed + 1e-9);

@@ -31,6 +31,7 @@ mod plan_enough;
 mod plan_json;
 mod plan_late;
 mod plan_many;
+mod plan_now;
 mod plan_words;
 mod project;
 mod pseudo;

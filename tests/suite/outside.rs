@@ -144,7 +144,7 @@ fn pdftotext_finds_dates_and_amounts() {
                 let path = project.write("sheet.pdf", printer.print(paper, &facts).unwrap().bytes);
                 let text = text_of_pdf(pdftotext, &path);
                 let what = format!("{tag} {name} {paper:?}");
-                for step in &plan.steps {
+                for step in &plan.now.steps {
                     for day in [step.when.from, step.when.to] {
                         let function = if paper == Paper::Farm { "BRIEF" } else { "DAY" };
                         let date = pack.write_day(day, function).unwrap();
@@ -158,7 +158,7 @@ fn pdftotext_finds_dates_and_amounts() {
                 let left_out = |quantity: &str| {
                     UNPRINTED.contains(&quantity) || (paper == Paper::Farm && DRAWN.contains(&quantity))
                 };
-                for amount in plan.amounts.0.iter().filter(|amount| !left_out(amount.quantity.name())) {
+                for amount in plan.now.amounts.0.iter().filter(|amount| !left_out(amount.quantity.name())) {
                     // The first cut is printed as a range.
                     let range =
                         amount.told_range().filter(|_| amount.quantity == Quantity::CuttingsAtFirstCut);
@@ -168,7 +168,7 @@ fn pdftotext_finds_dates_and_amounts() {
                         assert!(stands_in(&digits, &text), "{what}: {digits} ({})", amount.quantity.name());
                     }
                 }
-                let cuts = plan.cuts.iter().map(|cut| cut.cuttings.told());
+                let cuts = plan.now.cuts.iter().map(|cut| cut.cuttings.told());
                 for cut in cuts.flat_map(|cut| [cut.low, cut.high]) {
                     let digits = pack.write_number(f64::from(cut), 0);
                     assert!(stands_in(&digits, &text), "{what}: {digits} of a cut");
@@ -392,6 +392,7 @@ for event in icalendar.Calendar.from_ical(open(sys.argv[1], "rb").read()).walk("
             };
             let after = |day: chrono::NaiveDate| day + chrono::Days::new(1);
             let mut expected: Vec<String> = plan
+                .now
                 .steps
                 .iter()
                 .map(|step| format!("{}|{}|1|-172800.0|{}", step.when.from, after(step.when.to), title(step)))

@@ -69,7 +69,7 @@ pub(crate) fn farm(area: f64) -> Case {
 }
 
 pub(crate) fn amount(plan: &Plan, quantity: Quantity) -> f64 {
-    plan.amounts.get(quantity).unwrap()
+    plan.now.amounts.get(quantity).unwrap()
 }
 
 /// A case whose roots may lie in sand for as long as its dates make them.
@@ -119,11 +119,14 @@ fn dates_are_counted_back_from_rains_and_harvest() {
         let by_hand: Vec<_> = of_step.map(|row| (row["from"].clone(), row["to"].clone())).collect();
         let name = kind.name();
         assert!(!by_hand.is_empty(), "tests/expected/season-dates/cases.csv lacks {name}");
-        let planned: Vec<_> =
-            plan.steps_of(kind).map(|step| (step.when.from.to_string(), step.when.to.to_string())).collect();
+        let planned: Vec<_> = plan
+            .now
+            .steps_of(kind)
+            .map(|step| (step.when.from.to_string(), step.when.to.to_string()))
+            .collect();
         assert_eq!(planned, by_hand, "{name}: the rule in src/plan/timeline.rs, or the expected dates");
     }
-    let bed = plan.steps_of(StepKind::PlantBed).next().unwrap();
+    let bed = plan.now.steps_of(StepKind::PlantBed).next().unwrap();
     assert!(matches!(bed.why, DateReason::PlantBed { .. }), "nothing is late: {:?}", bed.why);
 }
 
@@ -131,10 +134,12 @@ fn dates_are_counted_back_from_rains_and_harvest() {
 fn rains_too_soon_are_answered_not_refused() {
     let case = Case { rains: Rains::On(date("2027-06-10")), ..farm(450.0) };
     let plan = make(&case).unwrap();
-    assert_eq!(plan.steps_of(StepKind::MonthlyCheck).count(), 0);
-    let bed = plan.steps_of(StepKind::PlantBed).next().unwrap().when;
+    assert_eq!(plan.now.steps_of(StepKind::MonthlyCheck).count(), 0);
+    let bed = plan.now.steps_of(StepKind::PlantBed).next().unwrap().when;
     assert!(bed.from > case.harvest);
-    assert!(plan.steps_of(StepKind::CutForPlanting).next().unwrap().when.from >= bed.from + Days::new(30));
+    assert!(
+        plan.now.steps_of(StepKind::CutForPlanting).next().unwrap().when.from >= bed.from + Days::new(30)
+    );
     let too_soon = Remark::RainsTooSoon { rains: date("2027-06-10"), bed: bed.from };
     assert!(plan.remarks.contains(&too_soon), "{:?}", plan.remarks);
     let cut = bed.from + Days::new(30);
@@ -217,7 +222,7 @@ proptest! {
     #[test]
     fn no_step_precedes_one_it_depends_on(case in any_case()) {
         let plan = make(&case).unwrap();
-        let begins = |kind| plan.steps_of(kind).map(|step| step.when.from).min();
+        let begins = |kind| plan.now.steps_of(kind).map(|step| step.when.from).min();
         for kind in StepKind::ALL {
             // A short season has no time for checks between the first and the last.
             prop_assert!(begins(kind).is_some() || kind == StepKind::MonthlyCheck, "{kind:?} is missing");
@@ -228,7 +233,7 @@ proptest! {
                 prop_assert!(later_day >= earlier_day, "{later:?} on {later_day} before {earlier:?} on {earlier_day}");
             }
         }
-        for pair in plan.steps.windows(2) {
+        for pair in plan.now.steps.windows(2) {
             prop_assert!(pair[0].when.from <= pair[1].when.from);
         }
     }
@@ -246,14 +251,14 @@ proptest! {
     fn later_rains_never_give_an_earlier_bed(case in any_case(), later in 1u64..60) {
         let Rains::On(rains) = case.rains else { unreachable!() };
         let postponed = Case { rains: Rains::On(rains + Days::new(later)), ..case.clone() };
-        let bed = |case: &Case| make(case).unwrap().steps_of(StepKind::PlantBed).next().unwrap().when;
+        let bed = |case: &Case| make(case).unwrap().now.steps_of(StepKind::PlantBed).next().unwrap().when;
         prop_assert!(bed(&postponed).from >= bed(&case).from && bed(&postponed).to >= bed(&case).to);
     }
 
     #[test]
     fn every_amount_is_a_number_that_can_be_told(case in any_case()) {
         let plan = make(&case).unwrap();
-        for amount in &plan.amounts.0 {
+        for amount in &plan.now.amounts.0 {
             prop_assert!(amount.value.is_finite() && amount.value >= 0.0, "{amount:?}");
             let numbers = amount.why.values().into_iter().filter_map(|(_, value)| match value {
                 Worth::Number(number, _) => Some(number),
@@ -300,7 +305,8 @@ fn being_sure_takes_more_roots_and_says_why() {
     let plan = make(&Case { confidence_percent: Some(90.0), ..farm(450.0) }).unwrap();
     let sure = amount(&plan, Quantity::RootsToStore);
     assert!(sure > usual, "{sure} against {usual}");
-    let why = &plan.amounts.0.iter().find(|amount| amount.quantity == Quantity::RootsToStore).unwrap().why;
+    let why =
+        &plan.now.amounts.0.iter().find(|amount| amount.quantity == Quantity::RootsToStore).unwrap().why;
     assert!(
         matches!(why, AmountReason::RootsToBeSure { cuttings: 1500, percent: 90.0, usual: 40, .. }),
         "{why:?}"
@@ -330,7 +336,7 @@ fn usual_losses_go_on_as_usual() {
     let short = |remark: &Remark| matches!(remark, Remark::CuttingsShort { short: 480, area_m2: 306.0, .. });
     assert!(plan.remarks.iter().any(short), "{:?}", plan.remarks);
     // 34 × 37.5 / 0.88 = 1,448.9 in the season, 428 of them at two later cuts.
-    let cuts: Vec<u32> = plan.cuts.iter().map(|cut| cut.cuttings.middle).collect();
+    let cuts: Vec<u32> = plan.now.cuts.iter().map(|cut| cut.cuttings.middle).collect();
     assert_eq!(cuts, [1020, 214, 214]);
 }
 
@@ -363,7 +369,7 @@ fn a_store_that_is_lost_has_a_plan_all_the_same() {
     let plan = with_checks(&[check("2027-06-24", 0, Some(40), None)]);
     assert_eq!(amount(&plan, Quantity::RootsAtBed), 0.0);
     assert_eq!(amount(&plan, Quantity::CuttingsShort), 1500.0);
-    assert!(plan.amounts.0.iter().all(|amount| amount.value.is_finite()));
+    assert!(plan.now.amounts.0.iter().all(|amount| amount.value.is_finite()));
 }
 
 proptest! {

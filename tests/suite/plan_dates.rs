@@ -19,7 +19,7 @@ fn window(timeline: &Timeline, kind: StepKind) -> DateSpan {
 }
 
 fn checks(plan: &Plan) -> Vec<DateSpan> {
-    plan.steps_of(StepKind::MonthlyCheck).map(|step| step.when).collect()
+    plan.now.steps_of(StepKind::MonthlyCheck).map(|step| step.when).collect()
 }
 
 fn span(from: &str, to: &str) -> DateSpan {
@@ -44,7 +44,7 @@ fn at_work(today: &str, done: Option<StepKind>) -> Timeline {
     lay_out(&inputs, &Assumptions::default())
 }
 
-fn season(harvest: NaiveDate, dry: u64) -> SeasonInputs {
+fn season(harvest: NaiveDate, dry: u64) -> SeasonInputs<'static> {
     let rains = harvest + Days::new(dry);
     SeasonInputs {
         harvest: DateSpan::day(harvest),
@@ -53,6 +53,7 @@ fn season(harvest: NaiveDate, dry: u64) -> SeasonInputs {
         maturity: (90.0, 120.0),
         spread: false,
         work_done: None,
+        checks: &[],
     }
 }
 
@@ -100,10 +101,10 @@ fn the_days_of_a_case_cannot_cross() {
     case.assumptions.check_days_before_harvest_last = 3.0;
     case.assumptions.cut_vines_days_before_harvest_last = 0.0;
     let plan = make(&case).unwrap();
-    let when = |kind| plan.steps_of(kind).next().unwrap().when;
+    let when = |kind| plan.now.steps_of(kind).next().unwrap().when;
     assert_eq!(when(StepKind::CheckPlants), day("2027-05-19"));
     assert_eq!(when(StepKind::CutVines), span("2027-05-20", "2027-05-23"));
-    let why = plan.steps_of(StepKind::CheckPlants).next().unwrap().why.clone();
+    let why = plan.now.steps_of(StepKind::CheckPlants).next().unwrap().why.clone();
     assert_eq!(why, DateReason::CheckPlants { least_days: 5.0, most_days: 5.0 });
 }
 
@@ -217,7 +218,7 @@ fn the_store_is_looked_at_early() {
     let plan = make(&farm(450.0)).unwrap();
     let monthly = [("2027-06-24", "2027-06-24"), ("2027-07-24", "2027-07-24"), ("2027-08-24", "2027-08-24")];
     assert_eq!(checks(&plan), [spans(&[("2027-06-03", "2027-06-07")]), spans(&monthly)].concat());
-    let why = plan.steps_of(StepKind::MonthlyCheck).next().unwrap().why.clone();
+    let why = plan.now.steps_of(StepKind::MonthlyCheck).next().unwrap().why.clone();
     let filled = date("2027-05-24");
     assert_eq!(why, DateReason::EarlyCheck { least_days: 10.0, most_days: 14.0, filled });
 
@@ -263,7 +264,7 @@ fn a_missed_early_check_is_made_up_for() {
     assert_eq!(on("2027-09-17"), []);
     let case = Case { today: Some(date("2027-06-15")), done: Some(StepKind::FillContainer), ..farm(450.0) };
     let why: Vec<_> =
-        make(&case).unwrap().steps_of(StepKind::MonthlyCheck).map(|step| step.why.clone()).collect();
+        make(&case).unwrap().now.steps_of(StepKind::MonthlyCheck).map(|step| step.why.clone()).collect();
     assert_eq!(why[..2], [DateReason::OverdueCheck, DateReason::CheckAgain { days: 14.0 }]);
 }
 
@@ -326,7 +327,7 @@ fn roots_are_not_stored_for_most_of_a_year() {
 fn plants_are_marked_to_spare_and_the_usual_number_is_told() {
     let plan = make(&farm(450.0)).unwrap();
     assert_eq!(amount(&plan, Quantity::PlantsToMark), 28.0);
-    let why = plan.amounts.0.iter().find(|of| of.quantity == Quantity::PlantsToMark).unwrap().why.clone();
+    let why = plan.now.amounts.0.iter().find(|of| of.quantity == Quantity::PlantsToMark).unwrap().why.clone();
     let expected =
         AmountReason::PlantsToMark { per_plant: 1.6, roots: 40, without_spare: 25, spare: 3, sick: 10.0 };
     assert_eq!(why, expected);

@@ -18,7 +18,7 @@ fn at_hand(roots: Option<u32>, plants: Option<u32>, bed: Option<f64>) -> Option<
 }
 
 fn why(plan: &Plan, quantity: Quantity) -> &AmountReason {
-    &plan.amounts.0.iter().find(|amount| amount.quantity == quantity).unwrap().why
+    &plan.now.amounts.0.iter().find(|amount| amount.quantity == quantity).unwrap().why
 }
 
 /// By hand: 1,500 cuttings and 10 in 100 once more for gaps are 1,650; 1,650 / 37.5 = 44 roots; a
@@ -128,12 +128,12 @@ proptest! {
         let mut case = farm(area);
         case.assumptions.cuts = f64::from(cuts);
         let plan = make(&case).unwrap();
-        let sum: u32 = plan.cuts.iter().map(|cut| cut.cuttings.middle).sum();
+        let sum: u32 = plan.now.cuts.iter().map(|cut| cut.cuttings.middle).sum();
         let season = amount(&plan, Quantity::CuttingsOverSeason);
         let first = amount(&plan, Quantity::CuttingsAtFirstCut);
         prop_assert_eq!(f64::from(sum), if cuts == 1 { first } else { season });
-        prop_assert!(plan.cuts.windows(2).all(|pair| pair[0].when.from < pair[1].when.from));
-        prop_assert!(plan.cuts.iter().all(|cut| cut.area.0 <= f64::from(cut.cuttings.middle) * 0.3 + 1e-9));
+        prop_assert!(plan.now.cuts.windows(2).all(|pair| pair[0].when.from < pair[1].when.from));
+        prop_assert!(plan.now.cuts.iter().all(|cut| cut.area.0 <= f64::from(cut.cuttings.middle) * 0.3 + 1e-9));
     }
 }
 
@@ -142,6 +142,7 @@ proptest! {
 fn later_cuts_have_their_dates() {
     let plan = make(&farm(450.0)).unwrap();
     let cuts: Vec<_> = plan
+        .now
         .cuts
         .iter()
         .map(|cut| (cut.when.from.to_string(), cut.when.to.to_string(), cut.cuttings.middle, cut.area.0))
@@ -182,7 +183,8 @@ fn survival_over_months_is_a_power() {
 #[test]
 fn uncertain_amounts_carry_a_range() {
     let plan = make(&farm(450.0)).unwrap();
-    let first = plan.amounts.0.iter().find(|amount| amount.quantity == Quantity::CuttingsAtFirstCut).unwrap();
+    let first =
+        plan.now.amounts.0.iter().find(|amount| amount.quantity == Quantity::CuttingsAtFirstCut).unwrap();
     assert_eq!((first.value, first.range), (1056.0, Some((972.0, 1140.0))));
 }
 
@@ -246,7 +248,7 @@ fn harvest_by_maturity_class() {
     let of = |maturity| {
         let variety = Variety { maturity, carotene_ug: None };
         let plan = make(&Case { variety, ..farm(450.0) }).unwrap();
-        (plan.harvest.first.to_string(), plan.harvest.last.to_string(), plan.harvest.maturity)
+        (plan.now.harvest.first.to_string(), plan.now.harvest.last.to_string(), plan.now.harvest.maturity)
     };
     assert_eq!(of(Some(Maturity::Late)), ("2028-04-23".to_owned(), "2028-07-06".to_owned(), Some("late")));
     assert_eq!(of(Some(Maturity::Early)).0, "2028-02-23");
@@ -258,10 +260,10 @@ fn harvest_by_maturity_class() {
 #[test]
 fn yields_are_a_range_and_no_promise() {
     let plan = make(&farm(450.0)).unwrap();
-    assert_eq!(plan.harvest.yield_low.map(|mass| mass.0), Some(202.0));
-    assert_eq!(plan.harvest.yield_high.map(|mass| mass.0), Some(405.0));
+    assert_eq!(plan.now.harvest.yield_low.map(|mass| mass.0), Some(202.0));
+    assert_eq!(plan.now.harvest.yield_high.map(|mass| mass.0), Some(405.0));
     let why = HarvestReason::Yield { area_m2: SquareMetres(450.0), low: 4.5, high: 9.0 };
-    assert_eq!(plan.harvest.yield_why, Some(why));
+    assert_eq!(plan.now.harvest.yield_why, Some(why));
 }
 
 /// Check values of the handbook: 9,180 µg are 765 RAE; 125 g boiled are 877.5 RAE at 10,800 µg, 100.75 at 1,240.
@@ -294,7 +296,7 @@ fn tenths_are_told_as_tenths() {
 fn the_reason_for_the_water_has_its_period() {
     let plan = make(&farm(450.0)).unwrap();
     let most = amount(&plan, Quantity::WaterPerDay);
-    let period = plan.water.iter().find(|period| period.daily.0 == most).unwrap();
+    let period = plan.now.water.iter().find(|period| period.daily.0 == most).unwrap();
     let AmountReason::WaterPerDay { from, bed_m2, kc, et0_mm, rain_mm, reaching, .. } =
         why(&plan, Quantity::WaterPerDay)
     else {
@@ -328,7 +330,7 @@ fn a_poor_source_is_warned_of() {
     let Some(Remark::WaterLimits { source, bed_m2, fit, .. }) = said(&poor) else { panic!("{poor:?}") };
     assert_eq!((source.as_str(), bed_m2, fit), ("the dug well", SquareMetres(7.5), 20));
     assert_eq!(amount(&poor, Quantity::WaterPerDay), most / 2.0);
-    let total: f64 = poor.water.iter().map(|period| period.total().0).sum();
+    let total: f64 = poor.now.water.iter().map(|period| period.total().0).sum();
     assert_eq!(amount(&poor, Quantity::WaterTotal), total);
     assert_eq!(amount(&poor, Quantity::TripsPerDay), (most / 2.0 / 15.0).ceil());
 }
@@ -337,9 +339,12 @@ fn a_poor_source_is_warned_of() {
 #[test]
 fn amounts_of_the_store_follow_from_its_layers() {
     let plan = make(&farm(450.0)).unwrap();
-    let roots: u32 = plan.containers.iter().map(|filled| filled.roots).sum();
+    let roots: u32 = plan.now.containers.iter().map(|filled| filled.roots).sum();
     assert_eq!(f64::from(roots), amount(&plan, Quantity::RootsToStore));
-    assert_eq!(f64::from(plan.containers[0].layers[0].capacity()), amount(&plan, Quantity::RootsPerLayer));
+    assert_eq!(
+        f64::from(plan.now.containers[0].layers[0].capacity()),
+        amount(&plan, Quantity::RootsPerLayer)
+    );
     assert_eq!(why(&plan, Quantity::Containers), &AmountReason::Containers { roots });
     let small = plan.remarks.iter().any(|remark| matches!(remark, Remark::ContainersTooSmall { .. }));
     assert!(!small, "every root has its place: {:?}", plan.remarks);

@@ -12,7 +12,7 @@ fn on(today: &str, done: Option<StepKind>) -> Plan {
 }
 
 fn first_day(plan: &Plan, topic: StepKind) -> String {
-    plan.steps_of(topic).next().unwrap().when.from.to_string()
+    plan.now.steps_of(topic).next().unwrap().when.from.to_string()
 }
 
 #[test]
@@ -34,9 +34,9 @@ fn a_missed_bed_costs_days_and_cuttings() {
     let late = plan.overdue.iter().find(|step| step.kind == StepKind::PlantBed).unwrap();
     assert_eq!((late.days_later, late.cuttings_at_first_cut, late.cuttings_fewer), (13, 202, 854));
     assert!(late.certain);
-    assert_eq!(plan.cuts[0].cuttings.middle, 202);
+    assert_eq!(plan.now.cuts[0].cuttings.middle, 202);
     // Of 1,500 − 1,056 = 444 later ones, what 0.9599 of the roots give: 426 in two cuts.
-    assert_eq!(plan.cuts[1].cuttings.middle, 213);
+    assert_eq!(plan.now.cuts[1].cuttings.middle, 213);
     let said = Remark::LateWork {
         steps: 1,
         today: date("2027-11-08"),
@@ -83,7 +83,7 @@ fn checks_show_that_the_store_was_filled() {
 fn missed_checks_are_made_today() {
     let plan = on("2027-08-01", Some(StepKind::FillContainer));
     let checks: Vec<_> =
-        plan.steps_of(StepKind::MonthlyCheck).map(|step| step.when.from.to_string()).collect();
+        plan.now.steps_of(StepKind::MonthlyCheck).map(|step| step.when.from.to_string()).collect();
     assert_eq!(checks, ["2027-08-01", "2027-08-24"]);
 }
 
@@ -116,7 +116,7 @@ fn years_end_and_leap_days() {
     assert_eq!(plan.rains, date("2028-02-29"));
     assert_eq!(first_day(&plan, StepKind::PlantBed), "2028-01-04", "56 days back from 29 February");
     let checks: Vec<_> =
-        plan.steps_of(StepKind::MonthlyCheck).map(|step| step.when.from.to_string()).collect();
+        plan.now.steps_of(StepKind::MonthlyCheck).map(|step| step.when.from.to_string()).collect();
     assert_eq!(
         checks,
         ["2027-11-10", "2027-11-30"],
@@ -153,7 +153,7 @@ proptest! {
         let planned = make(&Case { rains: rains.clone(), ..case.clone() }).unwrap();
         let case = Case { today: Some(today), done: Some(done), rains, ..case };
         let plan = make(&case).unwrap();
-        let begins = |topic| plan.steps_of(topic).map(|step| step.when.from).min();
+        let begins = |topic| plan.now.steps_of(topic).map(|step| step.when.from).min();
         for pair in [
             (StepKind::MarkPlants, StepKind::Harvest), (StepKind::CheckPlants, StepKind::Harvest), (StepKind::CutVines, StepKind::Harvest),
             (StepKind::GatherSand, StepKind::FillContainer), (StepKind::Harvest, StepKind::FillContainer), (StepKind::FillContainer, StepKind::PlantBed),
@@ -165,10 +165,10 @@ proptest! {
             };
             prop_assert!(first <= then, "{:?} on {first}, {:?} on {then}", pair.0, pair.1);
         }
-        for step in plan.steps.iter().filter(|step| step.kind > done && step.kind <= StepKind::PlantBed) {
+        for step in plan.now.steps.iter().filter(|step| step.kind > done && step.kind <= StepKind::PlantBed) {
             prop_assert!(step.when.to >= today, "{:?}", step);
         }
-        let field = |plan: &Plan| plan.steps_of(StepKind::PlantField).next().unwrap().when.from;
+        let field = |plan: &Plan| plan.now.steps_of(StepKind::PlantField).next().unwrap().when.from;
         prop_assert!(field(&plan) >= field(&planned));
     }
 }

@@ -41,11 +41,11 @@ fn a_group_sums_its_farms() {
     assert_eq!(amount(&plan, Quantity::CuttingsNeeded), 1800.0);
     assert_eq!(amount(&plan, Quantity::RootsToStore), 48.0);
     assert_eq!(amount(&plan, Quantity::PlantsToMark), 34.0);
-    let shares: Vec<_> = plan.farms.iter().map(|farm| (farm.cuttings, farm.roots)).collect();
+    let shares: Vec<_> = plan.now.farms.iter().map(|farm| (farm.cuttings, farm.roots)).collect();
     assert_eq!(shares, [(1000, 27), (500, 13), (300, 8)]);
-    assert_eq!(plan.farms.iter().map(|farm| farm.plants).sum::<u32>(), 34);
-    assert_eq!(plan.bed.area.0, 48.0 * 0.375, "one bed for all");
-    assert_eq!(plan.amounts.get(Quantity::PlantsPerMember), None, "each farm has its own share");
+    assert_eq!(plan.now.farms.iter().map(|farm| farm.plants).sum::<u32>(), 34);
+    assert_eq!(plan.now.bed.area.0, 48.0 * 0.375, "one bed for all");
+    assert_eq!(plan.now.amounts.get(Quantity::PlantsPerMember), None, "each farm has its own share");
 }
 
 proptest! {
@@ -64,7 +64,7 @@ proptest! {
     fn shares_add_to_the_groups_totals(areas in prop::collection::vec(5.0..3000.0f64, 1..30)) {
         let farms = areas.iter().enumerate().map(|(index, area)| member(&index.to_string(), *area)).collect();
         let plan = make(&group(farms)).unwrap();
-        let sum = |of: fn(&kabla::plan::group::Share) -> u32| f64::from(plan.farms.iter().map(of).sum::<u32>());
+        let sum = |of: fn(&kabla::plan::group::Share) -> u32| f64::from(plan.now.farms.iter().map(of).sum::<u32>());
         prop_assert_eq!(sum(|farm| farm.cuttings), amount(&plan, Quantity::CuttingsNeeded));
         prop_assert_eq!(sum(|farm| farm.roots), amount(&plan, Quantity::RootsToStore));
         prop_assert_eq!(sum(|farm| farm.plants), amount(&plan, Quantity::PlantsToMark));
@@ -87,29 +87,29 @@ fn a_zone_has_a_table_by_field_size() {
     let plan = make(&zone()).unwrap();
     assert_eq!(amount(&plan, Quantity::RootsToStore), 40.0);
     let rows: Vec<_> =
-        plan.by_field.iter().map(|row| (row.cuttings, row.roots, row.plants, row.bed.0)).collect();
+        plan.now.by_field.iter().map(|row| (row.cuttings, row.roots, row.plants, row.bed.0)).collect();
     assert_eq!(rows, [(334, 9, 7, 3.4), (1500, 40, 28, 15.0)]);
-    assert_eq!(f64::from(plan.by_field[1].jerrycans_per_day), amount(&plan, Quantity::JerrycansPerDay));
+    assert_eq!(f64::from(plan.now.by_field[1].jerrycans_per_day), amount(&plan, Quantity::JerrycansPerDay));
     let first = make(&Case { sizing: Sizing::FirstPlanting, ..zone() }).unwrap();
-    assert_eq!(first.by_field[1].roots, 57);
-    assert!(make(&farm(450.0)).unwrap().by_field.is_empty(), "a farm knows its field");
+    assert_eq!(first.now.by_field[1].roots, 57);
+    assert!(make(&farm(450.0)).unwrap().now.by_field.is_empty(), "a farm knows its field");
 }
 
 /// In a zone nobody works on the same day: every step is a span.
 #[test]
 fn a_zones_dates_are_spans() {
     let plan = make(&zone()).unwrap();
-    assert!(plan.steps.iter().all(|step| !step.when.is_day()), "{:?}", plan.steps);
-    let harvest = |plan: &kabla::plan::Plan| plan.steps_of(StepKind::Harvest).next().unwrap().when;
+    assert!(plan.now.steps.iter().all(|step| !step.when.is_day()), "{:?}", plan.now.steps);
+    let harvest = |plan: &kabla::plan::Plan| plan.now.steps_of(StepKind::Harvest).next().unwrap().when;
     assert_eq!(harvest(&plan).to, date("2027-05-30"));
     let longer = make(&Case { harvest_until: Some(date("2027-06-20")), ..zone() }).unwrap();
     assert_eq!(harvest(&longer).to, date("2027-06-20"));
-    let mark = longer.steps_of(StepKind::MarkPlants).next().unwrap().when;
+    let mark = longer.now.steps_of(StepKind::MarkPlants).next().unwrap().when;
     assert_eq!(
         (mark.from, mark.to),
         (date("2027-04-24"), date("2027-05-28")),
         "23 days before the last digging"
     );
-    let fill = longer.steps_of(StepKind::FillContainer).next().unwrap().when;
+    let fill = longer.now.steps_of(StepKind::FillContainer).next().unwrap().when;
     assert_eq!(fill.to, date("2027-06-21"));
 }

@@ -163,10 +163,10 @@ fn cases() -> Vec<Case> {
 
 /// Everything that a plan has to say.
 fn said(plan: &Plan) -> Vec<&dyn Worded> {
-    let mut said: Vec<&dyn Worded> = vec![&plan.rains_why, &plan.harvest.why];
-    said.extend(plan.harvest.yield_why.iter().map(|why| why as &dyn Worded));
-    said.extend(plan.steps.iter().map(|step| &step.why as &dyn Worded));
-    said.extend(plan.amounts.0.iter().map(|amount| &amount.why as &dyn Worded));
+    let mut said: Vec<&dyn Worded> = vec![&plan.rains_why, &plan.now.harvest.why];
+    said.extend(plan.now.harvest.yield_why.iter().map(|why| why as &dyn Worded));
+    said.extend(plan.now.steps.iter().map(|step| &step.why as &dyn Worded));
+    said.extend(plan.now.amounts.0.iter().map(|amount| &amount.why as &dyn Worded));
     said.extend(plan.overdue.iter().map(|late| late as &dyn Worded));
     said.extend(plan.remarks.iter().map(|remark| remark as &dyn Worded));
     said
@@ -318,8 +318,8 @@ fn remarks_tell_how_much_they_matter_and_what_they_concern() {
             let severity = if notes.contains(&remark.code()) { Severity::Note } else { Severity::Warning };
             assert_eq!(remark.severity(), severity, "{}", remark.code());
             for quantity in remark.amounts() {
-                let stored = plan.amounts.get(kabla::plan::Quantity::RootsToStore);
-                let told = plan.amounts.get(*quantity).is_some();
+                let stored = plan.now.amounts.get(kabla::plan::Quantity::RootsToStore);
+                let told = plan.now.amounts.get(*quantity).is_some();
                 assert!(
                     told || stored == Some(0.0),
                     "{}: the plan has no {}",

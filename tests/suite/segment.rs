@@ -621,7 +621,7 @@ fn the_season_has_every_week_from_the_first_preparation_to_the_planting() {
             weeks.entry(day(&row[0])).or_default().push((row[3].to_owned(), row[4].to_owned()));
         }
         // Of the plan's own steps, not of our guidance: each week that a step touches tells it as due.
-        let steps = || plan.steps.iter().filter(|step| step.kind.name() != "first-harvest");
+        let steps = || plan.now.steps.iter().filter(|step| step.kind.name() != "first-harvest");
         let mut week = week_of(steps().map(|step| step.when.from).min().unwrap());
         let end = steps().map(|step| step.when.to).max().unwrap();
         let mut count = 0;

@@ -195,7 +195,7 @@ fn text_messages_of_a_plan() {
             let messages = sms(&pack, &tell(&case, &plan), SmsOptions::default()).unwrap();
             assert_eq!(
                 messages.len(),
-                plan.steps.len() + 2,
+                plan.now.steps.len() + 2,
                 "{tag} {name}: the caution and the closing besides"
             );
             assert!(messages.windows(2).all(|pair| pair[0].date <= pair[1].date));

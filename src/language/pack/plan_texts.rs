@@ -26,6 +26,10 @@ catalogue! {
     Past = "plan-past";
     /// Marks a step that is due.
     Now = "plan-now";
+    /// Marks a step that is done.
+    Done = "plan-done";
+    /// An amount as it stands, beside what was planned.
+    BesidePlanned = "plan-beside-planned";
     /// The days of all monthly checks.
     Checks = "plan-checks";
     /// Heads the work that is known to be late.
@@ -68,6 +72,26 @@ catalogue! {
     ColumnCuttings = "plan-column-cuttings";
     /// Heads fields.
     ColumnField = "plan-column-field";
+    /// Heads ways to plant the whole field.
+    Ways = "plan-ways";
+    /// Heads ways that are left where the store keeps too few roots.
+    WaysLeft = "plan-ways-left";
+    /// A way to have cuttings when the rains come.
+    Way = "plan-way";
+    /// Heads these ways.
+    ColumnWay = "plan-column-way";
+    /// Heads the days on which their beds are planted.
+    ColumnBegins = "plan-column-begins";
+    /// Heads roots in the sand.
+    ColumnRoots = "plan-column-roots";
+    /// Heads cuttings when the rains come.
+    ColumnAtRains = "plan-column-at-rains";
+    /// Heads litres in all.
+    ColumnAllLitres = "plan-column-all-litres";
+    /// Heads days of watering.
+    ColumnDays = "plan-column-days";
+    /// Heads trips to the water.
+    ColumnTrips = "plan-column-trips";
     /// The days of the harvest to come.
     Harvest = "plan-harvest";
     /// What it may give.

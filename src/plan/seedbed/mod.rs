@@ -6,6 +6,7 @@ mod water;
 
 use chrono::{Datelike, NaiveDate};
 
+pub(super) use water::shoots_on;
 pub use water::{Period, Shortage, Source, schedule};
 
 use super::units::{round_up, whole_down, whole_up};

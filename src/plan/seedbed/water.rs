@@ -58,29 +58,37 @@ fn dekad_end(day: NaiveDate) -> NaiveDate {
     end.unwrap_or(day)
 }
 
-/// The water of a bed of `area` that is planted on `span.from` and watered until `span.to`.
+/// The day on which shoots show in a bed.
+pub(in crate::plan) fn shoots_on(planted: NaiveDate, assumptions: &Assumptions) -> NaiveDate {
+    let days = Days::new(assumptions.shoots_days.max(0.0).round() as u64);
+    planted.checked_add_days(days).unwrap_or(planted)
+}
+
+/// The water of a bed of `area` that is planted on `planted`, in the days of `span`.
 ///
-/// Until shoots show, the soil tells how often it is watered: roots without shoots drink little, and rot where it is
-/// wet. Each period has the values of its middle day.
+/// Of a bed of roots `soil` tells how often it is watered until shoots show: roots without shoots drink little, and
+/// rot where it is wet. Where cuttings are planted it is `None`. Each period has the values of its middle day.
 pub fn schedule(
     area: SquareMetres,
     place: &Place,
     climate: &Climate,
-    span: DateSpan,
-    soil: Soil,
+    (planted, span): (NaiveDate, DateSpan),
+    soil: Option<Soil>,
     assumptions: &Assumptions,
 ) -> Vec<Period> {
     let mut periods = Vec::new();
-    let shoots = span.from + Days::new(assumptions.shoots_days.max(0.0).round() as u64);
+    let shoots = shoots_on(planted, assumptions);
     let mut from = span.from;
     while from <= span.to {
-        let bare = from < shoots;
+        let until_shoots = soil.filter(|_| from < shoots);
+        let bare = until_shoots.is_some();
         let last = shoots.pred_opt().filter(|_| bare).unwrap_or(span.to);
-        let every_days = if bare { soil.every_days(assumptions) } else { assumptions.water_every_days };
+        let every_days =
+            until_shoots.map_or(assumptions.water_every_days, |soil| soil.every_days(assumptions));
         let to = dekad_end(from).min(span.to).min(last);
         let middle = from + Days::new((to - from).num_days().max(0) as u64 / 2);
         let et0 = climate.et0_on(middle, place);
-        let day = (middle - span.from).num_days() as f64;
+        let day = (middle - planted).num_days() as f64;
         let kc =
             if bare { kc::wet_soil(et0, every_days, assumptions) } else { kc::of_bed(day, et0, assumptions) };
         let rain = climate.rain_on(middle);
