@@ -19,6 +19,8 @@ sheet-steps = የሚሠሩ ሥራዎችና ጊዜያቸው
 sheet-cautions = ጥንቃቄ
 sheet-when = መቼ
 sheet-page = ገጽ
+sheet-group = ቡድን
+sheet-together = በጋራ
 # Between a label and its value, with the space before it that the language wants: none.
 colon = ፦
 semicolon = ፤
@@ -78,7 +80,7 @@ amount-jerrycans = በየቀኑ የሚያስፈልግ ውሃ በጀሪካን
 
 first-cuttings-value = { $first_cuttings_low } እስከ { $first_cuttings_high }{ $plan_by ->
     [practice] ፣ በተለመደው አሠራር
-   *[print] {""}
+   *[print] ፣ በእድገት ቀናት ብዛት
  }
 sand-value = { MEASURE($sand_l, unit: "litre") }፣ { MEASURE($sand_kg, unit: "kilogram") } ያህል
 bed-value = { MEASURE($bed_length_m, unit: "metre") } × { MEASURE($bed_width_m, unit: "metre") }
@@ -293,9 +295,10 @@ first-harvest = የመጀመሪያዎቹን ስኳር ድንቾች ይሞክሩ
 
 ## Tables: title, what it tells (.text), its picture in words (.alt)
 
+# doubt: "በእድገት ቀናት ብዛት" where cuttings are counted by the days that the bed has grown.
 table-cuts = ከመደቡ የሚቆረጡ ሐረጎች{ $plan_by ->
     [practice] ፣ በተለመደው አሠራር
-   *[print] {""}
+   *[print] ፣ በእድገት ቀናት ብዛት
  }
     .text = ከእያንዳንዱ ቆረጣ ይህን ያህል ቁራጭ ይጠበቃል። የኋለኞቹ ለቀሪው ማሳና ለክፍት ቦታዎች ናቸው።
 table-shares = ከእያንዳንዱ እርሻ የሚመጣው

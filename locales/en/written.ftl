@@ -16,6 +16,8 @@ sheet-when = When
 colon = :
 semicolon = ;
 sheet-page = Page
+sheet-group = Group
+sheet-together = Together
 status-draft = Draft wording: no fluent speaker has read it yet.
 status-read = Wording read by a fluent speaker, not yet approved.
 status-approved = Wording approved.
@@ -65,7 +67,7 @@ amount-jerrycans = Jerrycans of water, each day
 
 first-cuttings-value = { $first_cuttings_low } to { $first_cuttings_high }{ $plan_by ->
     [practice] , by common practice
-   *[print] {""}
+   *[print] , by days of growth
  }
 sand-value = { MEASURE($sand_l, unit: "litre") }, about { MEASURE($sand_kg, unit: "kilogram") }
 bed-value = { MEASURE($bed_length_m, unit: "metre") } × { MEASURE($bed_width_m, unit: "metre") }
@@ -269,7 +271,7 @@ first-harvest = Try the first roots
 
 table-cuts = Cuts from the bed{ $plan_by ->
     [practice] , by common practice
-   *[print] {""}
+   *[print] , by days of growth
  }
     .text = So many cuttings may be expected of each cut. The later ones are for the rest of the field and for gaps.
 table-shares = What each farm brings
@@ -709,6 +711,7 @@ why-gaps = { $gaps ->
     [0] {""}
    *[other] , and { $gaps } of 100 once more for gaps
  }
+why-part-of-group = its part of the { $whole } of the whole group
 why-field-of-cuttings = what { $cuttings } cuttings plant, { why-spacing }
 why-field-rows = { $layout ->
     [mounds] rows of mounds { $between_m } m apart

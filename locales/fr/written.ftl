@@ -23,6 +23,8 @@ colon = {"\u00A0"}:
 semicolon = {"\u00A0"};
 # same
 sheet-page = Page
+sheet-group = Groupe
+sheet-together = Ensemble
 status-draft = Brouillon : aucune personne qui parle bien la langue n’a encore relu ce texte.
 status-read = Texte relu par une personne qui parle bien la langue, mais pas encore approuvé.
 status-approved = Texte approuvé.
@@ -76,7 +78,7 @@ amount-jerrycans = Bidons d’eau, chaque jour
 
 first-cuttings-value = { $first_cuttings_low } à { $first_cuttings_high }{ $plan_by ->
     [practice] , selon l’usage courant
-   *[print] {""}
+   *[print] , selon les jours de croissance
  }
 sand-value = { MEASURE($sand_l, unit: "litre") }, soit environ { MEASURE($sand_kg, unit: "kilogram") }
 bed-value = { MEASURE($bed_length_m, unit: "metre") } × { MEASURE($bed_width_m, unit: "metre") }
@@ -320,9 +322,10 @@ first-harvest = Cherchez les premières patates
 
 ## Tables: title, what it tells (.text), its picture in words (.alt)
 
+# doubt: "selon les jours de croissance" where cuttings are counted by the days that the bed has grown.
 table-cuts = Coupes dans la planche{ $plan_by ->
     [practice] , selon l’usage courant
-   *[print] {""}
+   *[print] , selon les jours de croissance
  }
     .text = Voici combien de boutures on peut attendre de chaque coupe. Celles des coupes suivantes sont pour le reste du champ et pour remplacer celles qui n’ont pas pris.
 table-shares = Ce que chaque exploitation apporte

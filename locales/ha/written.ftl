@@ -26,6 +26,8 @@ sheet-when = Lokaci
 colon = :
 semicolon = ;
 sheet-page = Shafi
+sheet-group = Ƙungiya
+sheet-together = Tare
 # doubt: "rubutun gwaji" for draft wording; "daftari" is more bookish.
 status-draft = Rubutun gwaji: babu ƙwararre a Hausa da ya karanta shi tukuna.
 status-read = Ƙwararre a Hausa ya karanta rubutun, amma ba a amince da shi ba tukuna.
@@ -80,7 +82,7 @@ amount-jerrycans = Jarkar ruwa, kowace rana
 
 first-cuttings-value = { $first_cuttings_low } zuwa { $first_cuttings_high }{ $plan_by ->
     [practice] , bisa ga yadda aka saba
-   *[print] {""}
+   *[print] , bisa ga kwanakin girma
  }
 sand-value = { MEASURE($sand_l, unit: "litre") }, kamar { MEASURE($sand_kg, unit: "kilogram") }
 bed-value = { MEASURE($bed_length_m, unit: "metre") } × { MEASURE($bed_width_m, unit: "metre") }
@@ -297,9 +299,10 @@ first-harvest = Ku gwada dankalin farko
 
 ## Tables: title, what it tells (.text), its picture in words (.alt)
 
+# doubt: "bisa ga kwanakin girma" where cuttings are counted by the days that the bed has grown.
 table-cuts = Yankan yaɗo daga gadon reno{ $plan_by ->
     [practice] , bisa ga yadda aka saba
-   *[print] {""}
+   *[print] , bisa ga kwanakin girma
  }
     .text = Ga yawan guntun da ake sa ran samu a kowane yanka. Na baya-baya na sauran gonar ne, da na cike gibi.
 table-shares = Abin da kowace gona za ta kawo

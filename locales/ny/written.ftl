@@ -26,6 +26,8 @@ sheet-when = Nthawi
 colon = :
 semicolon = ;
 sheet-page = Tsamba
+sheet-group = Gulu
+sheet-together = Pamodzi
 status-draft = Mawu oyeserera: munthu wodziwa bwino Chichewa sanawawerengebe.
 status-read = Munthu wodziwa bwino Chichewa wawerenga mawu awa, koma sanavomerezedwebe.
 status-approved = Mawu awa avomerezedwa.
@@ -84,7 +86,7 @@ amount-jerrycans = Zigubu za madzi, tsiku lililonse
 
 first-cuttings-value = { $first_cuttings_low } mpaka { $first_cuttings_high }{ $plan_by ->
     [practice] , malinga ndi chizolowezi
-   *[print] {""}
+   *[print] , malinga ndi masiku okula
  }
 sand-value = { MEASURE($sand_l, unit: "litre") }, pafupifupi { MEASURE($sand_kg, unit: "kilogram") }
 bed-value = { MEASURE($bed_length_m, unit: "metre") } × { MEASURE($bed_width_m, unit: "metre") }
@@ -355,9 +357,10 @@ first-harvest = Yesani mbatata zoyamba
 
 ## Tables: title, what it tells (.text), its picture in words (.alt)
 
+# doubt: "malinga ndi masiku okula" where cuttings are counted by the days that the bed has grown.
 table-cuts = Kudula nthambi pa nazale{ $plan_by ->
     [practice] , malinga ndi chizolowezi
-   *[print] {""}
+   *[print] , malinga ndi masiku okula
  }
     .text = Podula kulikonse mungayembekezere zidutswa izi. Za pambuyo pake ndi za malo otsala a munda, ndi zobzala m'mipata.
 table-shares = Zimene munda uliwonse ubweretse

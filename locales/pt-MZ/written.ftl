@@ -27,6 +27,8 @@ sheet-when = Quando
 colon = :
 semicolon = ;
 sheet-page = Página
+sheet-group = Grupo
+sheet-together = Em conjunto
 status-draft = Texto em rascunho: ainda não foi lido por quem fala bem português.
 status-read = Texto lido por quem fala bem português, mas ainda não aprovado.
 status-approved = Texto aprovado.
@@ -83,7 +85,7 @@ amount-jerrycans = Bidões de água, por dia
 
 first-cuttings-value = { $first_cuttings_low } a { $first_cuttings_high }{ $plan_by ->
     [practice] , segundo a prática comum
-   *[print] {""}
+   *[print] , segundo os dias de crescimento
  }
 sand-value = { MEASURE($sand_l, unit: "litre") }, cerca de { MEASURE($sand_kg, unit: "kilogram") }
 bed-value = { MEASURE($bed_length_m, unit: "metre") } × { MEASURE($bed_width_m, unit: "metre") }
@@ -330,9 +332,10 @@ first-harvest = Procure as primeiras batatas
 
 ## Tables: title, what it tells (.text), its picture in words (.alt)
 
+# doubt: "segundo os dias de crescimento" where cuttings are counted by the days that the bed has grown.
 table-cuts = Cortes do canteiro{ $plan_by ->
     [practice] , segundo a prática comum
-   *[print] {""}
+   *[print] , segundo os dias de crescimento
  }
     .text = De cada corte esperam-se estas ramas. As dos cortes seguintes são para o resto da machamba e para as falhas.
 # doubt: "reserva comum" for the common store of roots in sand.

@@ -20,6 +20,8 @@ sheet-when = Lini
 colon = :
 semicolon = ;
 sheet-page = Ukurasa
+sheet-group = Kikundi
+sheet-together = Pamoja
 status-draft = Rasimu: maneno haya bado hayajasomwa na msemaji fasaha wa Kiswahili.
 status-read = Maneno yamesomwa na msemaji fasaha, lakini bado hayajaidhinishwa.
 status-approved = Maneno yameidhinishwa.
@@ -70,7 +72,7 @@ amount-jerrycans = Madumu ya maji, kila siku
 
 first-cuttings-value = { $first_cuttings_low } hadi { $first_cuttings_high }{ $plan_by ->
     [practice] , kwa mazoea ya kawaida
-   *[print] {""}
+   *[print] , kwa siku za ukuaji
  }
 sand-value = { MEASURE($sand_l, unit: "litre") }, kama { MEASURE($sand_kg, unit: "kilogram") }
 bed-value = { MEASURE($bed_length_m, unit: "metre") } × { MEASURE($bed_width_m, unit: "metre") }
@@ -283,9 +285,10 @@ first-harvest = Angalia viazi vya kwanza
 
 ## Tables: title, what it tells (.text), its picture in words (.alt)
 
+# doubt: "kwa siku za ukuaji" where cuttings are counted by the days that the bed has grown.
 table-cuts = Kukata marando kitaluni{ $plan_by ->
     [practice] , kwa mazoea ya kawaida
-   *[print] {""}
+   *[print] , kwa siku za ukuaji
  }
     .text = Jedwali linaonyesha vipande unavyoweza kutarajia kila unapokata. Vipande vya baadaye ni vya sehemu iliyobaki ya shamba na vya kujaza mapengo.
 table-shares = Kila shamba linaleta nini

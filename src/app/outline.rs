@@ -102,17 +102,23 @@ pub struct Noticed {
     pub advice: Line,
 }
 
-/// The plan of a case in the words of a language.
+/// The plan of a case, or of one farm of a group, in the words of a language.
 ///
 /// # Errors
 /// All problems of the case, of the records it names, or of the pack.
-pub fn outline(data: &dyn Data, case: &Path, language: &str, overrides: Overrides) -> Result<Outline, Error> {
+pub fn outline(
+    data: &dyn Data,
+    case: &Path,
+    language: &str,
+    overrides: Overrides,
+    farm: Option<&str>,
+) -> Result<Outline, Error> {
     let read = ReadCase::from_disk(case)?.with(overrides)?;
-    let plan = read.plan()?;
+    let (case, plan) = read.planned(farm)?;
     let pack = read.pack(data, Some(language))?;
     let english = if pack.words_plan() { None } else { Some(remarks::english()?) };
     let mut titles = BTreeMap::new();
-    for statement in tell(&read.case, &plan) {
+    for statement in tell(&case, &plan) {
         if let Subject::Step(kind) = statement.subject {
             titles.insert(kind, pack.write_title(&statement)?);
         }
@@ -121,8 +127,8 @@ pub fn outline(data: &dyn Data, case: &Path, language: &str, overrides: Override
     let noticed = plan.remarks.iter().map(|remark| words.noticed(remark));
     Ok(Outline {
         title: format!("{}, {}", plan.name, plan.place),
-        rains: words.rains(read.case.rains_began.is_some())?,
-        band: band(&pack, Shapes::of(&read.case, &plan).season, &titles)?,
+        rains: words.rains(case.rains_began.is_some())?,
+        band: band(&pack, Shapes::of(&case, &plan).season, &titles)?,
         blocks: words.blocks(&titles)?,
         remarks: noticed.collect::<Result<_, _>>()?,
         findings: read.remarks,

@@ -121,8 +121,12 @@ fn csv_reader(text: &str, delimiter: u8, headed: bool) -> csv::Reader<&[u8]> {
         .delimiter(delimiter)
         .flexible(true)
         .has_headers(headed)
-        .trim(csv::Trim::All)
         .from_reader(text.as_bytes())
+}
+
+/// A cell without the blanks around it.
+fn cell(record: &StringRecord, column: usize) -> Option<&str> {
+    record.get(column).map(str::trim)
 }
 
 /// What parts the cells: the first of tab and semicolon that the header has, or a comma.
@@ -162,6 +166,7 @@ fn find_header<'t, const N: usize>(
         if !csv_reader(table, delimiter, false).read_record(&mut names).unwrap_or(false) {
             continue;
         }
+        names.trim();
         match Columns::of(&names, measures) {
             Ok(columns) => return Ok(Header { title, table, delimiter, columns }),
             Err(lack) if nearest.as_ref().is_none_or(|(_, nearest)| nearest.named < lack.named) => {
@@ -255,9 +260,9 @@ impl<const N: usize> Columns<N> {
     /// The date of a row; the inner `None` where it is none.
     fn date_in(&self, record: &StringRecord) -> Option<Option<Written>> {
         match self.date {
-            Dates::One(column) => record.get(column).map(Written::read),
+            Dates::One(column) => cell(record, column).map(Written::read),
             Dates::Three(year, month, day) => {
-                let parts = record.get(year).zip(record.get(month)).zip(record.get(day));
+                let parts = cell(record, year).zip(cell(record, month)).zip(cell(record, day));
                 parts.map(|((year, month), day)| Written::of(year, month, day))
             }
         }
@@ -348,7 +353,7 @@ impl<const N: usize> DailyTable<'_, N> {
             if !csv_reader(text, delimiter, false).read_record(&mut record).unwrap_or(false) {
                 continue;
             }
-            let measured = |at: &usize| record.get(*at).is_some_and(|cell| cell.parse::<f64>().is_ok());
+            let measured = |at: &usize| cell(&record, *at).is_some_and(|cell| cell.parse::<f64>().is_ok());
             let dated = matches!(columns.date_in(&record), Some(Some(_)));
             if dated && columns.measures.iter().all(measured) {
                 let hint = "let the row that names the columns come before the days";
@@ -364,9 +369,8 @@ impl<const N: usize> DailyTable<'_, N> {
     }
 
     fn row(&mut self, line: u64, record: &StringRecord, columns: &Columns<N>) {
-        let cell = |column: usize| record.get(column);
         let date = columns.date_in(record);
-        let cells = columns.measures.map(cell);
+        let cells = columns.measures.map(|column| cell(record, column));
         let (Some(date), true) = (date, cells.iter().all(Option::is_some)) else {
             let hint = format!(
                 "give every row a date and {}",
@@ -387,9 +391,9 @@ impl<const N: usize> DailyTable<'_, N> {
             Some(_) => {}
             None => {
                 let text = match columns.date {
-                    Dates::One(column) => cell(column).unwrap_or_default().to_owned(),
+                    Dates::One(column) => cell(record, column).unwrap_or_default().to_owned(),
                     Dates::Three(year, month, day) => {
-                        [year, month, day].map(|column| cell(column).unwrap_or_default()).join("-")
+                        [year, month, day].map(|column| cell(record, column).unwrap_or_default()).join("-")
                     }
                 };
                 let message = format!("{text} is not a date of the calendar");
@@ -405,12 +409,12 @@ impl<const N: usize> DailyTable<'_, N> {
         header: usize,
         columns: &Columns<N>,
     ) -> Option<(String, String)> {
-        let longer = record.iter().skip(header).filter(|cell| !cell.is_empty()).count();
+        let longer = record.iter().skip(header).filter(|cell| !cell.trim().is_empty()).count();
         if longer == 0 || self.decimal_comma {
             return None;
         }
         let mut parted = columns.measures.iter().filter_map(|column| {
-            let number = format!("{},{}", record.get(*column)?, record.get(column + 1)?);
+            let number = format!("{},{}", cell(record, *column)?, cell(record, column + 1)?);
             let hint = hint_for_comma(&number)?;
             Some((number, hint))
         });

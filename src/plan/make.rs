@@ -107,6 +107,7 @@ impl Planner {
             },
             now,
             planned,
+            together: None,
             overdue,
             vitamin_a: after::vitamin_a(&case.variety, a),
             planting_delays: match &case.rains {

@@ -377,6 +377,14 @@ pub struct Cut {
     pub area: SquareMetres,
 }
 
+impl Cut {
+    /// A cut whose cuttings stand so densely on a square metre.
+    pub(super) fn of(when: DateSpan, cuttings: Cuttings, density: f64) -> Cut {
+        let area = (f64::from(cuttings.middle) / density * 10.0).floor() / 10.0;
+        Cut { when, cuttings, area: SquareMetres(area) }
+    }
+}
+
 /// The cuts of a bed: `first`, and those after it, which give `later` together.
 /// `density` is cuttings on a square metre, those for gaps included.
 pub fn cuts(
@@ -390,10 +398,7 @@ pub fn cuts(
         let days = Days::new((days.max(0.0) * f64::from(times)).round() as u64);
         day.checked_add_days(days).unwrap_or(day)
     };
-    let cut = |when, cuttings: Cuttings| {
-        let area = (f64::from(cuttings.middle) / density * 10.0).floor() / 10.0;
-        Cut { when, cuttings, area: SquareMetres(area) }
-    };
+    let cut = |when, cuttings| Cut::of(when, cuttings, density);
     let later = (1..=more).map(|times| {
         // What the number of cuts does not divide goes to the earlier ones.
         let part = |whole: u32| whole / more + u32::from(times <= whole % more);

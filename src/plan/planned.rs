@@ -33,6 +33,17 @@ pub struct UsedDefault {
     pub source: Option<&'static str>,
 }
 
+/// The season of the group that a farm is of.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Together {
+    /// The group's name.
+    pub name: String,
+    /// Its season as it stands.
+    pub now: State,
+    /// Its season as it was planned, where it stands otherwise.
+    pub planned: Option<State>,
+}
+
 /// A season's plan.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Plan {
@@ -52,6 +63,8 @@ pub struct Plan {
     pub now: State,
     /// The season as it was planned, where it stands otherwise.
     pub planned: Option<State>,
+    /// The group's season, where the plan is that of one of its farms.
+    pub together: Option<Together>,
     /// Steps whose days have passed.
     pub overdue: Vec<Overdue>,
     /// What a serving holds, where the variety's carotene is known. Never a promise.

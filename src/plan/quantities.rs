@@ -219,9 +219,37 @@ quantities! {
     WorkTotal = "work_days", "person-days";
 }
 
+impl Quantity {
+    /// Whether each farm of a group has its part of it. The others are of the store and the bed, which the group has together.
+    pub fn is_shared_out(self) -> bool {
+        matches!(
+            self,
+            Quantity::FieldArea
+                | Quantity::FieldRows
+                | Quantity::CuttingsPerRow
+                | Quantity::CuttingsNeeded
+                | Quantity::Bundles
+                | Quantity::RootsToStore
+                | Quantity::PlantsToMark
+                | Quantity::PlantsPerMember
+                | Quantity::RootsLeft
+                | Quantity::RootsAtBed
+                | Quantity::CuttingsExpected
+                | Quantity::CuttingsShort
+                | Quantity::CuttingsAtFirstCut
+                | Quantity::CuttingsOverSeason
+        )
+    }
+}
+
 coded! {
     /// Why an amount is so.
     pub enum AmountReason {
+        /// A farm's part of what the group has.
+        PartOfGroup = "why-part-of-group" {
+            /// What the whole group has.
+            whole: f64,
+        },
         /// What the cuttings plant.
         FieldOfCuttings = "why-field-of-cuttings" {
             /// Cuttings that there will be.

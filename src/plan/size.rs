@@ -46,7 +46,13 @@ impl Demand {
         Demand { cuttings, places, area }
     }
 
-    /// The field that so many of its cuttings plant.
+    /// The same in whole square metres, or all of it.
+    pub(super) fn planted_area(&self, cuttings: u32) -> SquareMetres {
+        let planted = self.planted_by(cuttings);
+        if planted < self.area.0 { SquareMetres((planted + 1e-9).floor()) } else { self.area }
+    }
+
+    /// The field that so many of its cuttings plant, square metres.
     pub(super) fn planted_by(&self, cuttings: u32) -> f64 {
         self.area.0 * (f64::from(cuttings) / f64::from(self.cuttings.max(1))).min(1.0)
     }
@@ -138,7 +144,7 @@ impl Sized {
         let later = Cuttings { middle: season.middle.saturating_sub(first.middle), ..give(Part::Later) };
         let demand = match (fields, case.at_hand) {
             (Some(demand), _) => {
-                explain_field(case, demand, season, amounts);
+                explain_field(case, demand, season.middle, amounts);
                 Some(demand)
             }
             (None, Some(_)) => {
@@ -379,7 +385,7 @@ impl Spaced {
 }
 
 /// Cuttings that plant the field, with rows, and bundles of those that there will be.
-fn explain_field(case: &Case, demand: Demand, season: Cuttings, amounts: &mut Amounts) {
+pub(super) fn explain_field(case: &Case, demand: Demand, season: u32, amounts: &mut Amounts) {
     let a = &case.assumptions;
     let Spaced { layout, between_m, each } = Spaced::of(&case.spacing());
     if let Some(rows) = case.field.as_ref().and_then(Field::rows) {
@@ -406,7 +412,7 @@ fn explain_field(case: &Case, demand: Demand, season: Cuttings, amounts: &mut Am
     let bundle_size = a.cuttings_per_bundle;
     amounts.add(
         Quantity::Bundles,
-        whole_up(f64::from(demand.cuttings.min(season.middle)) / bundle_size),
+        whole_up(f64::from(demand.cuttings.min(season)) / bundle_size),
         AmountReason::Bundles { bundle_size },
     );
 }

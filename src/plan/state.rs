@@ -89,10 +89,7 @@ impl State {
             }
             _ => Vec::new(),
         };
-        let planted = sized.demand.map(|demand| {
-            let planted = demand.planted_by(sized.season.middle);
-            if planted < demand.area.0 { SquareMetres((planted + 1e-9).floor()) } else { demand.area }
-        });
+        let planted = sized.demand.map(|demand| demand.planted_area(sized.season.middle));
         let density = case.spacing().density() * (1.0 + a.gap_share);
         let cuttings = sized.season.middle.min(sized.demand.map_or(u32::MAX, |demand| demand.cuttings));
         let field = planted.unwrap_or(SquareMetres(f64::from(cuttings) / density));

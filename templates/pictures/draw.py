@@ -243,6 +243,7 @@ def fist(pen, arm=((30, 0), (110, 0)), thumb=True):
     pen.limb("M16 -14L22 0L16 14", 24, edge=False)
     for k in (-21, -7, 7, 21):
         pen.line(f"M-9 {k}L14 {k}", pen.scaled(17), WHITE)
+    for k in (-21, -7, 7, 21):
         pen.line(f"M-9 {k}L16 {k}", pen.scaled(10.5))
     if thumb:
         pen.line("M20 -26L4 -37L-8 -38", pen.scaled(19), WHITE)
@@ -258,11 +259,12 @@ def open_hand(pen, black=("palm", 0, 1, 2, 3, "thumb"), arm=26):
     """An open hand from the wrist at the origin up to the longest fingertip at -126; the thumb to the right."""
     solid = "palm" in black
     fingers = [*enumerate(FINGERS), ("thumb", THUMB)]
-    width = pen.scaled(16)
+    width = pen.scaled(14.5)
     if arm:
         pen.area(f"M-18 -4L-16 {arm}L16 {arm}L18 -4Z", BLACK if solid else WHITE, FINE)
     for _, d in fingers:
         pen.line(d, width + EDGE, WHITE)
+    for _, d in fingers:
         pen.line(d, width)
     pen.area(PALM, BLACK if solid else WHITE, FINE)
     for name, d in fingers:
@@ -307,8 +309,7 @@ def head(pen, wear):
 
 def standing(pen, *arms):
     """A woman who stands with the feet at the origin and the head at -146, looking to the right."""
-    for d in ("M-10 -50L-10 -4L0 -4", "M10 -50L10 -4L20 -4"):
-        pen.limb(d, 13)
+    pen.limb("M-10 -50L-10 -4L0 -4M10 -50L10 -4L20 -4", 13)
     pen.area("M-16 -122L16 -122C20 -100 24 -70 28 -34L-28 -34C-24 -70 -20 -100 -16 -122Z", edge=True)
     pen.hatch("M-22 -76L22 -76L28 -34L-28 -34Z")
     pen.line("M-22 -76L22 -76", FINE)
@@ -338,53 +339,62 @@ def rotten(pen):
     pen.dot(-14, 15, pen.scaled(5))
 
 
-def leaf(pen, vein=True):
-    """A heart-shaped leaf whose stalk joins at the origin and whose tip is at -62."""
-    pen.area("M0 0C-8 12 -36 10 -34 -16C-32 -36 -10 -42 0 -62C10 -42 32 -36 34 -16C36 10 8 12 0 0Z", edge=True)
+LEAF = "M0 0C-8 12 -36 10 -34 -16C-32 -36 -10 -42 0 -62C10 -42 32 -36 34 -16C36 10 8 12 0 0Z"
+
+
+def leaves(*pens, vein=True):
+    """Heart-shaped leaves, all in one layer. The stalk joins at a pen's origin, the tip is at -62."""
+    for pen in pens:
+        pen.line(LEAF, BOLD + EDGE, WHITE)
+    for pen in pens:
+        pen.area(LEAF)
     if vein:
-        pen.line("M0 -6L0 -34", FINE)
+        for pen in pens:
+            pen.line("M0 -6L0 -34", FINE)
 
 
-def sick_leaf(pen):
-    """A small leaf, crumpled all around, spotted, its tip bent aside."""
-    pen.area("M0 0Q-18 20 -25 4Q-48 2 -30 -13Q-48 -28 -24 -30Q-30 -48 -9 -42Q-8 -56 18 -68Q8 -52 13 -42Q32 -44 23 -29Q48 -26 29 -12Q46 4 24 5Q18 20 0 0Z", edge=True)
-    for x, y, r in ((-13, -14, 6), (13, -10, 5), (1, -30, 5)):
-        pen.dot(x, y, r)
+SICK_LEAF = "M0 0Q-18 20 -25 4Q-48 2 -30 -13Q-48 -28 -24 -30Q-30 -48 -9 -42Q-8 -56 18 -68Q8 -52 13 -42Q32 -44 23 -29Q48 -26 29 -12Q46 4 24 5Q18 20 0 0Z"
+
+
+def sick_leaves(*pens):
+    """Small leaves, crumpled all around, spotted, their tips bent aside."""
+    for pen in pens:
+        pen.line(SICK_LEAF, BOLD + EDGE, WHITE)
+    for pen in pens:
+        pen.area(SICK_LEAF)
+    for pen in pens:
+        for x, y in ((-13, -14), (13, -10), (1, -30)):
+            pen.dot(x, y, 5)
 
 
 def plant(pen, size=1.0):
     """A strong plant with big leaves, its foot at the origin, 110 high."""
     p = pen.at(size=size)
     p.line("M0 0C0 -20 0 -40 0 -52M0 0C-8 -22 -26 -34 -40 -38M0 0C8 -22 26 -34 40 -38M0 0C-14 -8 -30 -8 -44 -4M0 0C14 -8 30 -8 44 -4")
-    leaf(p.at(-20, -6, 0.62, -84), vein=False)
-    leaf(p.at(20, -6, 0.62, 84), vein=False)
-    leaf(p.at(-22, -34, 0.78, -48))
-    leaf(p.at(22, -34, 0.78, 48))
-    leaf(p.at(0, -52, 0.95))
+    leaves(p.at(-20, -6, 0.62, -84), p.at(20, -6, 0.62, 84), vein=False)
+    leaves(p.at(-22, -34, 0.78, -48), p.at(22, -34, 0.78, 48))
+    leaves(p.at(0, -52, 0.95))
 
 
 def sick_plant(pen, size=1.0):
     """A stunted plant with three sick leaves, its foot at the origin, 100 high."""
     p = pen.at(size=size)
     p.line("M0 0C2 -16 -4 -30 0 -50M0 0C-4 -18 -14 -26 -26 -28M0 0C4 -14 14 -20 26 -22")
-    sick_leaf(p.at(-22, -26, 0.66, -76, flip=True))
-    sick_leaf(p.at(22, -21, 0.66, 84))
-    sick_leaf(p.at(0, -48, 0.8))
+    sick_leaves(p.at(-22, -26, 0.66, -76, flip=True), p.at(22, -21, 0.66, 84))
+    sick_leaves(p.at(0, -48, 0.8))
 
 
 def sprout(pen, size=1.0):
     p = pen.at(size=size)
     p.line("M0 0L0 -26")
-    leaf(p.at(-2, -12, 0.55, -58), vein=False)
-    leaf(p.at(2, -12, 0.55, 58), vein=False)
-    leaf(p.at(0, -22, 0.62), vein=False)
+    leaves(p.at(-2, -12, 0.55, -58), p.at(2, -12, 0.55, 58), vein=False)
+    leaves(p.at(0, -22, 0.62), vein=False)
 
 
-def cutting(pen, length=90, leaves=((0.98, 8), (0.62, -62), (0.48, 62))):
+def cutting(pen, length=90, grown=((0.98, 8), (0.62, -62), (0.48, 62))):
     """A piece of vine from the origin up, with its leaves: (how far up, turned by)."""
     pen.line(f"M0 0L0 {-length}")
-    for up, turn in leaves:
-        leaf(pen.at(0, -length * up, 0.62, turn), vein=False)
+    leaves(*(pen.at(0, -length * up, 0.62, turn) for up, turn in grown), vein=False)
 
 
 def lifted(pen):
@@ -556,8 +566,7 @@ def moon(pen, left, right):
 
 def person_hoeing(pen):
     """A man who swings a hoe to the left; his feet at the origin."""
-    for d in ("M-2 -84L-22 -46L-18 -4L-30 -4", "M6 -84L22 -46L26 -4L14 -4"):
-        pen.limb(d, 15)
+    pen.limb("M-2 -84L-22 -46L-18 -4L-30 -4M6 -84L22 -46L26 -4L14 -4", 15)
     pen.area("M-18 -70C-14 -100 -30 -120 -48 -136L-22 -156C0 -140 22 -110 24 -70Z", edge=True)
     head(pen.at(-54, -158, flip=True), "hat")
     pen.rod("M-142 -60L-44 -96", 12)
@@ -568,8 +577,7 @@ def person_hoeing(pen):
 
 def digger(pen):
     """A man who digs sand, bent to the left; his feet at the origin."""
-    for d in ("M26 -66L6 -36L16 -4L2 -4", "M32 -66L46 -36L40 -4L28 -4"):
-        pen.limb(d, 14)
+    pen.limb("M26 -66L6 -36L16 -4L2 -4M32 -66L46 -36L40 -4L28 -4", 14)
     pen.area("M44 -56C44 -92 14 -104 -14 -106L-26 -82C-6 -76 6 -66 12 -52Z", edge=True)
     head(pen.at(-38, -96, 0.95, flip=True), "none")
     pen.rod("M-8 -56L-62 -22", 12)
@@ -579,8 +587,7 @@ def digger(pen):
 
 def child(pen):
     """A child whose arms reach up to both sides; the feet at the origin."""
-    for d in ("M-10 -50L-10 -4L-22 -4", "M12 -50L12 -4L0 -4"):
-        pen.limb(d, 17)
+    pen.limb("M-10 -50L-10 -4L-22 -4M12 -50L12 -4L0 -4", 17)
     pen.area("M-18 -110L18 -110L32 -34L-32 -34Z", edge=True)
     head(pen.at(0, -136, 1.25, flip=True), "none")
     pen.limb("M-16 -104L-46 -84", 14)
@@ -627,9 +634,8 @@ def svg(name):
     PICTURES[name](Pen(out))
     side = number(SIDE)
     root_tag = f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {side} {side}">'
-    paper = f'<rect width="{side}" height="{side}" fill="{WHITE}"/>'
     lines = f'<g fill="none" stroke="{BLACK}" stroke-width="{number(BOLD)}" stroke-linecap="round" stroke-linejoin="round">'
-    return "\n".join([root_tag + paper + lines, *(mark.svg() for mark in fewer(out)), "</g></svg>", ""])
+    return "\n".join([root_tag + lines, *(mark.svg() for mark in fewer(out)), "</g></svg>", ""])
 
 
 # ---- Steps ----
@@ -678,9 +684,9 @@ def cut_vines(pen):
         pen.rod(f"M{x} 204L{x} 100", 13)
     open_hand(pen.at(40, 216, 0.9), arm=0)
     pen.rod("M166 202L166 44", 13)
-    leaf(pen.at(160, 78, 0.66, -64))
-    leaf(pen.at(172, 66, 0.66, 64))
-    leaf(pen.at(166, 44, 0.6, -4))
+    leaves(pen.at(160, 78, 0.66, -64))
+    leaves(pen.at(172, 66, 0.66, 64))
+    leaves(pen.at(166, 44, 0.6, -4))
     knife(pen.at(198, 98, 0.52))
     fist(pen.at(208, 98, 0.85, 90), arm=((30, 0), (60, -60)), thumb=False)
 
@@ -760,7 +766,7 @@ def plant_bed(pen):
 def water_bed(pen):
     pen.soil("M-10 212C6 192 34 192 48 210C64 192 98 192 112 210C128 192 160 192 174 210C190 192 222 192 250 212L250 250L-10 250Z")
     for x in (28, 86, 146, 206):
-        sprout(pen.at(x, 206))
+        sprout(pen.at(x, 208), 0.84)
     jerrycan(pen.at(196, 84, 0.95, -62))
     fist(pen.at(160, 34, 0.8, 28), arm=((30, 0), (110, -30)), thumb=False)
     drops(pen, [(84, 80), (58, 92), (80, 108), (104, 104), (40, 114), (58, 130), (112, 130)], 0.8)
@@ -773,8 +779,8 @@ def cut_for_planting(pen):
     for x in (76, 104):
         pen.rod(f"M{x} 206L{x} 168", 13)
     pen.rod("M134 206L134 44", 13)
-    leaf(pen.at(134, 48, 0.68, 2))
-    leaf(pen.at(142, 128, 0.68, 62))
+    leaves(pen.at(134, 48, 0.68, 2))
+    leaves(pen.at(142, 128, 0.68, 62))
     fist(pen.at(134, 88, 0.85, flip=True), arm=((30, 0), (170, -20)), thumb=False)
     knife(pen.at(186, 168, 0.84))
     fist(pen.at(200, 168, 0.85, 90), arm=((30, 0), (60, -60)), thumb=False)
@@ -794,8 +800,8 @@ def plant_field(pen):
     for x in (38, 112):
         cutting(pen.at(x, 180), 40, ((1, 0), (0.25, -66), (0.2, 66)))
     pen.line("M192 180L192 80")
-    leaf(pen.at(192, 154, 0.6, -76), vein=False)
-    leaf(pen.at(192, 76, 0.6, -8), vein=False)
+    leaves(pen.at(192, 154, 0.6, -76), vein=False)
+    leaves(pen.at(192, 76, 0.6, -8), vein=False)
     fist(pen.at(192, 112, 0.85), arm=((30, 0), (110, -50)), thumb=False)
 
 
@@ -846,8 +852,7 @@ def caution_cracks(pen):
 def caution_heavy_sand(pen):
     pen.line("M-10 222L250 222")
     # Bent under a great sack.
-    for d in ("M56 158L42 188L50 218L64 218", "M62 158L84 188L76 218L90 218"):
-        pen.limb(d, 14)
+    pen.limb("M56 158L42 188L50 218L64 218M62 158L84 188L76 218L90 218", 14)
     pen.area("M46 164C42 140 60 116 92 108L114 126C102 138 90 152 84 174Z", edge=True)
     head(pen.at(126, 138, 0.9), "none")
     pen.area("M60 108C10 116 2 98 4 62C6 20 24 12 66 14C92 15 106 18 130 6C120 30 120 84 134 112C108 102 90 106 60 108Z", edge=True)
@@ -959,15 +964,14 @@ def measure_bundle(pen):
         p.line("M0 70L0 -60", 15, WHITE)
         p.line("M0 70L0 -60")
     for turn in (-34, 34, -17, 17, 0):
-        leaf(pen.at(120, 168, turn=turn).at(0, -78, 0.95))
+        leaves(pen.at(120, 168, turn=turn).at(0, -78, 0.95))
     pen.area("M98 150L142 150L142 172L98 172Z", BLACK, FINE, edge=True)
 
 
 @picture
 def measure_step(pen):
     # Two feet, one pace apart.
-    for d in ("M120 10L66 96L62 170L86 176", "M120 10L176 92L196 168L222 160"):
-        pen.limb(d, 26)
+    pen.limb("M120 10L66 96L62 170L86 176M120 10L176 92L196 168L222 160", 26)
     pen.area("M86 -10L154 -10L176 66L64 66Z", edge=True)
     span(pen, 62, 212, 196, 212)
 

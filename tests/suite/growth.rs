@@ -278,7 +278,8 @@ fn sheets_tell_the_range_and_the_choice() {
 fn the_choice_stands_in_the_case_and_goes_before_it() {
     let path = example("farm.toml");
     let by = |plan_by| {
-        plan_json(Path::new(&path), Overrides { plan_by, ..Overrides::default() }).unwrap()["plan_by"].clone()
+        plan_json(Path::new(&path), Overrides { plan_by, ..Overrides::default() }, None).unwrap()["plan_by"]
+            .clone()
     };
     assert_eq!((by(None), by(Some(PlanBy::Practice))), ("print".into(), "practice".into()));
     let text = std::fs::read_to_string(&path).unwrap();

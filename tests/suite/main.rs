@@ -19,6 +19,7 @@ mod layering;
 mod limits;
 mod numerals;
 mod numerals_cldr;
+mod of_farm;
 mod outside;
 mod outside_channels;
 mod outside_quality;

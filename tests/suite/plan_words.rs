@@ -16,7 +16,7 @@ use kabla::plan::seedbed::{Air, Climate, Source};
 use kabla::plan::store::{Container, Shape};
 use kabla::plan::{
     AtHand, Case, Celsius, Centimetres, Hands, Kind, Litres, Metres, MetresPerSecond, Millimetres, Plan,
-    Refusal, Remark, Severity, SquareMetres, StepKind, Worded, make, wordings,
+    Refusal, Remark, Severity, SquareMetres, StepKind, Worded, make, plan_of_farm, wordings,
 };
 
 use crate::examples;
@@ -210,6 +210,10 @@ fn every_code_is_worded_with_the_values_it_has() {
             Ok(plan) => {
                 said(&plan).into_iter().for_each(&mut word);
                 plan.overdue.iter().for_each(|late| word(&late.cost()));
+                for farm in &case.farms {
+                    let (_, own) = plan_of_farm(&case, &plan, &farm.name).unwrap();
+                    said(&own).into_iter().for_each(&mut word);
+                }
             }
             Err(refusal) => word(&refusal),
         }
