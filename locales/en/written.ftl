@@ -877,7 +877,7 @@ remark-containers-too-small = The containers at hand hold { $fit } of { $roots }
        *[other] For the whole field find { $more } more of the last kind
      } before the harvest, or plant less field.
 remark-sand-short = { $has_l } litres of sand cover { $fit } of { $roots } roots; all of them take { $needs_l } litres. { remark-planted }
-    .do = For the whole field bring { $more_l } litres of sand more, or plant less field.
+    .do = To cover all of them bring { $more_l } litres of sand more, or plant less field.
 remark-water-limits = From { $source } come { $gives_l } litres { $per ->
     [all] in all
    *[day] a day

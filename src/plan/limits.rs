@@ -50,7 +50,7 @@ enum What {
     Roots,
     Plants(u32),
     Bed(SquareMetres),
-    Sand { has: Litres, needs: Litres },
+    Sand { has: Litres, needs: Litres, of: u32 },
     Containers { more: u32 },
     Water { source: String, short: Shortage },
     Hands { hands: Hands, trips: u32, hours: f64 },
@@ -111,12 +111,12 @@ impl Limit {
                 let more = *more;
                 Remark::ContainersTooSmall { left_over, roots, more, fit, first_m2, area_m2, field_m2 }
             }
-            What::Sand { has, needs } => Remark::SandShort {
+            What::Sand { has, needs, of } => Remark::SandShort {
                 has_l: has.0,
                 needs_l: round_up(needs.0, 1.0),
                 more_l: whole_up(needs.0 - has.0),
                 fit,
-                roots,
+                roots: *of,
                 first_m2,
                 area_m2,
                 field_m2,
@@ -163,7 +163,7 @@ fn per(short: &Shortage) -> &'static str {
 
 /// The least of what is at hand, from which the plan is counted where nobody says how large the field is.
 pub(super) fn stock(case: &Case, means: &mut Means<'_>) -> Option<Limit> {
-    at_hand(case).min_by_key(|limit| limit.roots).or_else(|| sand(case, MOST_ROOTS, MOST_ROOTS, means))
+    at_hand(case).min_by_key(|limit| limit.roots).or_else(|| sand(case, MOST_ROOTS, means))
 }
 
 /// What allows fewer than the `wanted` roots, the least first.
@@ -172,8 +172,10 @@ pub(super) fn stock(case: &Case, means: &mut Means<'_>) -> Option<Limit> {
 /// No root fits into any container.
 pub(super) fn below(wanted: u32, case: &Case, means: &mut Means<'_>) -> Result<Vec<Limit>, Refusal> {
     let mut limits: Vec<Limit> = at_hand(case).collect();
-    limits.extend(containers(case, wanted, means)?);
-    limits.extend(sand(case, wanted, wanted, means));
+    let containers = containers(case, wanted, means)?;
+    let room = containers.as_ref().map_or(wanted, |containers| containers.roots);
+    limits.extend(containers);
+    limits.extend(sand(case, room, means));
     if case.source.is_some() || case.hands.is_some() {
         let per_square_metre = bed::periods(case, SquareMetres(1.0), means.watered);
         let watering = Watering { case, per_square_metre };
@@ -184,7 +186,7 @@ pub(super) fn below(wanted: u32, case: &Case, means: &mut Means<'_>) -> Result<V
     limits.sort_by_key(|limit| limit.roots);
     // Layers that are not full take more sand than full ones, which something else may not allow.
     let least = limits.first().map_or(wanted, |limit| limit.roots);
-    if let Some(sand) = sand(case, least, wanted, means).filter(|sand| sand.roots < least) {
+    if let Some(sand) = sand(case, least, means) {
         limits.retain(|limit| !matches!(limit.what, What::Sand { .. }));
         limits.insert(0, sand);
     }
@@ -230,18 +232,21 @@ fn containers(case: &Case, wanted: u32, means: &mut Means<'_>) -> Result<Option<
     }))
 }
 
-/// The sand, of which `most` of the `wanted` roots may take some.
-fn sand(case: &Case, most: u32, wanted: u32, means: &mut Means<'_>) -> Option<Limit> {
+/// The sand, where it does not cover `most` roots.
+fn sand(case: &Case, most: u32, means: &mut Means<'_>) -> Option<Limit> {
     let has = case.at_hand.as_ref()?.sand?;
     let a = &case.assumptions;
     let containers = fill::containers(case);
     let roots = store::covered_by(has, most, &containers, a, means.packings);
-    let needs = if roots < most && wanted < MOST_ROOTS {
-        store::fill(wanted, &containers, a, means.packings).sand()
-    } else {
-        has
+    if roots >= most {
+        return None;
+    }
+    let needs = match most {
+        MOST_ROOTS => has,
+        _ => store::fill(most, &containers, a, means.packings).sand(),
     };
-    Some(Limit { roots, why: AmountReason::RootsOfSand { sand_l: has }, what: What::Sand { has, needs } })
+    let what = What::Sand { has, needs, of: most };
+    Some(Limit { roots, why: AmountReason::RootsOfSand { sand_l: has }, what })
 }
 
 fn water(wanted: u32, watering: &Watering<'_>) -> Option<Limit> {

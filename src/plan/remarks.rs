@@ -99,13 +99,13 @@ remarks! {
     SandShort = "remark-sand-short", Warning, Some("at_hand.sand_litres"), [SandLitres, RootsToStore] {
         /// Sand at hand, litres.
         has_l: f64,
-        /// Sand that all roots take, litres.
+        /// Sand that the roots take, litres.
         needs_l: f64,
         /// Sand that is missing, litres.
         more_l: u32,
         /// Roots that it covers.
         fit: u32,
-        /// Roots that the field wants.
+        /// Roots that the field wants and the containers hold.
         roots: u32,
         /// The part of the field that the first cut plants, square metres.
         first_m2: f64,

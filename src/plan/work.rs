@@ -11,6 +11,16 @@ const RIDGED_M2: f64 = 300.0;
 /// The cuttings for which the other figures hold.
 const CUTTINGS: f64 = 1000.0;
 
+/// What is told of work.
+pub(super) const QUANTITIES: [Quantity; 6] = [
+    Quantity::WorkRidging,
+    Quantity::WorkBed,
+    Quantity::WorkWatering,
+    Quantity::WorkCutting,
+    Quantity::WorkPlanting,
+    Quantity::WorkTotal,
+];
+
 /// Tells the days of work for so many cuttings, and the field that they plant.
 pub(super) fn tell(cuttings: u32, field: SquareMetres, a: &Assumptions, amounts: &mut Amounts) {
     let ridging = AmountReason::WorkOnField { area_m2: field, per_m2: RIDGED_M2 };

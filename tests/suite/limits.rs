@@ -276,6 +276,17 @@ fn sand_at_hand_covers_so_many_roots() {
             field_m2: 300.0,
         },
     );
+    // One bucket takes 6 of the 27, and 11 L: what has no room takes no sand. 8 L cover 3 of the 6.
+    let one = |litres| {
+        let at_hand = Some(AtHand { sand: Some(Litres(litres)), ..nothing_at_hand() });
+        make(&Case { at_hand, containers: vec![bucket(Some(1))], ..farm(300.0) }).unwrap()
+    };
+    let short = |of: &Remark| matches!(of, Remark::SandShort { .. });
+    assert!(!one(25.0).remarks.iter().any(short));
+    let three =
+        |of: &Remark| matches!(of, Remark::SandShort { fit: 3, roots: 6, needs_l: 11.0, more_l: 3, .. });
+    assert!(one(8.0).remarks.iter().any(three), "{:#?}", one(8.0).remarks);
+    assert_eq!(amount(&one(8.0), Quantity::RootsToStore), 3.0);
     // Without a field, what the sand covers is planted: 12 roots, 450 cuttings, 135 m².
     let forward = make(&Case { at_hand, containers: vec![bucket(None)], field: None, ..farm(1.0) }).unwrap();
     assert_eq!(amount(&forward, Quantity::FieldArea), 135.0);
