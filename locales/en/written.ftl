@@ -587,6 +587,7 @@ plan-column-each-time = L AT A TIME
 plan-column-cuts = CUTS FROM THE BED
 plan-column-cuttings = CUTTINGS
 plan-column-field = FIELD M²
+plan-advice = GOOD TO KNOW
 plan-ways = Ways to plant the whole field when the rains come. None is sure; each counts by the middle.
 plan-ways-left = The store keeps too few roots. What can be done now, and the cuttings each way gives when the rains come:
 plan-way = { $way ->
@@ -836,6 +837,14 @@ why-yield = { $area_m2 } m² at { $low } to { $high } t/ha, from farmers' usual 
 
 ## Late work: what can still be done, and what the delay costs
 
+advice-roots-not-chosen = Small, wounded and crooked roots are food: eat or sell them soon, the wounded ones first. They keep badly, and rot the others. Rotten, mouldy and bored roots are not food, neither for people nor for animals.
+advice-storage-place = Keep the containers in a cool, dry, shaded room where air moves and no rain comes in, out of reach of children, rats, fowl and goats. In one trial an open heap of roots had { $times } times the weevils of a closed box.
+advice-clean-vines = Cut from the tips first. They carry fewer weevils than the lower vine. Take no vine from a plant with holes at its foot or signs of sickness.
+advice-clean-field = Plant at least { $metres } m from old sweet potato fields: weevils come from there. Clear away old vines and roots. Many advise to plant the same ground only once in { $years } years; no trial was found that shows what that gains.
+advice-deep-planting = Set the cuttings deep. In a trial { $deep_cm } cm did better than { $shallow_cm } cm. It is also advised against weevils; no trial was found that shows it.
+advice-dry-after-planting = The first rains may stop. Of 100 cuttings about { $week_least } to { $week_most } live where a dry week follows the planting, and { $fortnight_least } to { $fortnight_most } where a dry fortnight does. Go on watering the bed until the field has taken, keep vines back, and plant the gaps again.
+advice-feed-and-weed = Work old, rotted manure or compost into the ridges before planting. Fresh manure and much of it gives leaves, not roots. Weed until the vines cover the ground.
+advice-children = In one trial, children who ate { $serving_g } g of orange roots a day for { $days } days had better stores of vitamin A. Pale roots hold far less. No sheet can promise as much for one child.
 late-mark-plants = Choose healthy plants now, at the latest while digging. Sickness shows less so late: choose more, and keep only the best.
 late-gather-sand = Bring sand now. Let it dry and cool first: damp or warm sand rots the roots.
 late-check-plants = Look at the marked plants before digging. Take nothing from a doubtful one.

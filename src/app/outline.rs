@@ -13,7 +13,7 @@ use crate::plan::multiply::Cuttings;
 use crate::plan::season::OnsetOutlook;
 use crate::plan::store::{Filled, Shape};
 use crate::plan::ways::{Source, Way};
-use crate::plan::{Amount, DateReason, DateSpan, Step, Value};
+use crate::plan::{Advice, Amount, DateReason, DateSpan, Step, Value};
 
 /// A plan in words, in the order in which it is shown.
 #[derive(Debug, Clone, PartialEq)]
@@ -223,6 +223,7 @@ impl Words<'_> {
             self.farms()?,
             self.by_field()?,
             self.planting_delays()?,
+            self.advice(titles)?,
             self.changed()?,
         ];
         let told = |block: &Block| !block.lines.is_empty() || !block.table.rows.is_empty();
@@ -413,6 +414,19 @@ impl Words<'_> {
             (PlanLabel::ColumnField, true),
         ])?;
         Ok(Block { table: Table { columns, rows: rows.collect() }, ..Block::default() })
+    }
+
+    /// What is good to know, each beside the title of its step.
+    fn advice(&self, titles: &BTreeMap<StepKind, String>) -> Worded<Block> {
+        let line = |advice: &Advice| {
+            let label = titles.get(&advice.step()).cloned().unwrap_or_default();
+            Ok(Line { label, text: self.pack.write_reason(advice)? })
+        };
+        Ok(Block {
+            heading: self.label(PlanLabel::Advice, &[])?,
+            lines: self.plan.advice.iter().map(line).collect::<Worded<_>>()?,
+            table: Table::default(),
+        })
     }
 
     /// Ways to have cuttings when the rains come, with what they take and give.

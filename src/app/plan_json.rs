@@ -14,8 +14,8 @@ use crate::plan::season::PlantingDelay;
 use crate::plan::seedbed::{Bed, Period};
 use crate::plan::store::{Filled, Position, Shape};
 use crate::plan::{
-    Amount, Basis, DateSpan, Plan, Remark, State, Step, StepKind, UsedDefault, Value, Values, Worded, after,
-    group, multiply, progress, ways,
+    Advice, Amount, Basis, DateSpan, Plan, Remark, State, Step, StepKind, UsedDefault, Value, Values, Worded,
+    after, group, multiply, progress, ways,
 };
 
 /// The layout's name and version.
@@ -57,6 +57,8 @@ struct PlanJson<'a> {
     #[serde(skip_serializing_if = "Option::is_none")]
     vitamin_a: Option<VitaminJson>,
     #[serde(skip_serializing_if = "Vec::is_empty")]
+    advice: Vec<AdviceJson>,
+    #[serde(skip_serializing_if = "Vec::is_empty")]
     ways: Vec<WayJson>,
     #[serde(rename = "trade", skip_serializing_if = "Vec::is_empty")]
     planting_delays: &'a Vec<PlantingDelay>,
@@ -91,6 +93,11 @@ impl<'a> PlanJson<'a> {
                 .map(|late| OverdueJson::of(late, english))
                 .collect::<Result<_, _>>()?,
             vitamin_a: plan.vitamin_a.as_ref().map(VitaminJson::of),
+            advice: plan
+                .advice
+                .iter()
+                .map(|advice| AdviceJson::of(advice, english))
+                .collect::<Result<_, _>>()?,
             ways: plan.ways.iter().map(WayJson::of).collect(),
             planting_delays: &plan.planting_delays,
             store_checks: plan.store_checks.iter().map(CheckJson::of).collect(),
@@ -447,6 +454,21 @@ impl CutJson {
     fn of(cut: &multiply::Cut) -> CutJson {
         let multiply::Cuttings { low, middle, high } = cut.cuttings;
         CutJson { when: cut.when.into(), cuttings: middle, low, high, area_m2: cut.area.0 }
+    }
+}
+
+#[derive(Serialize)]
+struct AdviceJson {
+    topic: StepKind,
+    #[serde(flatten)]
+    what: ReasonJson,
+    source: &'static str,
+}
+
+impl AdviceJson {
+    fn of(advice: &Advice, english: &Pack) -> Result<AdviceJson, WordingError> {
+        let what = ReasonJson::of(advice, english)?;
+        Ok(AdviceJson { topic: advice.step(), what, source: advice.source() })
     }
 }
 

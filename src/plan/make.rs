@@ -14,7 +14,7 @@ use super::state::{State, first_day};
 use super::steps::StepKind;
 use super::store::Packings;
 use super::timeline::SeasonInputs;
-use super::{after, overdue, progress, ways};
+use super::{advice, after, overdue, progress, ways};
 
 /// Makes plans, and keeps what they share: a layer of one container is packed once for all of them.
 #[derive(Debug, std::default::Default)]
@@ -92,6 +92,7 @@ impl Planner {
             (None, None) if planned.is_none() => ways::to_plant(case, &now, rains.onset, dry),
             (None, None) => Vec::new(),
         };
+        let advice = advice::advice(case, &now);
         Ok(Plan {
             name: case.name.clone(),
             place: case.place.name.clone(),
@@ -116,6 +117,7 @@ impl Planner {
             },
             store_checks: checks,
             ways,
+            advice,
             plan_by: case.plan_by,
             remarks,
             defaults: used(a),

@@ -4,6 +4,7 @@
 //! Nothing here is a sentence: reasons, remarks and what is late are codes with typed values, which
 //! language packs word.
 
+mod advice;
 pub mod after;
 mod amounts;
 mod bed;
@@ -37,6 +38,7 @@ pub mod ways;
 mod worded;
 mod work;
 
+pub use advice::Advice;
 pub use amounts::{Amount, Amounts};
 pub use case::{AtHand, Case, Event, Hands, Kind};
 pub use defaults::{Assumptions, Basis, Default};
@@ -65,6 +67,7 @@ pub fn wordings() -> impl Iterator<Item = Wording> {
         DateReason::WORDINGS,
         AmountReason::WORDINGS,
         after::HarvestReason::WORDINGS,
+        Advice::WORDINGS,
     ];
     let remarks = [Remark::WORDINGS, Refusal::WORDINGS];
     let reasons = reasons.into_iter().flatten().copied();

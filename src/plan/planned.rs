@@ -2,6 +2,7 @@
 
 use chrono::NaiveDate;
 
+use super::advice::Advice;
 use super::after::VitaminA;
 use super::case::Kind;
 use super::defaults::{Assumptions, Basis};
@@ -73,6 +74,8 @@ pub struct Plan {
     pub planting_delays: Vec<PlantingDelay>,
     /// The checks of the store beside what was to be expected.
     pub store_checks: Vec<Judged>,
+    /// What is good to know beside the steps that are not done.
+    pub advice: Vec<Advice>,
     /// Ways to have cuttings when the rains come, beside each other: for a large field, little water, or a store
     /// that keeps too few roots.
     pub ways: Vec<Way>,

@@ -27,6 +27,7 @@ mod pack_numbers;
 mod paper;
 mod pictures;
 mod plan;
+mod plan_advice;
 mod plan_dates;
 mod plan_enough;
 mod plan_json;

@@ -169,6 +169,7 @@ fn said(plan: &Plan) -> Vec<&dyn Worded> {
     said.extend(plan.now.amounts.0.iter().map(|amount| &amount.why as &dyn Worded));
     said.extend(plan.overdue.iter().map(|late| late as &dyn Worded));
     said.extend(plan.remarks.iter().map(|remark| remark as &dyn Worded));
+    said.extend(plan.advice.iter().map(|advice| advice as &dyn Worded));
     said
 }
 

@@ -72,6 +72,8 @@ catalogue! {
     ColumnCuttings = "plan-column-cuttings";
     /// Heads fields.
     ColumnField = "plan-column-field";
+    /// Heads what is good to know beside the steps.
+    Advice = "plan-advice";
     /// Heads ways to plant the whole field.
     Ways = "plan-ways";
     /// Heads ways that are left where the store keeps too few roots.
