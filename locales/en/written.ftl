@@ -587,6 +587,20 @@ plan-column-each-time = L AT A TIME
 plan-column-cuts = CUTS FROM THE BED
 plan-column-cuttings = CUTTINGS
 plan-column-field = FIELD M²
+plan-column-ripe = RIPE BEFORE THE RAINS END
+plan-ripe = { $counted ->
+    [yes] { $known ->
+        [record] in { $of_100 } of 100 years
+       *[case] { $of_100 ->
+            [0] no
+           *[other] yes
+         }
+     }
+   *[no] { $known ->
+        [record] in { $of_100 } of 100 years: not counted on
+       *[case] no: not counted on
+     }
+ }
 plan-advice = GOOD TO KNOW
 plan-ways = Ways to plant the whole field when the rains come. None is sure; each counts by the middle.
 plan-ways-left = The store keeps too few roots. What can be done now, and the cuttings each way gives when the rains come:
@@ -648,6 +662,8 @@ years-without-onset = { $none ->
  }
 why-rains-begun = the plan counted on { DAY($expected) }
 why-rains-usual = the rains usually begin on { BRIEF($day) }; the first such day after the harvest counts
+rains-length-observed = The rains last { $short_days } days in short seasons, { $usual_days } in the middle one and { $long_days } in long ones (20, 50 and 80 % of { $years } years). They end about { DAY($early_end) }, { DAY($usual_end) } and { DAY($late_end) }.
+rains-length-named = The rains last { $days } days and end on { DAY($end) }.
 why-rains-named = the date named in the case
 why-rains-observed = the rains had begun by these days in { $early_percent }, { $usual_percent } and { $late_percent } % of { $years } years with an onset. { years-without-onset } The dates are counted from { DAY($timed) } ({ $percent } %). The onset is { onset-total }, looked for from { BRIEF($from) } to { BRIEF($until) }.{ $outlook ->
     [yes] {" "}The years are weighed by the seasonal outlook.
@@ -747,7 +763,10 @@ why-roots-of-hands = as many as { $people } { $people ->
     [one] hour
    *[other] hours
  } a day each: { $trips } trips to the water
-why-roots-for-season = { $cuttings } cuttings; a stored root gives about { $per_root } over the bed season, usual losses included
+why-roots-for-season = { $cuttings } cuttings; a stored root gives about { $per_root } over the bed season and { $cuts } { $cuts ->
+    [one] cut
+   *[other] cuts
+ }, usual losses included
 why-roots-for-first-cut = { $cuttings } cuttings at the first cut; about { $surviving } of 100 roots survive{ why-sprouting }; each then gives about { $per_root }, after { $days } days in the bed
 why-roots-to-be-sure = enough for { $cuttings } cuttings in { $percent } of 100 such seasons, where { $usual } are enough by the middle of all values; from season to season { $plan_by ->
     [practice] the roots that survive and the cuttings that fail
@@ -878,7 +897,7 @@ late-cost = { $days_later ->
 remark-no-container = No container is named. Straight basins { $width_cm } cm wide and { $depth_cm } cm deep are assumed.
     .do = Measure the containers at hand and name them in the case.
 # What limited roots plant; the remarks below use it.
-remark-planted = Of { $field_m2 } m² their first cut plants about { $first_m2 } m², all cuts of the bed about { $area_m2 } m².
+remark-planted = Of { $field_m2 } m² their first cut plants about { $first_m2 } m², all cuts that are counted on about { $area_m2 } m².
 remark-containers-too-small = The containers at hand hold { $fit } of { $roots } roots; { $left_over } have no room. { remark-planted }
     .do = { $more ->
         [0] For the whole field find another container
@@ -931,7 +950,10 @@ remark-nothing-at-hand = { remark-limit } no root to be stored.
     .do = Find more plants or room, or get vines from neighbours at the onset.
 remark-never-so-sure = No number of roots makes { $percent } % sure with so wide a spread of what roots give.
     .do = Ask for less, or give what is known here in [assumptions]: what the case gives is taken as certain.
-remark-field-waits = Expect about { $cuttings } cuttings at the first cut ({ $low } in a poor season, { $high } in a good one), enough for { $area_m2 } m² of { $field_m2 } m². The rest of the field waits { $least_days } to { $most_days } days for each later cut.
+remark-field-waits = Expect about { $cuttings } cuttings at the first cut ({ $low } in a poor season, { $high } in a good one), enough for { $area_m2 } m² of { $field_m2 } m². { $later_cuts ->
+    [0] No later cut is counted on, so the rest of the field stays without.
+   *[other] The rest of the field waits { $least_days } to { $most_days } days for each later cut.
+ }
     .do = To plant the whole field at the onset, store { $roots } roots (in the case: sizing = "first-planting").
 remark-by-print = Cuttings are counted by the middle of a growth curve, computed from values of memory and held against print: { $roots } roots give about { $first } at the first cut and { $season } over the bed season. Common practice counts on about { $other_first } and { $other_season }.
     .do = Keep to the curve unless beds here are known to give more (then, in the case: plan_by = "practice").
@@ -939,6 +961,46 @@ remark-by-practice = Cuttings are counted by common practice: { $roots } roots g
     .do = Count on what the curve says, unless beds here are known to give as much (in the case: plan_by = "print").
 remark-rains-too-soon = The rains may begin on { DAY($rains) }, too soon after the harvest for storage. The roots go to the bed on { DAY($bed) }.
     .do = Plant vines from the old field instead, or sprout the roots at once and plant late.
+remark-storing-not-needed = { $two_seasons ->
+    [yes] The record has two rainy seasons a year. From { DAY($from) } there are { $days } dry days until the rains have begun
+   *[no] From { DAY($from) } there are { $days } days until the rains have begun
+ } in most years, by { DAY($rains) }. Vines can be kept alive for about { $kept_days } days, so roots need not be stored.
+    .do = Leave part of the old field standing, or keep vines in a small watered plot, and take the vines to plant from there. Where vines here do not live so long, give vines_kept_days in [assumptions].
+# When the rains end; the remarks below use it.
+remark-end-of-rains = { $known ->
+    [record] The rains usually end about { DAY($end) } by the record.
+    [case] The rains end on { DAY($end) } by the case.
+   *[open] In most years missing days leave the end of the rains open.
+ }
+remark-rains-too-short = The rains are too short for the crop. Planted on { DAY($planted) } at the earliest, the last roots are ripe after { $most_days } days: before the rains end in { $of_100 } of 100 years. { remark-end-of-rains }{ $known ->
+    [record] {" "}In half of the years they last { $usual_days } days or less.
+    [case] {" "}They last { $usual_days } days.
+   *[open] {""}
+ }
+    .do = { $helps ->
+        [on-time] Make the bed earlier, so that the field is planted when the rains begin: then the crop is ripe in time in most years.
+        [quicker] Plant on the first day you can, and look for a variety that ripens sooner: one that is ripe within { $early_days } days is in time in { $early_of_100 } of 100 years.
+       *[neither] Plant on the first day you can. Water the field after the rains where there is water, or expect small roots and few.
+     }
+remark-cuts-too-late = { $more ->
+    [0] Cut { $cut } of the bed comes
+   *[other] Cut { $cut } of the bed and those after it come
+ } too late, on { DAY($from) } to { DAY($to) }. What it plants is ripe about { DAY($ripe) } at the earliest: before the rains end in { $of_100 } of 100 years. { remark-end-of-rains } { $counted ->
+    [yes] The case has it counted all the same.
+   *[no] It is not counted on.
+ }
+    .do = { $counted ->
+        [yes] Take sizing out of the case, so that enough roots are stored to plant the field in time.
+       *[no] Do not keep a part of the field for it. Use what it gives as vines for others, as fodder, or to keep vines growing where there is water.
+     }
+remark-end-unknown = { $known ->
+    [open] Missing days leave open when the rains end.
+   *[nothing] Nothing is known of when the rains end.
+ } The last cut is planted from { DAY($planted) } on and ripe about { DAY($ripe) }. All cuts are counted on.
+    .do = { $known ->
+        [open] Complete the record, so that cuts which come too late are left out.
+       *[nothing] Give rains_end in the case, such as "04-20", so that cuts which come too late are left out.
+     }
 remark-bed-late = The bed gives its first cuttings on about { DAY($cut) }, after { $came ->
     [yes] the rains came
    *[no] the onset
@@ -956,9 +1018,12 @@ remark-fast-loss = On { DAY($day) } only { $healthy } of { $roots } roots were h
 remark-enough = The first cut is enough for the whole field, with about { $spare } cuttings to spare.
     .do = Go on checking as before.
 remark-cuttings-short = The first cut will be about { $short } cuttings short of the { $cuttings } for the whole field.
-    .do = Plant { $area_m2 } m² at the onset instead of { $field_m2 } m². Or wait { $least_days } to { $most_days } days for each later cut: { $still_short ->
-        [0] these plant the rest.
-       *[other] these leave about { $still_short } cuttings short.
+    .do = Plant { $area_m2 } m² at the onset instead of { $field_m2 } m². { $later_cuts ->
+        [0] No later cut is ripe before the rains end.
+       *[other] Or wait { $least_days } to { $most_days } days for each later cut: { $still_short ->
+            [0] these plant the rest.
+           *[other] these leave about { $still_short } cuttings short.
+         }
      } Or get about { $short } vines from neighbours or a vine grower.
 remark-no-temperatures = No temperatures are given. { $day_c } °C by day and { $night_c } °C by night are assumed for the bed's water.
     .do = Give tmax_c and tmin_c in [climate].

@@ -10,7 +10,7 @@ use crate::guidance::shapes::{SeasonBand, Shapes};
 use crate::guidance::{Subject, tell};
 use crate::language::{Label, Pack, PlanLabel, WordingError};
 use crate::plan::multiply::Cuttings;
-use crate::plan::season::OnsetOutlook;
+use crate::plan::season::{OnsetOutlook, Ripening};
 use crate::plan::store::{Filled, Shape};
 use crate::plan::ways::{Source, Way};
 use crate::plan::{Advice, Amount, DateReason, DateSpan, Step, Value};
@@ -403,17 +403,42 @@ impl Words<'_> {
     }
 
     fn cuts(&self) -> Worded<Block> {
-        let rows = self.plan.now.cuts.iter().map(|cut| {
+        let now = &self.plan.now;
+        let counted = now.cuts.iter().map(|cut| {
             let Cuttings { low, middle, high } = cut.cuttings.told();
             let cuttings = format!("{} ({}–{})", self.number(middle), self.number(low), self.number(high));
-            vec![days(cut.when), cuttings, self.number(cut.area)]
+            let ripe = cut.ripening.map(|ripening| self.ripe(ripening, "yes")).transpose()?;
+            Ok(vec![days(cut.when), cuttings, self.number(cut.area), ripe.unwrap_or_default()])
         });
-        let columns = self.columns([
+        let late = now.late_cuts.iter().map(|cut| {
+            let none = || "–".to_owned();
+            Ok(vec![days(cut.when), none(), none(), self.ripe(cut.ripening, "no")?])
+        });
+        let mut rows = counted.chain(late).collect::<Worded<Vec<_>>>()?;
+        let mut columns = self.columns([
             (PlanLabel::ColumnCuts, false),
             (PlanLabel::ColumnCuttings, true),
             (PlanLabel::ColumnField, true),
+            (PlanLabel::ColumnRipe, false),
         ])?;
-        Ok(Block { table: Table { columns, rows: rows.collect() }, ..Block::default() })
+        if rows.iter().all(|row| row.last().is_none_or(String::is_empty)) {
+            columns.pop();
+            rows.iter_mut().for_each(|row| row.truncate(columns.len()));
+        }
+        let length = now.rains_length.as_ref().map(|length| self.pack.write_reason(&length.told()));
+        Ok(Block {
+            heading: length.transpose()?.unwrap_or_default(),
+            table: Table { columns, rows },
+            ..Block::default()
+        })
+    }
+
+    /// How often what a cut plants is ripe before the rains end.
+    fn ripe(&self, ripening: Ripening, counted: &'static str) -> Worded<String> {
+        let known = if ripening.years.is_some() { "record" } else { "case" };
+        let of_100 = Value::Number((ripening.share * 100.0 + 1e-9).floor(), 0);
+        let values = [("known", known.into()), ("of_100", of_100), ("counted", counted.into())];
+        self.label(PlanLabel::Ripe, &values)
     }
 
     /// What is good to know, each beside the title of its step.

@@ -97,7 +97,11 @@ pub(super) fn read(root: &TomlTable<'_>, assumptions: &Assumptions) -> Fields {
         root.problem(Code::NO_USE, "farm", "only a group has farms", "write kind = \"group\"");
     }
 
-    let sizings = [("bed-season", Sizing::BedSeason), ("first-planting", Sizing::FirstPlanting)];
+    let sizings = [
+        ("in-time", Sizing::InTime),
+        ("bed-season", Sizing::BedSeason),
+        ("first-planting", Sizing::FirstPlanting),
+    ];
     let sizing = table.choice("sizing", &sizings).unwrap_or_default();
     let confidence_percent = table.number("sure_percent", 1.0..=99.0);
     for table in [group, zone, table, at_hand] {

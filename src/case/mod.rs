@@ -110,6 +110,7 @@ fn read_root(source: &Source<'_>, root: &TomlTable<'_>, open: Open<'_>) -> Optio
         kind: kind?,
         place: place?,
         rains: rains.rains,
+        rains_end: rains.end,
         risk: rains.risk,
         rains_began: rains.began,
         harvest: harvest?,

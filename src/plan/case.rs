@@ -12,7 +12,7 @@ use super::growth::PlanBy;
 use super::multiply::Sizing;
 use super::place::Place;
 use super::progress::Check;
-use super::season::{Rains, Risk};
+use super::season::{Rains, RainsEnd, Risk};
 use super::seedbed::{Climate, Soil, Source};
 use super::steps::StepKind;
 use super::store::Container;
@@ -83,6 +83,8 @@ pub struct Case {
     pub place: Place,
     /// What is known of the rains.
     pub rains: Rains,
+    /// When the rains end, where the case says it; a record tells it itself.
+    pub rains_end: Option<RainsEnd>,
     /// Which part of the onsets times the plan.
     pub risk: Risk,
     /// When this season's rains began, where they have.

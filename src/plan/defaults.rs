@@ -121,6 +121,9 @@ assumptions! {
     medium_maturity_days_last = 135.0, "days", 60..365, Memory, "medium varieties 120 to 135 days, from memory";
     late_maturity_days_first = 150.0, "days", 60..300, Memory, "late varieties 150 to 180 days, from memory";
     late_maturity_days_last = 180.0, "days", 60..365, Memory, "late varieties 150 to 180 days, from memory";
+    dry_ripening_days = 0.0, "days", 0..90, (0.0..20.0), Practice, "common practice, no source: the rains are to last until the last roots are ripe; a soil that holds 100 mm and loses 5 mm a day carries a crop for 20 days more";
+    ripe_share_least = 0.5, "", 0..1, Practice, "common practice, no source: a cut is counted on that ripens before the rains end in half of the years or more";
+    vines_kept_days = 90.0, "days", 0..240, (60.0..120.0), Memory, "vines live through two to four dry months in a standing crop or a small watered plot, from memory; where the rains come twice a year, evenly spaced, farmers in Uganda take all vines from standing crops (found: Namanda, Gibson and Sindi, J. Sustainable Agriculture 35:870, 2011)";
     harvest_within_days = 30.0, "days", 0..180, Practice, "common practice, no source: weevil damage grows from 3 % at 3.5 months to 73 % at 9.5 (found: Uganda trials, 1997)";
     zone_span_days = 7.0, "days", 1..60, Practice, "common practice, no source: in a zone nobody works on the same day";
     storage_evidence_days = 150.0, "days", 30..365, Found, "participatory validation study, southern Ethiopia: one dry season, here taken as 5 months at most";

@@ -7,7 +7,7 @@ use super::defaults::{Assumptions, Default};
 use super::planned::{Plan, UsedDefault};
 use super::quantities::Quantity;
 use super::remarks::{Refusal, Remark};
-use super::season::{self, Rains, RainsReason};
+use super::season::{self, DryGap, ExpectedRains, Rains, RainsReason};
 use super::span::DateSpan;
 use super::standing::work_done;
 use super::state::{State, first_day};
@@ -66,6 +66,7 @@ impl Planner {
         refuse_long_storage(case, (filled, bedded), rains.onset)?;
 
         let mut remarks = season::remarks(&case.rains, case.risk, case.harvest, a);
+        remarks.extend(storing_not_needed(case, rains));
         let stored = planned.amounts.get(Quantity::RootsToStore).unwrap_or_default() as u32;
         let (checks, of_checks) = progress::judge(&case.store_checks, (filled, stored), a);
         let work_done = work_done(case);
@@ -125,6 +126,19 @@ impl Planner {
             kind: case.kind,
         })
     }
+}
+
+/// Vines live through a short dry time. Nothing is said of it once roots are in the sand, or the rains are there.
+fn storing_not_needed(case: &Case, rains: ExpectedRains) -> Option<Remark> {
+    let stored = !case.store_checks.is_empty() || case.done >= Some(StepKind::FillContainer);
+    let DryGap { from, days, two_seasons } = DryGap::of(&case.rains, rains, case.harvest);
+    let kept_days = case.assumptions.vines_kept_days;
+    if stored || case.rains_began.is_some() || days as f64 > kept_days {
+        return None;
+    }
+    let days = u32::try_from(days).unwrap_or(0);
+    let two_seasons = if two_seasons { "yes" } else { "no" };
+    Some(Remark::StoringNotNeeded { days, from, rains: rains.late, kept_days, two_seasons })
 }
 
 /// Roots that would lie in sand for most of a year: the harvest is a slip of the pen, or nothing is to be stored.

@@ -14,6 +14,7 @@ pub mod field;
 mod fill;
 pub mod group;
 pub mod growth;
+mod in_time;
 mod limits;
 mod make;
 pub mod multiply;
@@ -43,6 +44,7 @@ pub use amounts::{Amount, Amounts};
 pub use case::{AtHand, Case, Event, Hands, Kind};
 pub use defaults::{Assumptions, Basis, Default};
 pub use growth::PlanBy;
+pub use in_time::LateCut;
 pub use make::{Planner, make};
 pub use of_farm::plan_of_farm;
 pub use place::Place;
@@ -64,6 +66,7 @@ pub fn wordings() -> impl Iterator<Item = Wording> {
     let reasons = [
         season::OnsetAsks::WORDINGS,
         season::RainsReason::WORDINGS,
+        season::LengthReason::WORDINGS,
         DateReason::WORDINGS,
         AmountReason::WORDINGS,
         after::HarvestReason::WORDINGS,

@@ -80,7 +80,8 @@ impl State {
         let density = own.spacing().density() * (1.0 + a.gap_share);
         let cuts = self.cuts.iter().map(|cut| {
             let Cuttings { low, middle, high } = cut.cuttings;
-            Cut::of(cut.when, Cuttings { low: part(low), middle: part(middle), high: part(high) }, density)
+            let own = Cuttings { low: part(low), middle: part(middle), high: part(high) };
+            Cut::of(cut.when, own, density, cut.ripening)
         });
         let cuts: Vec<Cut> = cuts.collect();
         let planted = demand.map(|demand| demand.planted_area(part(season)));

@@ -371,6 +371,8 @@ coded! {
             cuttings: u32,
             /// Cuttings that a stored root gives, losses taken off.
             per_root: f64,
+            /// Cuts of the bed that are counted on.
+            cuts: f64,
         },
         /// As many as give the cuttings at the first cut.
         RootsForFirstCut = "why-roots-for-first-cut" {
@@ -419,7 +421,7 @@ coded! {
             roots: u32,
             /// Cuttings that a stored root gives, losses taken off.
             per_root: f64,
-            /// Cuts of the bed.
+            /// Cuts of the bed that are counted on.
             cuts: f64,
         },
         /// The roots by what a plant gives.

@@ -195,7 +195,7 @@ remarks! {
         lacking: f64,
         /// The part of the field that their first cut plants, square metres.
         first_m2: f64,
-        /// The part that all cuts of the bed plant, square metres.
+        /// The part that all cuts plant that are counted on, square metres.
         area_m2: f64,
         /// The whole field, square metres.
         field_m2: f64,
@@ -222,6 +222,8 @@ remarks! {
         area_m2: f64,
         /// The whole field, square metres.
         field_m2: f64,
+        /// Later cuts that are counted on.
+        later_cuts: u32,
         /// Days from one cut to the next, at least.
         least_days: f64,
         /// Days from one cut to the next, at most.
@@ -261,6 +263,71 @@ remarks! {
         rains: NaiveDate,
         /// The day the roots go to the bed.
         bed: NaiveDate,
+    }
+    /// The dry time is so short that vines live through it.
+    StoringNotNeeded = "remark-storing-not-needed", Warning, Some("harvest"), [RootsToStore] {
+        /// Dry days until the rains have begun in most years.
+        days: u32,
+        /// The first of them: the harvest, or the end of the rains before.
+        from: NaiveDate,
+        /// The day by which the rains have begun in most years.
+        rains: NaiveDate,
+        /// Days for which vines can be kept.
+        kept_days: f64,
+        /// Whether the record has two rainy seasons a year, yes or no: chooses words.
+        two_seasons: &'static str,
+    }
+    /// Not even the first planting is ripe before the rains end, in most years.
+    RainsTooShort = "remark-rains-too-short", Warning, Some("variety.maturity"), [CuttingsAtFirstCut] {
+        /// The first day on which the field is planted.
+        planted: NaiveDate,
+        /// Days from planting to the last ripe roots.
+        most_days: f64,
+        /// Years of 100 in which they are ripe before the rains end.
+        of_100: f64,
+        /// What tells the end of the rains, record, case or open where no year does: chooses words.
+        known: &'static str,
+        /// Days that the rains usually last.
+        usual_days: f64,
+        /// The day the rains usually end.
+        end: NaiveDate,
+        /// What would help, on-time where planting at the onset would do in most years, quicker where an early
+        /// variety is ripe in time more often, or neither: chooses words.
+        helps: &'static str,
+        /// Days from planting to the last ripe roots of an early variety.
+        early_days: f64,
+        /// Years of 100 in which these are ripe before the rains end.
+        early_of_100: f64,
+    }
+    /// What later cuts plant is not ripe before the rains end, in most years.
+    CutsTooLate = "remark-cuts-too-late", Warning, Some("field.sizing"), [CuttingsOverSeason, RootsToStore] {
+        /// Number of the first cut of these.
+        cut: u32,
+        /// Cuts after it.
+        more: u32,
+        /// Its first day.
+        from: NaiveDate,
+        /// Its last day.
+        to: NaiveDate,
+        /// The day on which what is planted on its first day is ripe.
+        ripe: NaiveDate,
+        /// Years of 100 in which that is before the rains end.
+        of_100: f64,
+        /// What tells the end of the rains, record, case or open where no year does: chooses words.
+        known: &'static str,
+        /// The day the rains usually end.
+        end: NaiveDate,
+        /// Whether the case has these cuts counted all the same, yes or no: chooses words.
+        counted: &'static str,
+    }
+    /// Nothing tells whether what later cuts plant is ripe before the rains end.
+    EndUnknown = "remark-end-unknown", Note, Some("season"), [CuttingsOverSeason] {
+        /// The first day of the last cut.
+        planted: NaiveDate,
+        /// The day on which what is planted then is ripe.
+        ripe: NaiveDate,
+        /// What is known of the end, nothing or open where no year of the record tells it: chooses words.
+        known: &'static str,
     }
     /// The rains come before the bed gives cuttings.
     BedLate = "remark-bed-late", Warning, None, [], spoken {
@@ -319,6 +386,8 @@ remarks! {
         area_m2: f64,
         /// The whole field, square metres.
         field_m2: f64,
+        /// Later cuts that are counted on.
+        later_cuts: u32,
         /// Days from one cut to the next, at least.
         least_days: f64,
         /// Days from one cut to the next, at most.
@@ -407,6 +476,7 @@ impl Remark {
                 cuttings: 1500,
                 area_m2: 306.0,
                 field_m2: 450.0,
+                later_cuts: 2,
                 least_days: 28.0,
                 most_days: 42.0,
                 still_short: 51,

@@ -149,7 +149,7 @@ impl Sized {
             }
             (None, Some(_)) => {
                 let cuttings = give(case.sizing.into()).middle;
-                Some(explain_field_of(case, cuttings, count, amounts))
+                Some(explain_field_of(case, (cuttings, rate.part(case.sizing)), count, amounts))
             }
             (None, None) => {
                 let cuttings = season.middle;
@@ -171,7 +171,6 @@ impl Sized {
 
     /// Tells the cuttings of the first cut and of the season, and the plants.
     fn yielding(&mut self, case: &Case, (roots, stored): (Roots<'_>, Stored<'_>), amounts: &mut Amounts) {
-        let a = &case.assumptions;
         let rate = stored.rate;
         let per_root = tenths(rate.per_sprouted(Part::First));
         let days = stored.days;
@@ -197,7 +196,11 @@ impl Sized {
         amounts.add_cuttings(
             Quantity::CuttingsOverSeason,
             self.season,
-            AmountReason::BedSeason { roots: self.roots, per_root: tenths(per_root), cuts: a.cuts },
+            AmountReason::BedSeason {
+                roots: self.roots,
+                per_root: tenths(per_root),
+                cuts: f64::from(rate.cuts()),
+            },
         );
         self.plants(case, roots, amounts);
         let Some(Progress { left, at_bed, .. }) = left else { return };
@@ -248,7 +251,7 @@ impl Sized {
     }
 
     /// Says whether what the checks leave is enough for the field.
-    fn compare(&self, demand: Demand, assumptions: &Assumptions) -> Remark {
+    fn compare(&self, demand: Demand, rate: &Rate, assumptions: &Assumptions) -> Remark {
         let (cuttings, first) = (demand.cuttings, self.first.middle);
         match cuttings.saturating_sub(first) {
             0 => Remark::Enough { spare: two_figures_down(first - cuttings) },
@@ -257,6 +260,7 @@ impl Sized {
                 cuttings,
                 area_m2: demand.planted_by(first).floor(),
                 field_m2: demand.area.0.round(),
+                later_cuts: rate.cuts() - 1,
                 least_days: assumptions.next_cut_days_first,
                 most_days: assumptions.next_cut_days_last,
                 still_short: two_figures_up(cuttings.saturating_sub(self.season.middle)),
@@ -269,6 +273,7 @@ impl Sized {
         let a = &case.assumptions;
         if self.roots > 0 {
             let other = Rate::of(case.plan_by.other(), stored.months, stored.days, a);
+            let other = other.counting(stored.rate.cuts());
             let by_other = |part: Part| two_figures_down(roots.give(self.roots, &other, part).middle);
             let (first, season) = (two_figures_down(self.first.middle), two_figures_down(self.season.middle));
             let (other_first, other_season) = (by_other(Part::First), by_other(Part::Season));
@@ -282,14 +287,17 @@ impl Sized {
         let falls_short = self.first.middle < demand.cuttings;
         match roots {
             // Nobody can mark more plants now.
-            Roots::Marked(_) if falls_short => remarks.push(self.compare(demand, a)),
-            Roots::Left(..) if case.fields().next().is_some() => remarks.push(self.compare(demand, a)),
+            Roots::Marked(_) if falls_short => remarks.push(self.compare(demand, stored.rate, a)),
+            Roots::Left(..) if case.fields().next().is_some() => {
+                remarks.push(self.compare(demand, stored.rate, a))
+            }
             Roots::ToChoose if falls_short => remarks.push(Remark::FieldWaits {
                 cuttings: two_figures_down(self.first.middle),
                 low: two_figures_down(self.first.low),
                 high: two_figures_down(self.first.high),
                 area_m2: demand.planted_by(self.first.middle).floor(),
                 field_m2: demand.area.0.round(),
+                later_cuts: stored.rate.cuts() - 1,
                 least_days: a.next_cut_days_first,
                 most_days: a.next_cut_days_last,
                 roots: stored.rate.roots_for(demand.cuttings, Sizing::FirstPlanting),
@@ -350,14 +358,14 @@ fn choose_roots(
 }
 
 /// The field that so many cuttings of `roots` plant.
-fn explain_field_of(case: &Case, cuttings: u32, roots: u32, amounts: &mut Amounts) -> Demand {
+fn explain_field_of(case: &Case, (cuttings, part): (u32, Part), roots: u32, amounts: &mut Amounts) -> Demand {
     let demand = Demand::of_cuttings(cuttings, case);
     let Spaced { layout, between_m, each } = Spaced::of(&case.spacing());
     let why = AmountReason::FieldOfCuttings { cuttings, layout, between_m, each };
     amounts.add(Quantity::FieldArea, demand.area.0, why);
-    let why = match case.sizing {
-        Sizing::BedSeason => AmountReason::CuttingsOfSeason { roots },
-        Sizing::FirstPlanting => AmountReason::CuttingsOfFirstCut { roots },
+    let why = match part {
+        Part::First => AmountReason::CuttingsOfFirstCut { roots },
+        Part::Later | Part::Season => AmountReason::CuttingsOfSeason { roots },
     };
     amounts.add(Quantity::CuttingsNeeded, cuttings, why);
     demand
@@ -428,16 +436,18 @@ fn wanted_roots(
     let rate = stored.rate;
     let cuttings = demand.cuttings;
     let usual = rate.roots_for(cuttings, case.sizing);
-    let why = match case.sizing {
-        Sizing::BedSeason => {
-            AmountReason::RootsForSeason { cuttings, per_root: tenths(rate.per_stored(case.sizing)) }
-        }
-        Sizing::FirstPlanting => AmountReason::RootsForFirstCut {
+    let why = match rate.part(case.sizing) {
+        Part::First => AmountReason::RootsForFirstCut {
             cuttings,
             surviving: of_100(rate.survival()),
             sprouting: of_100(rate.sprouting()),
-            per_root: tenths(rate.per_sprouted(case.sizing)),
+            per_root: tenths(rate.per_sprouted(Part::First)),
             days: stored.days,
+        },
+        Part::Later | Part::Season => AmountReason::RootsForSeason {
+            cuttings,
+            per_root: tenths(rate.per_stored(Part::Season)),
+            cuts: f64::from(rate.cuts()),
         },
     };
     let Some(percent) = case.confidence_percent else { return (usual, why) };

@@ -177,7 +177,7 @@ impl Common<'_> {
             high: establish(failing.low),
         });
         // The bed itself is cut once more at the onset.
-        let again = if a.cuts >= 2.0 { rate.per_later_cut(a) } else { 0.0 };
+        let again = if a.cuts >= 2.0 { rate.per_later_cut() } else { 0.0 };
         let per_sprouted = of_first * establish(failing.middle) * multiplied.middle + again;
         (rate, Grown { per_sprouted, factors, second: Some(self.before_onset(plot)) })
     }

@@ -575,6 +575,46 @@ fn sources_varieties_and_outlooks() {
     assert_eq!(before[0].place.field.as_deref(), Some("season.rains_began"));
 }
 
+/// The rains end after they begin, and within a year; a record tells it itself.
+#[test]
+fn the_end_of_the_rains_is_checked() {
+    let with_end = |begin: &str, end: &str| {
+        let lines = format!("rains_begin = {begin}\nrains_end = {end}");
+        GOOD.replace("rains_begin = \"11-25\"", &lines)
+    };
+    for (begin, end, wanted) in [
+        ("\"11-25\"", "\"04-20\"", "2028-04-20"),
+        ("2027-11-25", "\"04-20\"", "2028-04-20"),
+        ("\"11-25\"", "2028-04-20", "2028-04-20"),
+        // Rains that are over within the year.
+        ("\"09-25\"", "\"12-20\"", "2027-12-20"),
+    ] {
+        let case = good(&with_end(begin, end));
+        let onset = begin.trim_matches('"');
+        let onset = if onset.len() == 5 { format!("2027-{onset}") } else { onset.to_owned() };
+        let found = case.rains_end.unwrap().after(onset.parse().unwrap()).unwrap();
+        assert_eq!(found.to_string(), wanted);
+    }
+    for (text, code) in [
+        (with_end("\"11-25\"", "2027-11-25"), "wrong-order"),
+        (with_end("\"11-25\"", "2027-06-01"), "wrong-order"),
+        (with_end("\"11-25\"", "2028-12-01"), "out-of-range"),
+        (with_end("\"11-25\"", "\"11-25\""), "out-of-range"),
+        (with_end("\"11-25\"", "\"02-31\""), "not-a-date"),
+        (
+            GOOD.replace("rains_begin = \"11-25\"", "rainfall_record = \"r.csv\"\nrains_end = \"04-20\""),
+            "conflict",
+        ),
+    ] {
+        let findings = problems(&text);
+        let of_end: Vec<_> =
+            findings.iter().filter(|of| of.place.field.as_deref() == Some("season.rains_end")).collect();
+        assert_eq!(of_end.len(), 1, "{text}\n{}", shown(&findings));
+        assert_eq!(of_end[0].code.name(), code, "{text}");
+        assert!(of_end[0].place.line.is_some());
+    }
+}
+
 /// A case whose record has no window named: the seasons are found, the first one after the harvest is taken.
 #[test]
 fn seasons_are_found_from_a_record() {

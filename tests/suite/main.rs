@@ -39,6 +39,7 @@ mod project;
 mod pseudo;
 mod rain_gaps;
 mod rain_record;
+mod rains_length;
 mod record_script;
 mod season;
 mod seedbed;

@@ -40,6 +40,7 @@ pub(crate) fn farm(area: f64) -> Case {
         },
         rains: Rains::On(date("2027-11-25")),
         risk: Risk::Early,
+        rains_end: None,
         rains_began: None,
         harvest: date("2027-05-24"),
         harvest_until: None,

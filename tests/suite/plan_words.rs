@@ -11,7 +11,9 @@ use kabla::plan::field::{Field, Spacing};
 use kabla::plan::group::Member;
 use kabla::plan::multiply::Sizing;
 use kabla::plan::progress::Check;
-use kabla::plan::season::{EndRule, MonthDay, ObservedRains, OnsetRule, Rains, Risk, SeasonRule, Window};
+use kabla::plan::season::{
+    EndRule, MonthDay, ObservedRains, OnsetRule, Rains, RainsEnd, Risk, SeasonRule, Window,
+};
 use kabla::plan::seedbed::{Air, Climate, Source};
 use kabla::plan::store::{Container, Shape};
 use kabla::plan::{
@@ -127,6 +129,7 @@ fn cases() -> Vec<Case> {
             ..farm(450.0)
         },
         Case { rains: Rains::Usual(MonthDay::new(11, 25).unwrap()), ..farm(450.0) },
+        Case { rains_end: MonthDay::new(2, 20).map(RainsEnd::Usual), ..farm(450.0) },
         Case { rains: Rains::On(date("2027-06-10")), ..farm(450.0) },
         Case { harvest: date("2027-03-31"), ..farm(450.0) },
         Case { harvest: date("2026-12-20"), ..farm(450.0) },
@@ -211,6 +214,7 @@ fn every_code_is_worded_with_the_values_it_has() {
             Ok(plan) => {
                 said(&plan).into_iter().for_each(&mut word);
                 plan.overdue.iter().for_each(|late| word(&late.cost()));
+                plan.now.rains_length.iter().for_each(|length| word(&length.told()));
                 for farm in &case.farms {
                     let (_, own) = plan_of_farm(&case, &plan, &farm.name).unwrap();
                     said(&own).into_iter().for_each(&mut word);
@@ -306,11 +310,12 @@ fn translators_read_the_meaning_of_every_value() {
     }
 }
 
-/// By what a farmer or a helper must do: to be looked at, but for five that are only worth knowing.
+/// By what a farmer or a helper must do: to be looked at, but for six that are only worth knowing.
 #[test]
 fn remarks_tell_how_much_they_matter_and_what_they_concern() {
     let notes = [
         "remark-by-print",
+        "remark-end-unknown",
         "remark-enough",
         "remark-field-waits",
         "remark-no-container",

@@ -72,6 +72,10 @@ catalogue! {
     ColumnCuttings = "plan-column-cuttings";
     /// Heads fields.
     ColumnField = "plan-column-field";
+    /// Heads how often what a cut plants is ripe before the rains end.
+    ColumnRipe = "plan-column-ripe";
+    /// How often it is.
+    Ripe = "plan-ripe";
     /// Heads what is good to know beside the steps.
     Advice = "plan-advice";
     /// Heads ways to plant the whole field.
