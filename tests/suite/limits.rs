@@ -489,24 +489,3 @@ proptest! {
         }
     }
 }
-
-#[test]
-fn zz_timing() {
-    let mut planner = Planner::default();
-    let start = std::time::Instant::now();
-    for i in 0..100_000u32 {
-        let _ = planner.plan(&farm(100.0 + f64::from(i % 900))).unwrap();
-    }
-    println!("plain {:?}", start.elapsed());
-    let start = std::time::Instant::now();
-    for i in 0..100_000u32 {
-        let case = Case {
-            source: well(60.0),
-            containers: vec![bucket(Some(4))],
-            hands: Some(Hands { people: 1, hours_per_day: 1.0 }),
-            ..farm(100.0 + f64::from(i % 900))
-        };
-        let _ = planner.plan(&case).unwrap();
-    }
-    println!("limited {:?}", start.elapsed());
-}

@@ -42,6 +42,7 @@ mod rain_record;
 mod rains_length;
 mod record_script;
 mod season;
+mod season_cases;
 mod seedbed;
 mod segment;
 mod sheet;
