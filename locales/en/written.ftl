@@ -61,6 +61,7 @@ amount-water-total = Water for the bed, all season
 amount-sand = Dry sand
 amount-loads = Loads of sand to carry
 amount-bed = Seedbed
+amount-strips = Strips of the seedbed, with paths of { MEASURE($path_m, unit: "metre") } between them
 amount-water = Water for the bed, each day
 amount-jerrycans = Jerrycans of water, each day
 
@@ -70,6 +71,7 @@ first-cuttings-value = { $first_cuttings_low } to { $first_cuttings_high }{ $pla
  }
 sand-value = { MEASURE($sand_l, unit: "litre") }, about { MEASURE($sand_kg, unit: "kilogram") }
 bed-value = { MEASURE($bed_length_m, unit: "metre") } × { MEASURE($bed_width_m, unit: "metre") }
+strips-value = { $strips }, each { MEASURE($strip_length_m, unit: "metre") } × { MEASURE($strip_width_m, unit: "metre") }
 water-value = { MEASURE($water_l, unit: "litre") }
 water-total-value = { MEASURE($water_total_l, unit: "litre") }
 bundles-value = { MEASURE($bundles, unit: "bundle") }, each of { $bundle_size }
@@ -544,13 +546,26 @@ plan-amount =
     .sand_loads = Loads of sand
     .bed_area_m2 = Bed, m²
     .bed_length_m = Length of the bed, m
-    .bed_width_m = Width of the bed, m
+    .bed_width_m = Width of the bed with its paths, m
+    .bed_strips = Strips of the bed
+    .strip_length_m = Length of a strip, m
+    .strip_width_m = Width of a strip, m
+    .bed_path_m = Width of a path between strips, m
     .bed_rows = Rows in the bed
     .roots_per_bed_row = Roots in each row
+    .watering_days_until_shoots = Days between waterings, until shoots show
+    .water_l_until_shoots = Water at a time, until shoots show, litres
     .water_l_per_day = Water a day, litres
     .jerrycans_per_day = Jerrycans a day
     .water_trips_per_day = Trips to the water a day
+    .water_hours_per_day = Hours of carrying water a day
     .water_total_l = Water in all, litres
+    .work_ridging_days = Work on ridges or mounds, person-days
+    .work_bed_days = Work on the bed, person-days
+    .work_watering_days = Work on watering, person-days
+    .work_cutting_days = Work on cutting vines, person-days
+    .work_planting_days = Work on planting, person-days
+    .work_days = All this work, person-days
 plan-containers = CONTAINERS, from the bottom up
 plan-container = { $count } × { $shape ->
     [round] round, { $width_cm } cm wide
@@ -567,6 +582,8 @@ plan-column-et0 = ET₀ MM/DAY
 plan-column-kc = KC
 plan-column-rain = RAIN MM/DAY
 plan-column-litres = L/DAY
+plan-column-every-days = EVERY … DAYS
+plan-column-each-time = L AT A TIME
 plan-column-cuts = CUTS FROM THE BED
 plan-column-cuttings = CUTTINGS
 plan-column-field = FIELD M²
@@ -730,6 +747,22 @@ why-roots-of-plants = { $plants } plants at hand, about { $per_plant } roots fit
    *[other] ; about { $sick } of 100 plants are found sick later and given up
  }
 why-roots-of-bed = a bed of { $bed_m2 } m², { $per_root_m2 } m² a root
+why-roots-of-containers = { $containers ->
+    [one] as many as the container at hand holds
+   *[other] as many as the { $containers } containers at hand hold
+ }
+why-roots-of-sand = as many as { $sand_l } litres of sand cover
+why-roots-of-water = as many as are watered in the bed from { $source }, with { $litres } litres { $per ->
+    [all] in all
+   *[day] a day
+ }
+why-roots-of-hands = as many as { $people } { $people ->
+    [one] person waters
+   *[other] people water
+ } in the bed, with { $hours } { $hours ->
+    [one] hour
+   *[other] hours
+ } a day each: { $trips } trips to the water
 why-roots-for-season = { $cuttings } cuttings; a stored root gives about { $per_root } over the bed season and { $cuts } { $cuts ->
     [one] cut
    *[other] cuts
@@ -772,10 +805,33 @@ why-sand-litres = room of the containers up to the top sand, less the roots
 why-sand-kilograms = loose dry sand, { $per_litre_kg } kg a litre
 why-sand-loads = loads of at most { $load_kg } kg
 why-bed-area = { $per_root_m2 } m² a root
-why-bed-length = the area over the width, rounded up
-why-bed-width = at most { $most_m } m
-why-bed-rows = along the bed, { $between_cm } cm apart
+why-bed-length = { $strips ->
+    [one] the area over the width, rounded up
+   *[other] as long as its strips
+ }
+why-bed-width = { $strips ->
+    [one] arms reach across { $most_m } m at most
+   *[other] { $strips } strips with paths of { $path_m } m between them; arms reach across { $most_m } m at most
+ }
+why-bed-strips = so many that none is longer than { $longest_m } m
+why-strip-length = the area over the width, shared among the strips, rounded up
+why-strip-width = arms reach across { $most_m } m at most
+why-bed-path = room to walk and to kneel
+why-bed-rows = along the bed, { $between_cm } cm apart{ $strips ->
+    [one] {""}
+   *[other] , { $per_strip } in each of { $strips } strips
+ }
 why-roots-per-bed-row = the roots shared among the rows, { $along_cm } cm apart
+why-watering-until-shoots = { $soil ->
+    [sand] sand holds little water
+    [clay] clay holds much water, and roots rot where it is wet
+    [loam] loam holds water for some days
+   *[unknown] the soil is not named, and counts as loam
+ }; moist, not wet, until shoots show after about { $days } days
+why-water-until-shoots = what { $days } { $days ->
+    [one] day takes
+   *[other] days take
+ } from bare soil on { $bed_m2 } m²: { $kc } × { $et0_mm } mm a day
 why-water-per-day = from { DAY($from) } on, when the bed needs most: { $bed_m2 } m² × { $kc } × { $et0_mm } mm a day (ET₀ by { $method ->
     [penman-monteith] Penman–Monteith
    *[hargreaves] Hargreaves
@@ -785,7 +841,11 @@ why-water-per-day = from { DAY($from) } on, when the bed needs most: { $bed_m2 }
  }; { $reaching } of 100 litres reach the roots
 why-jerrycans-per-day = jerrycans of { $litres } L, rounded up
 why-trips-per-day = trips with { $litres } L each
+why-water-hours = { $trips } trips of { $minutes } minutes each, of all who carry together
 why-water-total = all days from { DAY($from) } to { DAY($to) }
+why-work-on-field = { $area_m2 } m² of field, by what { $per_m2 } m² take
+why-work-on-cuttings = { $cuttings } cuttings, by what { $per } take
+why-work-total = ridges, bed, watering, cutting and planting; digging, storing and checks not counted
 why-harvest-ripe = { $maturity ->
     [early] early-maturing
     [medium] medium-maturing
@@ -836,21 +896,57 @@ late-cost = { $days_later ->
 
 remark-no-container = No container is named. Straight basins { $width_cm } cm wide and { $depth_cm } cm deep are assumed.
     .do = Measure the containers at hand and name them in the case.
-remark-containers-too-small = { $left_over } of { $roots } roots have no room in the containers at hand. { $more ->
-    [0] Another container is needed.
-    [one] One more of the last kind is needed.
-   *[other] { $more } more of the last kind are needed.
+# What limited roots plant; the remarks below use it.
+remark-planted = Of { $field_m2 } m² their first cut plants about { $first_m2 } m², all cuts that are counted on about { $area_m2 } m².
+remark-containers-too-small = The containers at hand hold { $fit } of { $roots } roots; { $left_over } have no room. { remark-planted }
+    .do = { $more ->
+        [0] For the whole field find another container
+        [one] For the whole field find one more of the last kind
+       *[other] For the whole field find { $more } more of the last kind
+     } before the harvest, or plant less field.
+remark-sand-short = { $has_l } litres of sand cover { $fit } of { $roots } roots; all of them take { $needs_l } litres. { remark-planted }
+    .do = To cover all of them bring { $more_l } litres of sand more, or plant less field.
+remark-water-limits = From { $source } come { $gives_l } litres { $per ->
+    [all] in all
+   *[day] a day
+ }. That waters { $bed_m2 } m² of bed with { $fit } roots. A bed of { $roots } roots would need { $needs_l } litres { $per ->
+    [all] in all
+   *[day] a day
+ }, and lack water from { DAY($from) } on. { remark-planted }
+    .do = For the whole field find { $more_l } litres more { $per ->
+        [all] in all
+       *[day] a day
+     }, or plant less field. Mulch and shade save water.
+remark-hands-short = { $people } { $people ->
+    [one] person who carries
+   *[other] people who carry
+ } water for { $hours_each } { $hours_each ->
+    [one] hour
+   *[other] hours
+ } a day can water { $bed_m2 } m² of bed with { $fit } roots. A bed of { $roots } roots would take { $trips } trips a day, { $hours } hours together. { remark-planted }
+    .do = For the whole field let more people carry, or for longer; make the bed closer to the water; carry more at a time, with a cart or a bicycle; or plant less field.
+remark-water-heavy = When it needs most, the bed takes { $litres } litres a day: { $trips } trips and about { $hours } hours of carrying, { $hours_each } for { $people ->
+    [one] the one who carries.
+   *[other] each of { $people } people.
  }
-    .do = Find more containers before the harvest, or plant less field.
-# What there is of roots, plants or bed; the remarks below use it.
+    .do = Let more people carry (in the case: [hands]), or carry more at a time, with a cart or a bicycle. In { $most_hours } hours a day each, they water a bed of { $bed_m2 } m² with { $roots } roots.
+# What there is; the remarks below use it.
 remark-limit = { $limit ->
-    [roots] The roots at hand
-    [plants] The plants at hand
-   *[bed] The sides of the bed
+    [roots] The roots at hand allow
+    [plants] The plants at hand allow
+    [sand] The sand at hand allows
+    [containers] The containers at hand allow
+    [water] The water allows
+    [hands] The time to carry water allows
+   *[bed] The room for the bed allows
  }
-remark-limited-at-hand = { remark-limit } allow { $roots } roots to be stored, where the field wants { $wanted }. Of { $field_m2 } m² their first cut plants about { $first_m2 } m², all cuts that are counted on about { $area_m2 } m².
-    .do = Plant less field, find more, or plan for cuttings from neighbours.
-remark-nothing-at-hand = { remark-limit } allow no root to be stored.
+remark-limited-at-hand = { remark-limit } { $roots } roots to be stored, where the field wants { $wanted }. { remark-planted }
+    .do = For the whole field find { $lacking } { $limit ->
+        [roots] more roots
+        [plants] more plants
+       *[bed] m² more for the bed
+     }, or cuttings from neighbours; or plant less field.
+remark-nothing-at-hand = { remark-limit } no root to be stored.
     .do = Find more plants or room, or get vines from neighbours at the onset.
 remark-never-so-sure = No number of roots makes { $percent } % sure with so wide a spread of what roots give.
     .do = Ask for less, or give what is known here in [assumptions]: what the case gives is taken as certain.

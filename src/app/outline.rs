@@ -386,6 +386,8 @@ impl Words<'_> {
                 self.decimals(period.kc, 2),
                 self.decimals(period.rain.0, 1),
                 self.number(period.daily),
+                self.number(period.every_days),
+                self.number(period.each_time),
             ]
         });
         let columns = self.columns([
@@ -394,6 +396,8 @@ impl Words<'_> {
             (PlanLabel::ColumnKc, true),
             (PlanLabel::ColumnRain, true),
             (PlanLabel::ColumnLitres, true),
+            (PlanLabel::ColumnEveryDays, true),
+            (PlanLabel::ColumnEachTime, true),
         ])?;
         Ok(Block { table: Table { columns, rows: rows.collect() }, ..Block::default() })
     }

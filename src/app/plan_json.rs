@@ -454,6 +454,10 @@ struct BedJson {
     area_m2: f64,
     length_m: f64,
     width_m: f64,
+    strips: u32,
+    strip_length_m: f64,
+    strip_width_m: f64,
+    path_m: f64,
     rows: u32,
     roots_per_row: u32,
     between_rows_cm: f64,
@@ -464,9 +468,13 @@ impl BedJson {
     fn of(bed: &Bed) -> BedJson {
         BedJson {
             area_m2: bed.area.0,
-            length_m: bed.length.0,
-            width_m: bed.width.0,
-            rows: bed.rows,
+            length_m: bed.length().0,
+            width_m: bed.width().0,
+            strips: bed.strips,
+            strip_length_m: bed.strip_length.0,
+            strip_width_m: bed.strip_width.0,
+            path_m: bed.path.0,
+            rows: bed.rows(),
             roots_per_row: bed.roots_per_row,
             between_rows_cm: bed.between_rows.0,
             along_row_cm: bed.along_row.0,
@@ -482,6 +490,8 @@ struct PeriodJson {
     kc: f64,
     rain_mm_per_day: f64,
     l_per_day: f64,
+    every_days: Plain,
+    l_each_time: f64,
 }
 
 impl PeriodJson {
@@ -492,6 +502,8 @@ impl PeriodJson {
             kc: hundredths(period.kc),
             rain_mm_per_day: hundredths(period.rain.0),
             l_per_day: period.daily.0,
+            every_days: Plain(period.every_days),
+            l_each_time: period.each_time.0,
         }
     }
 }

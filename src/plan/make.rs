@@ -82,7 +82,8 @@ impl Planner {
         let overdue = overdue::late(case, &began, first_cut.unwrap_or_default() as u32, &mut remarks);
         remarks.extend(of_checks);
         remarks.extend(of_now);
-        let dry = remarks.iter().any(|remark| matches!(remark, Remark::WaterShort { .. }));
+        let dry = |of: &Remark| matches!(of, Remark::WaterShort { .. } | Remark::WaterLimits { .. });
+        let dry = remarks.iter().any(dry);
         let ways = match (case.store_checks.last(), case.rains_began) {
             (_, Some(_)) => Vec::new(),
             (Some(check), None) => {

@@ -11,6 +11,7 @@ use super::size::{Demand, explain_field};
 use super::state::State;
 use super::steps::StepKind;
 use super::units::whole_down;
+use super::work;
 
 /// The plan of one farm of a group: its plants, roots and cuttings, in the group's store and bed, which stay as they
 /// are. The parts of all farms add up to the group's. `None` where there is no such farm.
@@ -63,6 +64,8 @@ impl State {
             let known = amounts.0.iter().take(explained).any(|own| own.quantity == amount.quantity);
             match amount.quantity {
                 _ if known => {}
+                // Told anew below.
+                quantity if work::QUANTITIES.contains(&quantity) => {}
                 quantity if !quantity.is_shared_out() => amounts.0.push(amount.clone()),
                 _ => amounts.0.push(Amount {
                     quantity: amount.quantity,
@@ -82,6 +85,9 @@ impl State {
         });
         let cuts: Vec<Cut> = cuts.collect();
         let planted = demand.map(|demand| demand.planted_area(part(season)));
+        if let (Some(demand), Some(field)) = (demand, planted) {
+            work::tell(part(season).min(demand.cuttings), field, a, &mut amounts);
+        }
         let planting = self.steps_of(StepKind::PlantField).next().map(|step| step.when);
         let harvest = planting.map(|when| after::harvest(when, planted, &own.variety, a));
         State {

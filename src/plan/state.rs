@@ -8,6 +8,7 @@ use super::case::{Case, Kind};
 use super::defaults::Assumptions;
 use super::group::{self, FieldSize, Share};
 use super::in_time::{InTime, LateCut};
+use super::limits::Means;
 use super::multiply::{self, Cut, Rate, months_between};
 use super::progress;
 use super::quantities::Quantity;
@@ -19,7 +20,8 @@ use super::span::DateSpan;
 use super::steps::StepKind;
 use super::store::{Filled, Packings};
 use super::timeline::{SeasonInputs, Step, Timeline, lay_out};
-use super::{bed, fill};
+use super::units::SquareMetres;
+use super::{bed, fill, work};
 
 /// A season: as it was planned, or as it stands.
 #[derive(Debug, Clone, PartialEq)]
@@ -79,11 +81,12 @@ impl State {
         let rate = Rate::of(case.plan_by, months, days, a).counting(in_time.count());
         let stored = Stored { months, bed: bed_day, days, rate: &rate };
         let roots = roots_of(case, planned, bed_day);
-        let sized = Sized::of(case, (roots, stored), &mut amounts, &mut remarks);
+        let watered = (bed_day, watering(inputs, span(StepKind::WaterBed)));
+        let means = Means { watered, packings };
+        let sized = Sized::of(case, (roots, stored), means, &mut amounts, &mut remarks)?;
         let store = fill::fill(case, sized.roots, packings, &mut amounts, &mut remarks)?;
         let bed = Bed::for_roots(sized.bedded, a);
-        let watering = watering(inputs, span(StepKind::WaterBed));
-        let water = bed::water(case, &bed, (bed_day, watering), &mut amounts, &mut remarks);
+        let water = bed::water(case, &bed, watered, &mut amounts, &mut remarks);
         remarks.extend(of_dates);
         let waits = sized.demand.is_none_or(|demand| sized.first.middle < demand.cuttings);
         remarks.extend(in_time.remarks(case, inputs, waits));
@@ -97,6 +100,9 @@ impl State {
         };
         let planted = sized.demand.map(|demand| demand.planted_area(sized.season.middle));
         let density = case.spacing().density() * (1.0 + a.gap_share);
+        let cuttings = sized.season.middle.min(sized.demand.map_or(u32::MAX, |demand| demand.cuttings));
+        let field = planted.unwrap_or(SquareMetres(f64::from(cuttings) / density));
+        work::tell(cuttings, field, a, &mut amounts);
         let state = State {
             cuts: multiply::cuts(in_time.counted(), (sized.first, sized.later), density),
             late_cuts: in_time.late(),

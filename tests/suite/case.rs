@@ -7,7 +7,8 @@ use kabla::finding::{Code, Finding, Severity};
 use kabla::plan::after::Maturity;
 use kabla::plan::field::Spacing;
 use kabla::plan::season::Rains;
-use kabla::plan::{Case, Kind};
+use kabla::plan::seedbed::Soil;
+use kabla::plan::{Case, Hands, Kind, Litres};
 
 fn nothing(_: &str) -> io::Result<Vec<u8>> {
     Err(io::Error::from(io::ErrorKind::NotFound))
@@ -503,6 +504,33 @@ fn containers_of_all_shapes() {
         let findings = problems(&format!("{GOOD}\n{wrong}"));
         assert_eq!(findings.len(), 1, "{}", shown(&findings));
         assert_eq!(findings[0].place.field.as_deref(), Some(field));
+    }
+}
+
+#[test]
+fn soil_sand_and_hands_are_read() {
+    let text = format!(
+        "{GOOD}\n[at_hand]\nsand_litres = 80.5\n\n[bed]\nsoil = \"clay\"\n\n[hands]\npeople = 3\nhours_per_day = 1.5\n"
+    );
+    let case = good(&text);
+    assert_eq!(case.at_hand.unwrap().sand, Some(Litres(80.5)));
+    assert_eq!(case.soil, Some(Soil::Clay));
+    assert_eq!(case.hands, Some(Hands { people: 3, hours_per_day: 1.5 }));
+    // What is not said is as usual: two people, two hours each.
+    let people = good(&format!("{GOOD}\n[hands]\npeople = 3\n"));
+    assert_eq!(people.hands, Some(Hands { people: 3, hours_per_day: 2.0 }));
+    let hours = good(&format!("{GOOD}\n[hands]\nhours_per_day = 1\n"));
+    assert_eq!(hours.hands, Some(Hands { people: 2, hours_per_day: 1.0 }));
+    assert_eq!((good(GOOD).soil, good(GOOD).hands), (None, None));
+    for (table, field) in [
+        ("[bed]\nsoil = \"silt\"", "bed.soil"),
+        ("[bed]", "bed.soil"),
+        ("[hands]", "hands.people"),
+        ("[hands]\npeople = 0", "hands.people"),
+        ("[hands]\nhours_per_day = 25", "hands.hours_per_day"),
+    ] {
+        let found = problems(&format!("{GOOD}\n{table}\n"));
+        assert_eq!(found[0].place.field.as_deref(), Some(field), "{table}: {found:?}");
     }
 }
 

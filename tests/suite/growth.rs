@@ -30,7 +30,7 @@ fn printed(area: f64) -> Case {
 
 /// The same with so many roots, and the field that they plant.
 fn with_roots(roots: u32) -> Case {
-    let at_hand = Some(AtHand { roots: Some(roots), plants: None, bed: None, spacing: RIDGES });
+    let at_hand = Some(AtHand { roots: Some(roots), plants: None, bed: None, sand: None, spacing: RIDGES });
     Case { field: None, at_hand, ..printed(1.0) }
 }
 

@@ -62,6 +62,10 @@ catalogue! {
     ColumnRain = "plan-column-rain";
     /// Heads litres a day.
     ColumnLitres = "plan-column-litres";
+    /// Heads the days from one watering to the next.
+    ColumnEveryDays = "plan-column-every-days";
+    /// Heads litres at a time.
+    ColumnEachTime = "plan-column-each-time";
     /// Heads the days of the cuts.
     ColumnCuts = "plan-column-cuts";
     /// Heads cuttings.
