@@ -105,8 +105,8 @@ const OF_ROOT: [&str; 6] = [
 ];
 
 /// Tables, which may stand after all others.
-const TABLES: [&str; 13] = [
-    "[at_hand]\nroots = 7\nplants = 4\nbed_area_m2 = 9",
+const TABLES: [&str; 15] = [
+    "[at_hand]\nroots = 7\nplants = 4\nbed_area_m2 = 9\nsand_litres = 20",
     "[group]\nmembers = 12",
     "[[event]]\nname = \"the maize feast\"\ndate = 2027-10-01",
     "[zone]\nfield_sizes_m2 = [1, 450, 1e6]",
@@ -117,6 +117,8 @@ const TABLES: [&str; 13] = [
     "[[kept]]\ndate = 2027-06-24\nhealthy = 38\nthrown_away = 2",
     "[climate]\ntmax_c = 32\ntmin_c = 20\nrain_mm = 40\nhumidity_percent = 60\nwind_m_s = 2\nsunshine_h = 8",
     "[climate]\ntemperature_record = \"days.csv\"",
+    "[bed]\nsoil = \"clay\"",
+    "[hands]\npeople = 2\nhours_per_day = 1.5",
     "[water]\nsource = \"the dug well\"\nlitres_per_day = 60\nstored_litres = 900",
     "[variety]\nmaturity = \"late\"\ncarotene_ug_per_100g = 9000",
 ];

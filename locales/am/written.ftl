@@ -19,6 +19,8 @@ sheet-steps = የሚሠሩ ሥራዎችና ጊዜያቸው
 sheet-cautions = ጥንቃቄ
 sheet-when = መቼ
 sheet-page = ገጽ
+sheet-group = ቡድን
+sheet-together = በጋራ
 # Between a label and its value, with the space before it that the language wants: none.
 colon = ፦
 semicolon = ፤
@@ -72,6 +74,7 @@ amount-sand = ደረቅ አሸዋ
 amount-loads = የአሸዋ ሸክም ብዛት
 # doubt: "የችግኝ መደብ" (then "መደብ") for the bed where roots sprout.
 amount-bed = የችግኝ መደብ
+amount-strips = የችግኝ መደቡ ክፍሎች፣ በመካከላቸው የ{ MEASURE($path_m, unit: "metre") } መተላለፊያ
 amount-water = ለመደቡ በየቀኑ የሚያስፈልግ ውሃ
 amount-jerrycans = በየቀኑ የሚያስፈልግ ውሃ በጀሪካን
 
@@ -81,6 +84,7 @@ first-cuttings-value = { $first_cuttings_low } እስከ { $first_cuttings_high 
  }
 sand-value = { MEASURE($sand_l, unit: "litre") }፣ { MEASURE($sand_kg, unit: "kilogram") } ያህል
 bed-value = { MEASURE($bed_length_m, unit: "metre") } × { MEASURE($bed_width_m, unit: "metre") }
+strips-value = { $strips }፣ እያንዳንዱ { MEASURE($strip_length_m, unit: "metre") } × { MEASURE($strip_width_m, unit: "metre") }
 water-value = { MEASURE($water_l, unit: "litre") }
 water-total-value = { MEASURE($water_total_l, unit: "litre") }
 bundles-value = { MEASURE($bundles, unit: "bundle") }፣ በእያንዳንዱ { $bundle_size } ቁራጭ

@@ -16,6 +16,8 @@ sheet-when = When
 colon = :
 semicolon = ;
 sheet-page = Page
+sheet-group = Group
+sheet-together = Together
 status-draft = Draft wording: no fluent speaker has read it yet.
 status-read = Wording read by a fluent speaker, not yet approved.
 status-approved = Wording approved.
@@ -59,6 +61,7 @@ amount-water-total = Water for the bed, all season
 amount-sand = Dry sand
 amount-loads = Loads of sand to carry
 amount-bed = Seedbed
+amount-strips = Strips of the seedbed, with paths of { MEASURE($path_m, unit: "metre") } between them
 amount-water = Water for the bed, each day
 amount-jerrycans = Jerrycans of water, each day
 
@@ -68,6 +71,7 @@ first-cuttings-value = { $first_cuttings_low } to { $first_cuttings_high }{ $pla
  }
 sand-value = { MEASURE($sand_l, unit: "litre") }, about { MEASURE($sand_kg, unit: "kilogram") }
 bed-value = { MEASURE($bed_length_m, unit: "metre") } × { MEASURE($bed_width_m, unit: "metre") }
+strips-value = { $strips }, each { MEASURE($strip_length_m, unit: "metre") } × { MEASURE($strip_width_m, unit: "metre") }
 water-value = { MEASURE($water_l, unit: "litre") }
 water-total-value = { MEASURE($water_total_l, unit: "litre") }
 bundles-value = { MEASURE($bundles, unit: "bundle") }, each of { $bundle_size }
@@ -542,13 +546,26 @@ plan-amount =
     .sand_loads = Loads of sand
     .bed_area_m2 = Bed, m²
     .bed_length_m = Length of the bed, m
-    .bed_width_m = Width of the bed, m
+    .bed_width_m = Width of the bed with its paths, m
+    .bed_strips = Strips of the bed
+    .strip_length_m = Length of a strip, m
+    .strip_width_m = Width of a strip, m
+    .bed_path_m = Width of a path between strips, m
     .bed_rows = Rows in the bed
     .roots_per_bed_row = Roots in each row
+    .watering_days_until_shoots = Days between waterings, until shoots show
+    .water_l_until_shoots = Water at a time, until shoots show, litres
     .water_l_per_day = Water a day, litres
     .jerrycans_per_day = Jerrycans a day
     .water_trips_per_day = Trips to the water a day
+    .water_hours_per_day = Hours of carrying water a day
     .water_total_l = Water in all, litres
+    .work_ridging_days = Work on ridges or mounds, person-days
+    .work_bed_days = Work on the bed, person-days
+    .work_watering_days = Work on watering, person-days
+    .work_cutting_days = Work on cutting vines, person-days
+    .work_planting_days = Work on planting, person-days
+    .work_days = All this work, person-days
 plan-containers = CONTAINERS, from the bottom up
 plan-container = { $count } × { $shape ->
     [round] round, { $width_cm } cm wide
@@ -565,9 +582,26 @@ plan-column-et0 = ET₀ MM/DAY
 plan-column-kc = KC
 plan-column-rain = RAIN MM/DAY
 plan-column-litres = L/DAY
+plan-column-every-days = EVERY … DAYS
+plan-column-each-time = L AT A TIME
 plan-column-cuts = CUTS FROM THE BED
 plan-column-cuttings = CUTTINGS
 plan-column-field = FIELD M²
+plan-column-ripe = RIPE BEFORE THE RAINS END
+plan-ripe = { $counted ->
+    [yes] { $known ->
+        [record] in { $of_100 } of 100 years
+       *[case] { $of_100 ->
+            [0] no
+           *[other] yes
+         }
+     }
+   *[no] { $known ->
+        [record] in { $of_100 } of 100 years: not counted on
+       *[case] no: not counted on
+     }
+ }
+plan-advice = GOOD TO KNOW
 plan-ways = Ways to plant the whole field when the rains come. None is sure; each counts by the middle.
 plan-ways-left = The store keeps too few roots. What can be done now, and the cuttings each way gives when the rains come:
 plan-way = { $way ->
@@ -628,6 +662,8 @@ years-without-onset = { $none ->
  }
 why-rains-begun = the plan counted on { DAY($expected) }
 why-rains-usual = the rains usually begin on { BRIEF($day) }; the first such day after the harvest counts
+rains-length-observed = The rains last { $short_days } days in short seasons, { $usual_days } in the middle one and { $long_days } in long ones (20, 50 and 80 % of { $years } years). They end about { DAY($early_end) }, { DAY($usual_end) } and { DAY($late_end) }.
+rains-length-named = The rains last { $days } days and end on { DAY($end) }.
 why-rains-named = the date named in the case
 why-rains-observed = the rains had begun by these days in { $early_percent }, { $usual_percent } and { $late_percent } % of { $years } years with an onset. { years-without-onset } The dates are counted from { DAY($timed) } ({ $percent } %). The onset is { onset-total }, looked for from { BRIEF($from) } to { BRIEF($until) }.{ $outlook ->
     [yes] {" "}The years are weighed by the seasonal outlook.
@@ -692,6 +728,7 @@ why-gaps = { $gaps ->
     [0] {""}
    *[other] , and { $gaps } of 100 once more for gaps
  }
+why-part-of-group = its part of the { $whole } of the whole group
 why-field-of-cuttings = what { $cuttings } cuttings plant, { why-spacing }
 why-field-rows = { $layout ->
     [mounds] rows of mounds { $between_m } m apart
@@ -710,7 +747,26 @@ why-roots-of-plants = { $plants } plants at hand, about { $per_plant } roots fit
    *[other] ; about { $sick } of 100 plants are found sick later and given up
  }
 why-roots-of-bed = a bed of { $bed_m2 } m², { $per_root_m2 } m² a root
-why-roots-for-season = { $cuttings } cuttings; a stored root gives about { $per_root } over the bed season, usual losses included
+why-roots-of-containers = { $containers ->
+    [one] as many as the container at hand holds
+   *[other] as many as the { $containers } containers at hand hold
+ }
+why-roots-of-sand = as many as { $sand_l } litres of sand cover
+why-roots-of-water = as many as are watered in the bed from { $source }, with { $litres } litres { $per ->
+    [all] in all
+   *[day] a day
+ }
+why-roots-of-hands = as many as { $people } { $people ->
+    [one] person waters
+   *[other] people water
+ } in the bed, with { $hours } { $hours ->
+    [one] hour
+   *[other] hours
+ } a day each: { $trips } trips to the water
+why-roots-for-season = { $cuttings } cuttings; a stored root gives about { $per_root } over the bed season and { $cuts } { $cuts ->
+    [one] cut
+   *[other] cuts
+ }, usual losses included
 why-roots-for-first-cut = { $cuttings } cuttings at the first cut; about { $surviving } of 100 roots survive{ why-sprouting }; each then gives about { $per_root }, after { $days } days in the bed
 why-roots-to-be-sure = enough for { $cuttings } cuttings in { $percent } of 100 such seasons, where { $usual } are enough by the middle of all values; from season to season { $plan_by ->
     [practice] the roots that survive and the cuttings that fail
@@ -749,10 +805,33 @@ why-sand-litres = room of the containers up to the top sand, less the roots
 why-sand-kilograms = loose dry sand, { $per_litre_kg } kg a litre
 why-sand-loads = loads of at most { $load_kg } kg
 why-bed-area = { $per_root_m2 } m² a root
-why-bed-length = the area over the width, rounded up
-why-bed-width = at most { $most_m } m
-why-bed-rows = along the bed, { $between_cm } cm apart
+why-bed-length = { $strips ->
+    [one] the area over the width, rounded up
+   *[other] as long as its strips
+ }
+why-bed-width = { $strips ->
+    [one] arms reach across { $most_m } m at most
+   *[other] { $strips } strips with paths of { $path_m } m between them; arms reach across { $most_m } m at most
+ }
+why-bed-strips = so many that none is longer than { $longest_m } m
+why-strip-length = the area over the width, shared among the strips, rounded up
+why-strip-width = arms reach across { $most_m } m at most
+why-bed-path = room to walk and to kneel
+why-bed-rows = along the bed, { $between_cm } cm apart{ $strips ->
+    [one] {""}
+   *[other] , { $per_strip } in each of { $strips } strips
+ }
 why-roots-per-bed-row = the roots shared among the rows, { $along_cm } cm apart
+why-watering-until-shoots = { $soil ->
+    [sand] sand holds little water
+    [clay] clay holds much water, and roots rot where it is wet
+    [loam] loam holds water for some days
+   *[unknown] the soil is not named, and counts as loam
+ }; moist, not wet, until shoots show after about { $days } days
+why-water-until-shoots = what { $days } { $days ->
+    [one] day takes
+   *[other] days take
+ } from bare soil on { $bed_m2 } m²: { $kc } × { $et0_mm } mm a day
 why-water-per-day = from { DAY($from) } on, when the bed needs most: { $bed_m2 } m² × { $kc } × { $et0_mm } mm a day (ET₀ by { $method ->
     [penman-monteith] Penman–Monteith
    *[hargreaves] Hargreaves
@@ -762,7 +841,11 @@ why-water-per-day = from { DAY($from) } on, when the bed needs most: { $bed_m2 }
  }; { $reaching } of 100 litres reach the roots
 why-jerrycans-per-day = jerrycans of { $litres } L, rounded up
 why-trips-per-day = trips with { $litres } L each
+why-water-hours = { $trips } trips of { $minutes } minutes each, of all who carry together
 why-water-total = all days from { DAY($from) } to { DAY($to) }
+why-work-on-field = { $area_m2 } m² of field, by what { $per_m2 } m² take
+why-work-on-cuttings = { $cuttings } cuttings, by what { $per } take
+why-work-total = ridges, bed, watering, cutting and planting; digging, storing and checks not counted
 why-harvest-ripe = { $maturity ->
     [early] early-maturing
     [medium] medium-maturing
@@ -773,6 +856,14 @@ why-yield = { $area_m2 } m² at { $low } to { $high } t/ha, from farmers' usual 
 
 ## Late work: what can still be done, and what the delay costs
 
+advice-roots-not-chosen = Small, wounded and crooked roots are food: eat or sell them soon, the wounded ones first. They keep badly, and rot the others. Rotten, mouldy and bored roots are not food, neither for people nor for animals.
+advice-storage-place = Keep the containers in a cool, dry, shaded room where air moves and no rain comes in, out of reach of children, rats, fowl and goats. In one trial an open heap of roots had { $times } times the weevils of a closed box.
+advice-clean-vines = Cut from the tips first. They carry fewer weevils than the lower vine. Take no vine from a plant with holes at its foot or signs of sickness.
+advice-clean-field = Plant at least { $metres } m from old sweet potato fields: weevils come from there. Clear away old vines and roots. Many advise to plant the same ground only once in { $years } years; no trial was found that shows what that gains.
+advice-deep-planting = Set the cuttings deep. In a trial { $deep_cm } cm did better than { $shallow_cm } cm. It is also advised against weevils; no trial was found that shows it.
+advice-dry-after-planting = The first rains may stop. Of 100 cuttings about { $week_least } to { $week_most } live where a dry week follows the planting, and { $fortnight_least } to { $fortnight_most } where a dry fortnight does. Go on watering the bed until the field has taken, keep vines back, and plant the gaps again.
+advice-feed-and-weed = Work old, rotted manure or compost into the ridges before planting. Fresh manure and much of it gives leaves, not roots. Weed until the vines cover the ground.
+advice-children = In one trial, children who ate { $serving_g } g of orange roots a day for { $days } days had better stores of vitamin A. Pale roots hold far less. No sheet can promise as much for one child.
 late-mark-plants = Choose healthy plants now, at the latest while digging. Sickness shows less so late: choose more, and keep only the best.
 late-gather-sand = Bring sand now. Let it dry and cool first: damp or warm sand rots the roots.
 late-check-plants = Look at the marked plants before digging. Take nothing from a doubtful one.
@@ -805,25 +896,64 @@ late-cost = { $days_later ->
 
 remark-no-container = No container is named. Straight basins { $width_cm } cm wide and { $depth_cm } cm deep are assumed.
     .do = Measure the containers at hand and name them in the case.
-remark-containers-too-small = { $left_over } of { $roots } roots have no room in the containers at hand. { $more ->
-    [0] Another container is needed.
-    [one] One more of the last kind is needed.
-   *[other] { $more } more of the last kind are needed.
+# What limited roots plant; the remarks below use it.
+remark-planted = Of { $field_m2 } m² their first cut plants about { $first_m2 } m², all cuts that are counted on about { $area_m2 } m².
+remark-containers-too-small = The containers at hand hold { $fit } of { $roots } roots; { $left_over } have no room. { remark-planted }
+    .do = { $more ->
+        [0] For the whole field find another container
+        [one] For the whole field find one more of the last kind
+       *[other] For the whole field find { $more } more of the last kind
+     } before the harvest, or plant less field.
+remark-sand-short = { $has_l } litres of sand cover { $fit } of { $roots } roots; all of them take { $needs_l } litres. { remark-planted }
+    .do = To cover all of them bring { $more_l } litres of sand more, or plant less field.
+remark-water-limits = From { $source } come { $gives_l } litres { $per ->
+    [all] in all
+   *[day] a day
+ }. That waters { $bed_m2 } m² of bed with { $fit } roots. A bed of { $roots } roots would need { $needs_l } litres { $per ->
+    [all] in all
+   *[day] a day
+ }, and lack water from { DAY($from) } on. { remark-planted }
+    .do = For the whole field find { $more_l } litres more { $per ->
+        [all] in all
+       *[day] a day
+     }, or plant less field. Mulch and shade save water.
+remark-hands-short = { $people } { $people ->
+    [one] person who carries
+   *[other] people who carry
+ } water for { $hours_each } { $hours_each ->
+    [one] hour
+   *[other] hours
+ } a day can water { $bed_m2 } m² of bed with { $fit } roots. A bed of { $roots } roots would take { $trips } trips a day, { $hours } hours together. { remark-planted }
+    .do = For the whole field let more people carry, or for longer; make the bed closer to the water; carry more at a time, with a cart or a bicycle; or plant less field.
+remark-water-heavy = When it needs most, the bed takes { $litres } litres a day: { $trips } trips and about { $hours } hours of carrying, { $hours_each } for { $people ->
+    [one] the one who carries.
+   *[other] each of { $people } people.
  }
-    .do = Find more containers before the harvest, or plant less field.
-# What there is of roots, plants or bed; the remarks below use it.
+    .do = Let more people carry (in the case: [hands]), or carry more at a time, with a cart or a bicycle. In { $most_hours } hours a day each, they water a bed of { $bed_m2 } m² with { $roots } roots.
+# What there is; the remarks below use it.
 remark-limit = { $limit ->
-    [roots] The roots at hand
-    [plants] The plants at hand
-   *[bed] The sides of the bed
+    [roots] The roots at hand allow
+    [plants] The plants at hand allow
+    [sand] The sand at hand allows
+    [containers] The containers at hand allow
+    [water] The water allows
+    [hands] The time to carry water allows
+   *[bed] The room for the bed allows
  }
-remark-limited-at-hand = { remark-limit } allow { $roots } roots to be stored, where the field wants { $wanted }. Of { $field_m2 } m² their first cut plants about { $first_m2 } m², all cuts of the bed about { $area_m2 } m².
-    .do = Plant less field, find more, or plan for cuttings from neighbours.
-remark-nothing-at-hand = { remark-limit } allow no root to be stored.
+remark-limited-at-hand = { remark-limit } { $roots } roots to be stored, where the field wants { $wanted }. { remark-planted }
+    .do = For the whole field find { $lacking } { $limit ->
+        [roots] more roots
+        [plants] more plants
+       *[bed] m² more for the bed
+     }, or cuttings from neighbours; or plant less field.
+remark-nothing-at-hand = { remark-limit } no root to be stored.
     .do = Find more plants or room, or get vines from neighbours at the onset.
 remark-never-so-sure = No number of roots makes { $percent } % sure with so wide a spread of what roots give.
     .do = Ask for less, or give what is known here in [assumptions]: what the case gives is taken as certain.
-remark-field-waits = Expect about { $cuttings } cuttings at the first cut ({ $low } in a poor season, { $high } in a good one), enough for { $area_m2 } m² of { $field_m2 } m². The rest of the field waits { $least_days } to { $most_days } days for each later cut.
+remark-field-waits = Expect about { $cuttings } cuttings at the first cut ({ $low } in a poor season, { $high } in a good one), enough for { $area_m2 } m² of { $field_m2 } m². { $later_cuts ->
+    [0] No later cut is counted on, so the rest of the field stays without.
+   *[other] The rest of the field waits { $least_days } to { $most_days } days for each later cut.
+ }
     .do = To plant the whole field at the onset, store { $roots } roots (in the case: sizing = "first-planting").
 remark-by-print = Cuttings are counted by the middle of a growth curve, computed from values of memory and held against print: { $roots } roots give about { $first } at the first cut and { $season } over the bed season. Common practice counts on about { $other_first } and { $other_season }.
     .do = Keep to the curve unless beds here are known to give more (then, in the case: plan_by = "practice").
@@ -831,6 +961,46 @@ remark-by-practice = Cuttings are counted by common practice: { $roots } roots g
     .do = Count on what the curve says, unless beds here are known to give as much (in the case: plan_by = "print").
 remark-rains-too-soon = The rains may begin on { DAY($rains) }, too soon after the harvest for storage. The roots go to the bed on { DAY($bed) }.
     .do = Plant vines from the old field instead, or sprout the roots at once and plant late.
+remark-storing-not-needed = { $two_seasons ->
+    [yes] The record has two rainy seasons a year. From { DAY($from) } there are { $days } dry days until the rains have begun
+   *[no] From { DAY($from) } there are { $days } days until the rains have begun
+ } in most years, by { DAY($rains) }. Vines can be kept alive for about { $kept_days } days, so roots need not be stored.
+    .do = Leave part of the old field standing, or keep vines in a small watered plot, and take the vines to plant from there. Where vines here do not live so long, give vines_kept_days in [assumptions].
+# When the rains end; the remarks below use it.
+remark-end-of-rains = { $known ->
+    [record] The rains usually end about { DAY($end) } by the record.
+    [case] The rains end on { DAY($end) } by the case.
+   *[open] In most years missing days leave the end of the rains open.
+ }
+remark-rains-too-short = The rains are too short for the crop. Planted on { DAY($planted) } at the earliest, the last roots are ripe after { $most_days } days: before the rains end in { $of_100 } of 100 years. { remark-end-of-rains }{ $known ->
+    [record] {" "}In half of the years they last { $usual_days } days or less.
+    [case] {" "}They last { $usual_days } days.
+   *[open] {""}
+ }
+    .do = { $helps ->
+        [on-time] Make the bed earlier, so that the field is planted when the rains begin: then the crop is ripe in time in most years.
+        [quicker] Plant on the first day you can, and look for a variety that ripens sooner: one that is ripe within { $early_days } days is in time in { $early_of_100 } of 100 years.
+       *[neither] Plant on the first day you can. Water the field after the rains where there is water, or expect small roots and few.
+     }
+remark-cuts-too-late = { $more ->
+    [0] Cut { $cut } of the bed comes
+   *[other] Cut { $cut } of the bed and those after it come
+ } too late, on { DAY($from) } to { DAY($to) }. What it plants is ripe about { DAY($ripe) } at the earliest: before the rains end in { $of_100 } of 100 years. { remark-end-of-rains } { $counted ->
+    [yes] The case has it counted all the same.
+   *[no] It is not counted on.
+ }
+    .do = { $counted ->
+        [yes] Take sizing out of the case, so that enough roots are stored to plant the field in time.
+       *[no] Do not keep a part of the field for it. Use what it gives as vines for others, as fodder, or to keep vines growing where there is water.
+     }
+remark-end-unknown = { $known ->
+    [open] Missing days leave open when the rains end.
+   *[nothing] Nothing is known of when the rains end.
+ } The last cut is planted from { DAY($planted) } on and ripe about { DAY($ripe) }. All cuts are counted on.
+    .do = { $known ->
+        [open] Complete the record, so that cuts which come too late are left out.
+       *[nothing] Give rains_end in the case, such as "04-20", so that cuts which come too late are left out.
+     }
 remark-bed-late = The bed gives its first cuttings on about { DAY($cut) }, after { $came ->
     [yes] the rains came
    *[no] the onset
@@ -848,9 +1018,12 @@ remark-fast-loss = On { DAY($day) } only { $healthy } of { $roots } roots were h
 remark-enough = The first cut is enough for the whole field, with about { $spare } cuttings to spare.
     .do = Go on checking as before.
 remark-cuttings-short = The first cut will be about { $short } cuttings short of the { $cuttings } for the whole field.
-    .do = Plant { $area_m2 } m² at the onset instead of { $field_m2 } m². Or wait { $least_days } to { $most_days } days for each later cut: { $still_short ->
-        [0] these plant the rest.
-       *[other] these leave about { $still_short } cuttings short.
+    .do = Plant { $area_m2 } m² at the onset instead of { $field_m2 } m². { $later_cuts ->
+        [0] No later cut is ripe before the rains end.
+       *[other] Or wait { $least_days } to { $most_days } days for each later cut: { $still_short ->
+            [0] these plant the rest.
+           *[other] these leave about { $still_short } cuttings short.
+         }
      } Or get about { $short } vines from neighbours or a vine grower.
 remark-no-temperatures = No temperatures are given. { $day_c } °C by day and { $night_c } °C by night are assumed for the bed's water.
     .do = Give tmax_c and tmin_c in [climate].

@@ -23,6 +23,8 @@ colon = {"\u00A0"}:
 semicolon = {"\u00A0"};
 # same
 sheet-page = Page
+sheet-group = Groupe
+sheet-together = Ensemble
 status-draft = Brouillon : aucune personne qui parle bien la langue n’a encore relu ce texte.
 status-read = Texte relu par une personne qui parle bien la langue, mais pas encore approuvé.
 status-approved = Texte approuvé.
@@ -70,6 +72,7 @@ amount-sand = Sable sec
 # doubt: "charge" for what one carries at a time; "voyage" is said too.
 amount-loads = Charges de sable à porter
 amount-bed = Planche de pépinière
+amount-strips = Bandes de la planche, avec des passages de { MEASURE($path_m, unit: "metre") } entre elles
 amount-water = Eau pour la planche, chaque jour
 amount-jerrycans = Bidons d’eau, chaque jour
 
@@ -79,6 +82,7 @@ first-cuttings-value = { $first_cuttings_low } à { $first_cuttings_high }{ $pla
  }
 sand-value = { MEASURE($sand_l, unit: "litre") }, soit environ { MEASURE($sand_kg, unit: "kilogram") }
 bed-value = { MEASURE($bed_length_m, unit: "metre") } × { MEASURE($bed_width_m, unit: "metre") }
+strips-value = { $strips }, chacune de { MEASURE($strip_length_m, unit: "metre") } × { MEASURE($strip_width_m, unit: "metre") }
 water-value = { MEASURE($water_l, unit: "litre") }
 water-total-value = { MEASURE($water_total_l, unit: "litre") }
 bundles-value = { MEASURE($bundles, unit: "bundle") } de { $bundle_size }

@@ -26,6 +26,8 @@ sheet-when = Lokaci
 colon = :
 semicolon = ;
 sheet-page = Shafi
+sheet-group = Ƙungiya
+sheet-together = Tare
 # doubt: "rubutun gwaji" for draft wording; "daftari" is more bookish.
 status-draft = Rubutun gwaji: babu ƙwararre a Hausa da ya karanta shi tukuna.
 status-read = Ƙwararre a Hausa ya karanta rubutun, amma ba a amince da shi ba tukuna.
@@ -74,6 +76,7 @@ amount-sand = Busasshen yashi
 amount-loads = Sau nawa za a ɗauki yashi
 # doubt: "gadon reno" (nursery bed) for the seedbed; spelt "raino" too; "fangalin raino" may be better known to those who irrigate.
 amount-bed = Gadon reno
+amount-strips = Sassan gadon reno, da hanyar { MEASURE($path_m, unit: "metre") } tsakaninsu
 amount-water = Ruwan gadon reno, kowace rana
 amount-jerrycans = Jarkar ruwa, kowace rana
 
@@ -83,6 +86,7 @@ first-cuttings-value = { $first_cuttings_low } zuwa { $first_cuttings_high }{ $p
  }
 sand-value = { MEASURE($sand_l, unit: "litre") }, kamar { MEASURE($sand_kg, unit: "kilogram") }
 bed-value = { MEASURE($bed_length_m, unit: "metre") } × { MEASURE($bed_width_m, unit: "metre") }
+strips-value = { $strips }, kowanne { MEASURE($strip_length_m, unit: "metre") } × { MEASURE($strip_width_m, unit: "metre") }
 water-value = { MEASURE($water_l, unit: "litre") }
 water-total-value = { MEASURE($water_total_l, unit: "litre") }
 bundles-value = { MEASURE($bundles, unit: "bundle") }, kowane dami guntu { $bundle_size }

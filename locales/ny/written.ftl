@@ -26,6 +26,8 @@ sheet-when = Nthawi
 colon = :
 semicolon = ;
 sheet-page = Tsamba
+sheet-group = Gulu
+sheet-together = Pamodzi
 status-draft = Mawu oyeserera: munthu wodziwa bwino Chichewa sanawawerengebe.
 status-read = Munthu wodziwa bwino Chichewa wawerenga mawu awa, koma sanavomerezedwebe.
 status-approved = Mawu awa avomerezedwa.
@@ -77,6 +79,7 @@ amount-sand = Mchenga wouma
 amount-loads = Maulendo otenga mchenga
 # doubt: "nazale" for the seedbed; some say "bedi".
 amount-bed = Nazale
+amount-strips = Zigawo za nazale, ndi njira za { MEASURE($path_m, unit: "metre") } pakati pake
 amount-water = Madzi a nazale, tsiku lililonse
 # doubt: "chigubu" for a jerrycan, and whether its size should be named.
 amount-jerrycans = Zigubu za madzi, tsiku lililonse
@@ -87,6 +90,7 @@ first-cuttings-value = { $first_cuttings_low } mpaka { $first_cuttings_high }{ $
  }
 sand-value = { MEASURE($sand_l, unit: "litre") }, pafupifupi { MEASURE($sand_kg, unit: "kilogram") }
 bed-value = { MEASURE($bed_length_m, unit: "metre") } × { MEASURE($bed_width_m, unit: "metre") }
+strips-value = { $strips }, chilichonse { MEASURE($strip_length_m, unit: "metre") } × { MEASURE($strip_width_m, unit: "metre") }
 water-value = { MEASURE($water_l, unit: "litre") }
 water-total-value = { MEASURE($water_total_l, unit: "litre") }
 bundles-value = { MEASURE($bundles, unit: "bundle") }, mtolo uliwonse zidutswa { $bundle_size }

@@ -27,6 +27,8 @@ sheet-when = Quando
 colon = :
 semicolon = ;
 sheet-page = Página
+sheet-group = Grupo
+sheet-together = Em conjunto
 status-draft = Texto em rascunho: ainda não foi lido por quem fala bem português.
 status-read = Texto lido por quem fala bem português, mas ainda não aprovado.
 status-approved = Texto aprovado.
@@ -76,6 +78,7 @@ amount-sand = Areia seca
 amount-loads = Cargas de areia a transportar
 # doubt: "canteiro" for the seedbed; "viveiro" or "alfobre" in places.
 amount-bed = Canteiro
+amount-strips = Faixas do canteiro, com caminhos de { MEASURE($path_m, unit: "metre") } entre elas
 amount-water = Água para o canteiro, por dia
 # doubt: "bidão" for the jerrycan of 20 litres; "galão" or "lata" in places, and whether its size should be said.
 amount-jerrycans = Bidões de água, por dia
@@ -86,6 +89,7 @@ first-cuttings-value = { $first_cuttings_low } a { $first_cuttings_high }{ $plan
  }
 sand-value = { MEASURE($sand_l, unit: "litre") }, cerca de { MEASURE($sand_kg, unit: "kilogram") }
 bed-value = { MEASURE($bed_length_m, unit: "metre") } × { MEASURE($bed_width_m, unit: "metre") }
+strips-value = { $strips }, cada uma de { MEASURE($strip_length_m, unit: "metre") } × { MEASURE($strip_width_m, unit: "metre") }
 water-value = { MEASURE($water_l, unit: "litre") }
 water-total-value = { MEASURE($water_total_l, unit: "litre") }
 bundles-value = { MEASURE($bundles, unit: "bundle") } de { $bundle_size } ramas

@@ -20,6 +20,8 @@ sheet-when = Lini
 colon = :
 semicolon = ;
 sheet-page = Ukurasa
+sheet-group = Kikundi
+sheet-together = Pamoja
 status-draft = Rasimu: maneno haya bado hayajasomwa na msemaji fasaha wa Kiswahili.
 status-read = Maneno yamesomwa na msemaji fasaha, lakini bado hayajaidhinishwa.
 status-approved = Maneno yameidhinishwa.
@@ -64,6 +66,7 @@ amount-water-total = Maji ya kitalu, msimu wote
 amount-sand = Mchanga mkavu
 amount-loads = Mizigo ya mchanga ya kubeba
 amount-bed = Kitalu
+amount-strips = Vipande vya kitalu, na njia ya { MEASURE($path_m, unit: "metre") } kati yavyo
 amount-water = Maji ya kitalu, kila siku
 amount-jerrycans = Madumu ya maji, kila siku
 
@@ -73,6 +76,7 @@ first-cuttings-value = { $first_cuttings_low } hadi { $first_cuttings_high }{ $p
  }
 sand-value = { MEASURE($sand_l, unit: "litre") }, kama { MEASURE($sand_kg, unit: "kilogram") }
 bed-value = { MEASURE($bed_length_m, unit: "metre") } × { MEASURE($bed_width_m, unit: "metre") }
+strips-value = { $strips }, kila kimoja { MEASURE($strip_length_m, unit: "metre") } × { MEASURE($strip_width_m, unit: "metre") }
 water-value = { MEASURE($water_l, unit: "litre") }
 water-total-value = { MEASURE($water_total_l, unit: "litre") }
 bundles-value = { MEASURE($bundles, unit: "bundle") }, kila fungu lina vipande { $bundle_size }

@@ -26,7 +26,7 @@ pub fn demo(data: &dyn Data, out: &Path, progress: Progress<'_>) -> Result<Vec<M
     let mut output = Output::default();
     let steps = LANGUAGES.len() * (FORMATS.len() + TOPICS.len()) + 1;
     let plan = out.join("plan.json");
-    let json = format!("{:#}\n", read.plan_json()?);
+    let json = format!("{:#}\n", read.plan_json(None)?);
     output.add(&plan, json.as_bytes())?;
     let mut made = vec![Made {
         path: plan,
@@ -40,7 +40,7 @@ pub fn demo(data: &dyn Data, out: &Path, progress: Progress<'_>) -> Result<Vec<M
         for (done, format) in FORMATS.into_iter().enumerate() {
             progress(before + done, steps, &format!("{tag}: sheet"));
             let place = |tag: &str| out.join(format!("{tag}-sheet.{}", format.extension()));
-            made.push(sheets::make(data, &read, Some(tag), format, &mut output, place)?);
+            made.push(sheets::make(data, (&read, None), Some(tag), format, &mut output, place)?);
         }
         let request = SpeakRequest {
             case: Path::new(CASE),

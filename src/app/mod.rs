@@ -57,8 +57,8 @@ pub use translating::{
 use crate::guidance::shapes::Shapes;
 use crate::guidance::{self, Statement};
 use crate::language::{ACCENTED, Pack, Pseudo, Status};
-use crate::plan::Case;
 use crate::plan::season::Rains as CaseRains;
+use crate::plan::{Case, plan_of_farm};
 
 /// How far a long piece of work has come: done, all, and what it is at.
 pub type Progress<'a> = &'a mut dyn FnMut(usize, usize, &str);
@@ -114,12 +114,12 @@ pub fn plan(case: &Path, overrides: Overrides) -> Result<Plan, Error> {
     ReadCase::from_disk(case)?.with(overrides)?.plan()
 }
 
-/// The plan of a case as JSON, in the layout `kabla-plan/2`.
+/// The plan of a case, or of one farm of a group, as JSON in the layout `kabla-plan/2`.
 ///
 /// # Errors
-/// As [`plan`].
-pub fn plan_json(case: &Path, overrides: Overrides) -> Result<serde_json::Value, Error> {
-    ReadCase::from_disk(case)?.with(overrides)?.plan_json()
+/// As [`plan`]; no farm of that name.
+pub fn plan_json(case: &Path, overrides: Overrides, farm: Option<&str>) -> Result<serde_json::Value, Error> {
+    ReadCase::from_disk(case)?.with(overrides)?.plan_json(farm)
 }
 
 /// A case as it was read.
@@ -202,18 +202,41 @@ impl ReadCase {
         crate::plan::make(&self.case).map_err(|refusal| remarks::refused(&self.name, &self.text, &refusal))
     }
 
-    fn plan_json(&self) -> Result<serde_json::Value, Error> {
-        Ok(plan_json::json(&self.remarks, &self.plan()?, &remarks::english()?)?)
+    /// The case and its plan, or those of one farm of a group.
+    fn planned(&self, farm: Option<&str>) -> Result<(Case, Plan), Error> {
+        let plan = self.plan()?;
+        let Some(name) = farm else { return Ok((self.case.clone(), plan)) };
+        plan_of_farm(&self.case, &plan, name).ok_or_else(|| {
+            let names: Vec<&str> = self.case.farms.iter().map(|farm| farm.name.as_str()).collect();
+            let finding = Finding::error(Code::UNKNOWN_NAME, format!("no farm is called {name}"));
+            let hint = match names.as_slice() {
+                [] => "only a group whose [[farm]] tables name its farms has a plan for each".to_owned(),
+                names => format!("the case names {}", names.join(", ")),
+            };
+            Error::Input(vec![finding.file(&self.name).argument("farm").hint(hint)])
+        })
+    }
+
+    /// What is told to each farm of a group, and what is drawn for it.
+    fn told_to_farms(&self) -> Result<Vec<(Vec<Statement>, Shapes)>, Error> {
+        let plan = self.plan()?;
+        let farms = self.case.farms.iter().filter_map(|farm| plan_of_farm(&self.case, &plan, &farm.name));
+        Ok(farms.map(|(case, plan)| (guidance::tell(&case, &plan), Shapes::of(&case, &plan))).collect())
+    }
+
+    fn plan_json(&self, farm: Option<&str>) -> Result<serde_json::Value, Error> {
+        let (_, plan) = self.planned(farm)?;
+        Ok(plan_json::json(&self.remarks, &plan, &remarks::english()?)?)
     }
 
     fn statements(&self) -> Result<Vec<Statement>, Error> {
         Ok(guidance::tell(&self.case, &self.plan()?))
     }
 
-    /// What is told of the case, and what is drawn of it.
-    fn told(&self) -> Result<(Vec<Statement>, Shapes), Error> {
-        let plan = self.plan()?;
-        Ok((guidance::tell(&self.case, &plan), Shapes::of(&self.case, &plan)))
+    /// What is told of the case, or to one farm of a group, and what is drawn of it.
+    fn told(&self, farm: Option<&str>) -> Result<(Vec<Statement>, Shapes), Error> {
+        let (case, plan) = self.planned(farm)?;
+        Ok((guidance::tell(&case, &plan), Shapes::of(&case, &plan)))
     }
 
     /// The pack of the language asked for, or else of the case's own.

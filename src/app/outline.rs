@@ -10,10 +10,10 @@ use crate::guidance::shapes::{SeasonBand, Shapes};
 use crate::guidance::{Subject, tell};
 use crate::language::{Label, Pack, PlanLabel, WordingError};
 use crate::plan::multiply::Cuttings;
-use crate::plan::season::OnsetOutlook;
+use crate::plan::season::{OnsetOutlook, Ripening};
 use crate::plan::store::{Filled, Shape};
 use crate::plan::ways::{Source, Way};
-use crate::plan::{Amount, DateReason, DateSpan, Step, Value};
+use crate::plan::{Advice, Amount, DateReason, DateSpan, Step, Value};
 
 /// A plan in words, in the order in which it is shown.
 #[derive(Debug, Clone, PartialEq)]
@@ -102,17 +102,23 @@ pub struct Noticed {
     pub advice: Line,
 }
 
-/// The plan of a case in the words of a language.
+/// The plan of a case, or of one farm of a group, in the words of a language.
 ///
 /// # Errors
 /// All problems of the case, of the records it names, or of the pack.
-pub fn outline(data: &dyn Data, case: &Path, language: &str, overrides: Overrides) -> Result<Outline, Error> {
+pub fn outline(
+    data: &dyn Data,
+    case: &Path,
+    language: &str,
+    overrides: Overrides,
+    farm: Option<&str>,
+) -> Result<Outline, Error> {
     let read = ReadCase::from_disk(case)?.with(overrides)?;
-    let plan = read.plan()?;
+    let (case, plan) = read.planned(farm)?;
     let pack = read.pack(data, Some(language))?;
     let english = if pack.words_plan() { None } else { Some(remarks::english()?) };
     let mut titles = BTreeMap::new();
-    for statement in tell(&read.case, &plan) {
+    for statement in tell(&case, &plan) {
         if let Subject::Step(kind) = statement.subject {
             titles.insert(kind, pack.write_title(&statement)?);
         }
@@ -121,8 +127,8 @@ pub fn outline(data: &dyn Data, case: &Path, language: &str, overrides: Override
     let noticed = plan.remarks.iter().map(|remark| words.noticed(remark));
     Ok(Outline {
         title: format!("{}, {}", plan.name, plan.place),
-        rains: words.rains(read.case.rains_began.is_some())?,
-        band: band(&pack, Shapes::of(&read.case, &plan).season, &titles)?,
+        rains: words.rains(case.rains_began.is_some())?,
+        band: band(&pack, Shapes::of(&case, &plan).season, &titles)?,
         blocks: words.blocks(&titles)?,
         remarks: noticed.collect::<Result<_, _>>()?,
         findings: read.remarks,
@@ -217,6 +223,7 @@ impl Words<'_> {
             self.farms()?,
             self.by_field()?,
             self.planting_delays()?,
+            self.advice(titles)?,
             self.changed()?,
         ];
         let told = |block: &Block| !block.lines.is_empty() || !block.table.rows.is_empty();
@@ -379,6 +386,8 @@ impl Words<'_> {
                 self.decimals(period.kc, 2),
                 self.decimals(period.rain.0, 1),
                 self.number(period.daily),
+                self.number(period.every_days),
+                self.number(period.each_time),
             ]
         });
         let columns = self.columns([
@@ -387,22 +396,62 @@ impl Words<'_> {
             (PlanLabel::ColumnKc, true),
             (PlanLabel::ColumnRain, true),
             (PlanLabel::ColumnLitres, true),
+            (PlanLabel::ColumnEveryDays, true),
+            (PlanLabel::ColumnEachTime, true),
         ])?;
         Ok(Block { table: Table { columns, rows: rows.collect() }, ..Block::default() })
     }
 
     fn cuts(&self) -> Worded<Block> {
-        let rows = self.plan.now.cuts.iter().map(|cut| {
+        let now = &self.plan.now;
+        let counted = now.cuts.iter().map(|cut| {
             let Cuttings { low, middle, high } = cut.cuttings.told();
             let cuttings = format!("{} ({}–{})", self.number(middle), self.number(low), self.number(high));
-            vec![days(cut.when), cuttings, self.number(cut.area)]
+            let ripe = cut.ripening.map(|ripening| self.ripe(ripening, "yes")).transpose()?;
+            Ok(vec![days(cut.when), cuttings, self.number(cut.area), ripe.unwrap_or_default()])
         });
-        let columns = self.columns([
+        let late = now.late_cuts.iter().map(|cut| {
+            let none = || "–".to_owned();
+            Ok(vec![days(cut.when), none(), none(), self.ripe(cut.ripening, "no")?])
+        });
+        let mut rows = counted.chain(late).collect::<Worded<Vec<_>>>()?;
+        let mut columns = self.columns([
             (PlanLabel::ColumnCuts, false),
             (PlanLabel::ColumnCuttings, true),
             (PlanLabel::ColumnField, true),
+            (PlanLabel::ColumnRipe, false),
         ])?;
-        Ok(Block { table: Table { columns, rows: rows.collect() }, ..Block::default() })
+        if rows.iter().all(|row| row.last().is_none_or(String::is_empty)) {
+            columns.pop();
+            rows.iter_mut().for_each(|row| row.truncate(columns.len()));
+        }
+        let length = now.rains_length.as_ref().map(|length| self.pack.write_reason(&length.told()));
+        Ok(Block {
+            heading: length.transpose()?.unwrap_or_default(),
+            table: Table { columns, rows },
+            ..Block::default()
+        })
+    }
+
+    /// How often what a cut plants is ripe before the rains end.
+    fn ripe(&self, ripening: Ripening, counted: &'static str) -> Worded<String> {
+        let known = if ripening.years.is_some() { "record" } else { "case" };
+        let of_100 = Value::Number((ripening.share * 100.0 + 1e-9).floor(), 0);
+        let values = [("known", known.into()), ("of_100", of_100), ("counted", counted.into())];
+        self.label(PlanLabel::Ripe, &values)
+    }
+
+    /// What is good to know, each beside the title of its step.
+    fn advice(&self, titles: &BTreeMap<StepKind, String>) -> Worded<Block> {
+        let line = |advice: &Advice| {
+            let label = titles.get(&advice.step()).cloned().unwrap_or_default();
+            Ok(Line { label, text: self.pack.write_reason(advice)? })
+        };
+        Ok(Block {
+            heading: self.label(PlanLabel::Advice, &[])?,
+            lines: self.plan.advice.iter().map(line).collect::<Worded<_>>()?,
+            table: Table::default(),
+        })
     }
 
     /// Ways to have cuttings when the rains come, with what they take and give.

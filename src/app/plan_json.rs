@@ -10,12 +10,12 @@ use crate::finding::Place;
 use crate::finding::{Finding, Severity};
 use crate::language::{Pack, WordingError};
 use crate::plan::overdue::Overdue;
-use crate::plan::season::PlantingDelay;
+use crate::plan::season::{PlantingDelay, RainsLength, Ripening};
 use crate::plan::seedbed::{Bed, Period};
 use crate::plan::store::{Filled, Position, Shape};
 use crate::plan::{
-    Amount, Basis, DateSpan, Plan, Remark, State, Step, StepKind, UsedDefault, Value, Values, Worded, after,
-    group, multiply, progress, ways,
+    Advice, Amount, Basis, DateSpan, LateCut, Plan, Remark, State, Step, StepKind, UsedDefault, Value,
+    Values, Worded, after, group, multiply, progress, ways,
 };
 
 /// The layout's name and version.
@@ -46,6 +46,8 @@ struct PlanJson<'a> {
     rains_late: Option<NaiveDate>,
     #[serde(skip_serializing_if = "Option::is_none")]
     rains_none_share: Option<f64>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    rains_length: Option<LengthJson>,
     rains_why: ReasonJson,
     plan_by: &'static str,
     #[serde(flatten)]
@@ -56,6 +58,8 @@ struct PlanJson<'a> {
     overdue: Vec<OverdueJson>,
     #[serde(skip_serializing_if = "Option::is_none")]
     vitamin_a: Option<VitaminJson>,
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    advice: Vec<AdviceJson>,
     #[serde(skip_serializing_if = "Vec::is_empty")]
     ways: Vec<WayJson>,
     #[serde(rename = "trade", skip_serializing_if = "Vec::is_empty")]
@@ -81,6 +85,12 @@ impl<'a> PlanJson<'a> {
             rains_usual: plan.onset_outlook.map(|outlook| outlook.days.usual),
             rains_late: plan.onset_outlook.map(|outlook| outlook.days.late),
             rains_none_share: plan.onset_outlook.map(|outlook| outlook.none_share),
+            rains_length: plan
+                .now
+                .rains_length
+                .as_ref()
+                .map(|length| LengthJson::of(length, english))
+                .transpose()?,
             rains_why: ReasonJson::of(&plan.rains_why, english)?,
             plan_by: plan.plan_by.name(),
             now: StateJson::of(&plan.now, english)?,
@@ -91,12 +101,74 @@ impl<'a> PlanJson<'a> {
                 .map(|late| OverdueJson::of(late, english))
                 .collect::<Result<_, _>>()?,
             vitamin_a: plan.vitamin_a.as_ref().map(VitaminJson::of),
+            advice: plan
+                .advice
+                .iter()
+                .map(|advice| AdviceJson::of(advice, english))
+                .collect::<Result<_, _>>()?,
             ways: plan.ways.iter().map(WayJson::of).collect(),
             planting_delays: &plan.planting_delays,
             store_checks: plan.store_checks.iter().map(CheckJson::of).collect(),
             findings: of_files.chain(noticed).collect(),
             defaults: plan.defaults.iter().map(DefaultJson::of).collect(),
         })
+    }
+}
+
+/// How long the rains last.
+#[derive(Serialize)]
+struct LengthJson {
+    short_days: Plain,
+    usual_days: Plain,
+    long_days: Plain,
+    early_end: NaiveDate,
+    usual_end: NaiveDate,
+    late_end: NaiveDate,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    years: Option<u32>,
+    why: ReasonJson,
+}
+
+impl LengthJson {
+    fn of(length: &RainsLength, english: &Pack) -> Result<LengthJson, WordingError> {
+        Ok(LengthJson {
+            short_days: Plain(hundredths(length.short_days)),
+            usual_days: Plain(hundredths(length.usual_days)),
+            long_days: Plain(hundredths(length.long_days)),
+            early_end: length.early_end,
+            usual_end: length.usual_end,
+            late_end: length.late_end,
+            years: length.years,
+            why: ReasonJson::of(&length.told(), english)?,
+        })
+    }
+}
+
+/// How often what a cut plants is ripe before the rains end.
+#[derive(Serialize)]
+struct RipeJson {
+    ripe_share: f64,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    ripe_years: Option<u32>,
+}
+
+impl From<Ripening> for RipeJson {
+    fn from(ripening: Ripening) -> RipeJson {
+        RipeJson { ripe_share: (ripening.share * 1000.0).round() / 1000.0, ripe_years: ripening.years }
+    }
+}
+
+#[derive(Serialize)]
+struct LateCutJson {
+    #[serde(flatten)]
+    when: SpanJson,
+    #[serde(flatten)]
+    ripe: RipeJson,
+}
+
+impl LateCutJson {
+    fn of(cut: &LateCut) -> LateCutJson {
+        LateCutJson { when: cut.when.into(), ripe: cut.ripening.into() }
     }
 }
 
@@ -109,6 +181,8 @@ struct StateJson<'a> {
     bed: BedJson,
     water: Vec<PeriodJson>,
     cuts: Vec<CutJson>,
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    late_cuts: Vec<LateCutJson>,
     harvest: HarvestJson,
     #[serde(skip_serializing_if = "Vec::is_empty")]
     farms: Vec<ShareJson<'a>>,
@@ -128,6 +202,7 @@ impl<'a> StateJson<'a> {
             bed: BedJson::of(&state.bed),
             water: state.water.iter().map(PeriodJson::of).collect(),
             cuts: state.cuts.iter().map(CutJson::of).collect(),
+            late_cuts: state.late_cuts.iter().map(LateCutJson::of).collect(),
             harvest: HarvestJson::of(&state.harvest, english)?,
             farms: state.farms.iter().map(ShareJson::of).collect(),
             by_field: state.by_field.iter().map(FieldSizeJson::of).collect(),
@@ -379,6 +454,10 @@ struct BedJson {
     area_m2: f64,
     length_m: f64,
     width_m: f64,
+    strips: u32,
+    strip_length_m: f64,
+    strip_width_m: f64,
+    path_m: f64,
     rows: u32,
     roots_per_row: u32,
     between_rows_cm: f64,
@@ -389,9 +468,13 @@ impl BedJson {
     fn of(bed: &Bed) -> BedJson {
         BedJson {
             area_m2: bed.area.0,
-            length_m: bed.length.0,
-            width_m: bed.width.0,
-            rows: bed.rows,
+            length_m: bed.length().0,
+            width_m: bed.width().0,
+            strips: bed.strips,
+            strip_length_m: bed.strip_length.0,
+            strip_width_m: bed.strip_width.0,
+            path_m: bed.path.0,
+            rows: bed.rows(),
             roots_per_row: bed.roots_per_row,
             between_rows_cm: bed.between_rows.0,
             along_row_cm: bed.along_row.0,
@@ -407,6 +490,8 @@ struct PeriodJson {
     kc: f64,
     rain_mm_per_day: f64,
     l_per_day: f64,
+    every_days: Plain,
+    l_each_time: f64,
 }
 
 impl PeriodJson {
@@ -417,6 +502,8 @@ impl PeriodJson {
             kc: hundredths(period.kc),
             rain_mm_per_day: hundredths(period.rain.0),
             l_per_day: period.daily.0,
+            every_days: Plain(period.every_days),
+            l_each_time: period.each_time.0,
         }
     }
 }
@@ -429,12 +516,30 @@ struct CutJson {
     low: u32,
     high: u32,
     area_m2: f64,
+    #[serde(flatten)]
+    ripe: Option<RipeJson>,
 }
 
 impl CutJson {
     fn of(cut: &multiply::Cut) -> CutJson {
         let multiply::Cuttings { low, middle, high } = cut.cuttings;
-        CutJson { when: cut.when.into(), cuttings: middle, low, high, area_m2: cut.area.0 }
+        let ripe = cut.ripening.map(RipeJson::from);
+        CutJson { when: cut.when.into(), cuttings: middle, low, high, area_m2: cut.area.0, ripe }
+    }
+}
+
+#[derive(Serialize)]
+struct AdviceJson {
+    topic: StepKind,
+    #[serde(flatten)]
+    what: ReasonJson,
+    source: &'static str,
+}
+
+impl AdviceJson {
+    fn of(advice: &Advice, english: &Pack) -> Result<AdviceJson, WordingError> {
+        let what = ReasonJson::of(advice, english)?;
+        Ok(AdviceJson { topic: advice.step(), what, source: advice.source() })
     }
 }
 

@@ -4,8 +4,9 @@ use std::path::{Path, PathBuf};
 
 use super::output::Output;
 use super::{Code, Data, Error, Finding, Length, Made, Overrides, ReadCase};
-use crate::guidance::Subject;
-use crate::sheet::{self, Alphabet, Cost, Facts, Paper, Pdf, Printer, SmsOptions, TextMessage};
+use crate::guidance::{Statement, Subject};
+use crate::language::Pack;
+use crate::sheet::{self, Alphabet, Cost, Facts, Paper, Pdf, Printer, SmsOptions, TextMessage, Work};
 
 /// How a sheet is made.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -56,6 +57,8 @@ pub struct SheetRequest<'a> {
     pub case: &'a Path,
     /// What goes before the case's own.
     pub overrides: Overrides,
+    /// One farm of a group, where it is for that alone.
+    pub farm: Option<&'a str>,
     /// Its language; the case's own where none is named.
     pub language: Option<&'a str>,
     /// Its format.
@@ -70,9 +73,14 @@ pub struct SheetRequest<'a> {
 /// Problems of the case, the pack or the templates; nothing is written then.
 pub fn sheet(data: &dyn Data, request: SheetRequest<'_>) -> Result<Made, Error> {
     let read = ReadCase::from_disk(request.case)?.with(request.overrides)?;
-    let stem = request.case.file_stem().unwrap_or_default().to_string_lossy().into_owned();
+    let mut stem = request.case.file_stem().unwrap_or_default().to_string_lossy().into_owned();
+    let farms = (1..).zip(&read.case.farms);
+    if let Some((number, _)) = farms.into_iter().find(|(_, farm)| Some(farm.name.as_str()) == request.farm) {
+        stem = format!("{stem}-farm-{number}");
+    }
     let mut output = Output::default();
-    let made = make(data, &read, request.language, request.format, &mut output, |tag| {
+    let (language, format) = (request.language, request.format);
+    let made = make(data, (&read, request.farm), language, format, &mut output, |tag| {
         let name = format!("{stem}-{tag}{}.{}", request.format.ending(), request.format.extension());
         request.out.map_or_else(|| PathBuf::from(name), Path::to_owned)
     })?;
@@ -83,14 +91,14 @@ pub fn sheet(data: &dyn Data, request: SheetRequest<'_>) -> Result<Made, Error> 
 /// Makes a sheet ready to be written at the path that `place` gives for its language.
 pub(super) fn make(
     data: &dyn Data,
-    read: &ReadCase,
+    (read, farm): (&ReadCase, Option<&str>),
     language: Option<&str>,
     format: SheetFormat,
     output: &mut Output,
     place: impl FnOnce(&str) -> PathBuf,
 ) -> Result<Made, Error> {
     let pack = read.pack(data, language)?;
-    let (statements, shapes) = read.told()?;
+    let (statements, shapes) = read.told(farm)?;
     let facts = || Facts::of(&pack, &statements).map_err(sheet::SheetError::from);
     let drawn = || facts()?.drawn(&pack, &shapes, data);
     let mut remarks = super::remarks_on(&pack);
@@ -102,11 +110,12 @@ pub(super) fn make(
         SheetFormat::Html => (sheet::html(&drawn()?, data)?, Length::Unmeasured),
         SheetFormat::Text => (sheet::text(&facts()?, data)?, Length::Unmeasured),
         SheetFormat::Sms { most_parts } => {
-            let messages = sheet::sms(&pack, &statements, SmsOptions::default())?;
+            let messages = messages(&pack, read, farm, &statements)?;
+            let texts: Vec<TextMessage> = messages.iter().map(|(_, message)| message.clone()).collect();
             let file = format!("locales/{}/written.ftl", pack.tag());
-            refuse_long(&messages, most_parts, &file)?;
-            remarks.extend(remarks_on_messages(&messages));
-            remarks.extend(remark_on_left_out(&sheet::sms_left_out(&statements, &messages)));
+            refuse_long(&texts, most_parts, &file)?;
+            remarks.extend(remarks_on_messages(&texts));
+            remarks.extend(remark_on_left_out(&sheet::sms_left_out(&statements, &texts)));
             (sheet::sms_table(&messages), Length::Unmeasured)
         }
         SheetFormat::Calendar => (sheet::ics(&pack, &statements)?, Length::Unmeasured),
@@ -125,6 +134,30 @@ pub(super) fn make(
         SheetFormat::Calendar => "calendar of the steps",
     };
     Ok(Made { path, what: format!("{what}, {}", pack.name()), audience: "extension worker", length, remarks })
+}
+
+/// The messages of a case, each with the name of whom it is for. Of a group that names its farms, each farm is told
+/// what it does by itself, and all are told what they do together.
+fn messages<'r>(
+    pack: &Pack,
+    read: &'r ReadCase,
+    farm: Option<&'r str>,
+    statements: &[Statement],
+) -> Result<Vec<(&'r str, TextMessage)>, Error> {
+    let told = |name: &'r str, statements: &[Statement], work: Work| -> Result<Vec<_>, Error> {
+        let messages = sheet::sms(pack, statements, SmsOptions { work, ..SmsOptions::default() })?;
+        Ok(messages.into_iter().map(|message| (name, message)).collect())
+    };
+    let group = read.case.name.as_str();
+    if farm.is_some() || read.case.farms.is_empty() {
+        return told(farm.unwrap_or(group), statements, Work::All);
+    }
+    let mut messages = told(group, statements, Work::Together)?;
+    for (farm, (statements, _)) in read.case.farms.iter().zip(read.told_to_farms()?) {
+        messages.extend(told(&farm.name, &statements, Work::ByItself)?);
+    }
+    messages.sort_by_key(|(_, message)| message.date);
+    Ok(messages)
 }
 
 /// Refuses what reaches beyond its paper.
@@ -146,7 +179,8 @@ pub struct BookletRequest<'a> {
     pub out: Option<&'a Path>,
 }
 
-/// Makes a booklet of many farms' sheets, with an index by name.
+/// Makes a booklet of many farms' sheets, with an index by name. A group that names its farms has a sheet of its own
+/// and one for each of them.
 ///
 /// # Errors
 /// All problems of all cases, or of the pack or the templates; nothing is written then.
@@ -166,12 +200,13 @@ pub fn booklet(data: &dyn Data, request: BookletRequest<'_>) -> Result<Made, Err
     let pack = first.pack(data, request.language)?;
     let mut farms = Vec::new();
     for read in &reads {
-        match read.told() {
-            Ok((statements, shapes)) => farms.push(
-                Facts::of(&pack, &statements)
-                    .map_err(sheet::SheetError::from)?
-                    .drawn(&pack, &shapes, data)?,
-            ),
+        match read.told(None).and_then(|told| Ok((told, read.told_to_farms()?))) {
+            Ok((told, to_farms)) => {
+                for (statements, shapes) in [told].into_iter().chain(to_farms) {
+                    let facts = Facts::of(&pack, &statements).map_err(sheet::SheetError::from)?;
+                    farms.push(facts.drawn(&pack, &shapes, data)?);
+                }
+            }
             Err(Error::Input(problems)) => findings.extend(problems),
             Err(error) => return Err(error),
         }

@@ -6,7 +6,7 @@ use crate::finding::Code;
 use crate::plan::field::{Field, Spacing};
 use crate::plan::group::Member;
 use crate::plan::multiply::Sizing;
-use crate::plan::{Assumptions, AtHand, Kind, Metres, SquareMetres};
+use crate::plan::{Assumptions, AtHand, Kind, Litres, Metres, SquareMetres};
 use crate::toml_reader::TomlTable;
 
 /// What a case says of them.
@@ -97,7 +97,11 @@ pub(super) fn read(root: &TomlTable<'_>, assumptions: &Assumptions) -> Fields {
         root.problem(Code::NO_USE, "farm", "only a group has farms", "write kind = \"group\"");
     }
 
-    let sizings = [("bed-season", Sizing::BedSeason), ("first-planting", Sizing::FirstPlanting)];
+    let sizings = [
+        ("in-time", Sizing::InTime),
+        ("bed-season", Sizing::BedSeason),
+        ("first-planting", Sizing::FirstPlanting),
+    ];
     let sizing = table.choice("sizing", &sizings).unwrap_or_default();
     let confidence_percent = table.number("sure_percent", 1.0..=99.0);
     for table in [group, zone, table, at_hand] {
@@ -163,13 +167,15 @@ fn read_at_hand(table: &TomlTable<'_>, spacing: Option<Spacing>) -> Option<AtHan
     let roots = table.whole("roots", 0..=10_000_000);
     let plants = table.whole("plants", 0..=10_000_000);
     let bed = table.number("bed_area_m2", 0.0..=100_000.0);
+    let sand = table.number("sand_litres", 0.0..=1e6);
     if !table.is_given() {
         return None;
     }
-    if !["roots", "plants", "bed_area_m2"].iter().any(|key| table.has(key)) {
-        table.missing("roots", "write roots = …, plants = … or bed_area_m2 = …");
+    if !["roots", "plants", "bed_area_m2", "sand_litres"].iter().any(|key| table.has(key)) {
+        table.missing("roots", "write roots = …, plants = …, bed_area_m2 = … or sand_litres = …");
     }
-    Some(AtHand { roots, plants, bed: bed.map(SquareMetres), spacing: spacing? })
+    let (bed, sand) = (bed.map(SquareMetres), sand.map(Litres));
+    Some(AtHand { roots, plants, bed, sand, spacing: spacing? })
 }
 
 fn read_farms(

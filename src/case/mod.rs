@@ -99,7 +99,9 @@ fn read_root(source: &Source<'_>, root: &TomlTable<'_>, open: Open<'_>) -> Optio
     let store_checks = store::read_checks(root, harvest);
     let containers = root.tables("container").into_iter().filter_map(store::read_container).collect();
     let climate = water::read_climate(source, root.table("climate"), open);
+    let soil = water::read_soil(root.table("bed"));
     let spring = water::read_source(root.table("water"));
+    let hands = water::read_hands(root.table("hands"), &assumptions);
     let variety = read_variety(root.table("variety"));
     let events = root.tables("event").into_iter().filter_map(read_event).collect();
     let rains = rains?;
@@ -108,6 +110,7 @@ fn read_root(source: &Source<'_>, root: &TomlTable<'_>, open: Open<'_>) -> Optio
         kind: kind?,
         place: place?,
         rains: rains.rains,
+        rains_end: rains.end,
         risk: rains.risk,
         rains_began: rains.began,
         harvest: harvest?,
@@ -123,6 +126,8 @@ fn read_root(source: &Source<'_>, root: &TomlTable<'_>, open: Open<'_>) -> Optio
         done,
         containers,
         climate,
+        soil,
+        hands,
         source: spring,
         variety,
         events,

@@ -7,14 +7,15 @@ use super::headings::DateLayout;
 use super::records::read_rain;
 use crate::finding::{Code, Finding};
 use crate::plan::season::{
-    Chances, EndRule, MonthDay, ObservedRains, OnsetRule, RainRecord, Rains, Risk, SeasonRule, WetSeason,
-    Window, end_search_from, wet_seasons,
+    Chances, EndRule, MonthDay, ObservedRains, OnsetRule, RainRecord, Rains, RainsEnd, Risk, SeasonRule,
+    WetSeason, Window, end_search_from, wet_seasons,
 };
 use crate::toml_reader::{Source, TomlTable};
 
 /// The rains of a case.
 pub(super) struct ReadRains {
     pub(super) rains: Rains,
+    pub(super) end: Option<RainsEnd>,
     pub(super) risk: Risk,
     pub(super) began: Option<NaiveDate>,
 }
@@ -37,8 +38,10 @@ pub(super) fn read(
             "write the day on which this season's rains began, or take the line out",
         );
     }
+    let end = read_rains_end(season);
     let rains = read_rains(source, season, harvest, open)?;
-    Some(ReadRains { rains, risk, began })
+    check_end(season, &rains, end, harvest);
+    Some(ReadRains { rains, end, risk, began })
 }
 
 fn read_risk(season: &TomlTable<'_>) -> Risk {
@@ -240,15 +243,27 @@ fn month_day(season: &TomlTable<'_>, key: &'static str) -> Option<MonthDay> {
     day
 }
 
-/// Either a day of the year ("10-15") or a date (2027-10-15).
-fn read_rains_begin(season: &TomlTable<'_>, harvest: Option<NaiveDate>) -> Option<Rains> {
-    if season.is_text("rains_begin") {
-        let text = season.text("rains_begin")?;
+/// A day of the year ("10-15"), or a date (2027-10-15).
+enum Day {
+    OfYear(MonthDay),
+    On(NaiveDate),
+}
+
+fn read_day(season: &TomlTable<'_>, key: &'static str) -> Option<Day> {
+    if season.is_text(key) {
+        let text = season.text(key)?;
         if text.len() <= 5 {
-            return month_day(season, "rains_begin").map(Rains::Usual);
+            return month_day(season, key).map(Day::OfYear);
         }
     }
-    let date = season.date("rains_begin")?;
+    season.date(key).map(Day::On)
+}
+
+fn read_rains_begin(season: &TomlTable<'_>, harvest: Option<NaiveDate>) -> Option<Rains> {
+    let date = match read_day(season, "rains_begin")? {
+        Day::OfYear(day) => return Some(Rains::Usual(day)),
+        Day::On(date) => date,
+    };
     if let Some(harvest) = harvest {
         if date <= harvest {
             season.problem(Code::WRONG_ORDER,
@@ -269,4 +284,46 @@ fn read_rains_begin(season: &TomlTable<'_>, harvest: Option<NaiveDate>) -> Optio
         }
     }
     Some(Rains::On(date))
+}
+
+fn read_rains_end(season: &TomlTable<'_>) -> Option<RainsEnd> {
+    if season.has("rains_end") && season.has("rainfall_record") {
+        season.problem(
+            Code::CONFLICT,
+            "rains_end",
+            "rains_end and rainfall_record both stand here",
+            "take rains_end out: the record tells when the rains end",
+        );
+        return None;
+    }
+    Some(match read_day(season, "rains_end")? {
+        Day::OfYear(day) => RainsEnd::Usual(day),
+        Day::On(date) => RainsEnd::On(date),
+    })
+}
+
+/// The rains end after they begin, and within a year.
+fn check_end(season: &TomlTable<'_>, rains: &Rains, end: Option<RainsEnd>, harvest: Option<NaiveDate>) {
+    let onset = match rains {
+        Rains::Usual(day) => harvest.and_then(|harvest| day.next_after(harvest)),
+        Rains::On(date) => Some(*date),
+        Rains::Observed(_) => None,
+    };
+    let last = end.zip(onset).and_then(|(end, onset)| end.after(onset));
+    let Some((onset, last)) = onset.zip(last) else { return };
+    if last <= onset {
+        season.problem(
+            Code::WRONG_ORDER,
+            "rains_end",
+            format!("the rains end ({last}) no later than they begin ({onset})"),
+            "write the first dry day after the rains, or only its day of the year: rains_end = \"04-20\"",
+        );
+    } else if (last - onset).num_days() >= 365 {
+        season.problem(
+            Code::OUT_OF_RANGE,
+            "rains_end",
+            format!("the rains end ({last}) a year or more after they begin ({onset})"),
+            "check both days",
+        );
+    }
 }

@@ -4,8 +4,8 @@ use super::given::{Open, open_named, required};
 use super::headings::DateLayout;
 use super::records::read_temperatures;
 use crate::finding::Code;
-use crate::plan::seedbed::{Air, Climate, FEWEST_DAYS, Source as Spring};
-use crate::plan::{Celsius, Litres, MetresPerSecond, Millimetres};
+use crate::plan::seedbed::{Air, Climate, FEWEST_DAYS, Soil, Source as Spring};
+use crate::plan::{Assumptions, Celsius, Hands, Litres, MetresPerSecond, Millimetres};
 use crate::toml_reader::{Source, TomlTable};
 
 pub(super) fn read_climate(source: &Source<'_>, table: TomlTable<'_>, open: Open<'_>) -> Option<Climate> {
@@ -92,6 +92,31 @@ fn read_air(table: &TomlTable<'_>) -> Option<Air> {
         }
     }
     Some(Air { humidity: humidity?, wind: wind?.map(MetresPerSecond), sunshine_hours: sunshine_hours? })
+}
+
+/// The soil of the bed.
+pub(super) fn read_soil(table: TomlTable<'_>) -> Option<Soil> {
+    let soil = table.choice("soil", &Soil::NAMED);
+    if table.is_given() && !table.has("soil") {
+        table.missing("soil", "write soil = \"sand\", \"loam\" or \"clay\"");
+    }
+    table.finish();
+    soil
+}
+
+/// Who carries the bed's water; what is not said is as usual.
+pub(super) fn read_hands(table: TomlTable<'_>, assumptions: &Assumptions) -> Option<Hands> {
+    let people = table.whole("people", 1..=1000);
+    let hours = table.number("hours_per_day", 0.1..=24.0);
+    if table.is_given() && !table.has("people") && !table.has("hours_per_day") {
+        table.missing("people", "write how many carry water: people = 2; or hours_per_day = 2");
+    }
+    let given = table.is_given();
+    table.finish();
+    given.then(|| Hands {
+        people: people.unwrap_or(assumptions.water_people.round().max(1.0) as u32),
+        hours_per_day: hours.unwrap_or(assumptions.water_hours_per_day),
+    })
 }
 
 /// Where the bed's water comes from, and what it can give.

@@ -64,6 +64,9 @@ enum Command {
         language: String,
         #[command(flatten)]
         overrides: OverrideArguments,
+        /// The plan of this farm of a group.
+        #[arg(long, value_name = "NAME")]
+        farm: Option<String>,
         /// Print JSON.
         #[arg(long)]
         json: bool,
@@ -152,8 +155,8 @@ fn exit_code(error: &Error) -> u8 {
 fn call(data: &dyn Data, root: Option<&Path>, command: Command) -> Result<(), Error> {
     match command {
         Command::Demo { out } => demo::run(data, &out),
-        Command::Plan { case, language, overrides, json } => {
-            plan::run(data, &case, &language, overrides.into(), json)
+        Command::Plan { case, language, overrides, farm, json } => {
+            plan::run(data, &case, &language, (overrides.into(), farm.as_deref()), json)
         }
         Command::Case(arguments) => case::run(&arguments),
         Command::Completions(arguments) => completions::run(&arguments, Arguments::command()),

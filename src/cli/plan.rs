@@ -8,13 +8,13 @@ pub(super) fn run(
     data: &dyn Data,
     case: &Path,
     language: &str,
-    overrides: Overrides,
+    (overrides, farm): (Overrides, Option<&str>),
     json: bool,
 ) -> Result<(), Error> {
     if json {
-        return super::print_json(&app::plan_json(case, overrides)?);
+        return super::print_json(&app::plan_json(case, overrides, farm)?);
     }
-    let outline = app::outline(data, case, language, overrides)?;
+    let outline = app::outline(data, case, language, overrides, farm)?;
     if let Some(name) = &outline.lacking {
         eprintln!(
             "note: {name} has no words for plans yet, so they stand in English; kabla language check {language} lists what is missing"

@@ -17,6 +17,9 @@ pub(super) struct Arguments {
     language: Option<String>,
     #[command(flatten)]
     overrides: OverrideArguments,
+    /// For this farm of a group alone.
+    #[arg(long, value_name = "NAME")]
+    farm: Option<String>,
     /// What to make.
     #[arg(long = "as", value_enum, default_value_t = Format::Pdf, value_name = "KIND")]
     kind: Format,
@@ -57,12 +60,12 @@ enum Print {
     Card,
     /// A4 to fill in by pen at the checks of the store.
     Record,
-    /// The farm sheets of many cases in one file, with an index by name.
+    /// The farm sheets of many cases, or of a group and each of its farms, in one file with an index by name.
     Booklet,
 }
 
 pub(super) fn run(data: &dyn Data, arguments: &Arguments) -> Result<(), Error> {
-    let Arguments { cases, language, overrides, kind, format, parts, out } = arguments;
+    let Arguments { cases, language, overrides, farm, kind, format, parts, out } = arguments;
     let (language, out, overrides) = (language.as_deref(), out.as_deref(), overrides.clone().into());
     let paper = match format {
         Print::Farm => Paper::Farm,
@@ -70,6 +73,9 @@ pub(super) fn run(data: &dyn Data, arguments: &Arguments) -> Result<(), Error> {
         Print::Calendar => Paper::Calendar,
         Print::Card => Paper::Card,
         Print::Record => Paper::Record,
+        Print::Booklet if farm.is_some() => {
+            return Err(refused("--farm", "a booklet has a sheet for every farm", "leave --farm out"));
+        }
         Print::Booklet if *kind == Format::Pdf => {
             let made = app::booklet(data, BookletRequest { cases, overrides, language, out })?;
             return super::table(&[made]);
@@ -90,7 +96,8 @@ pub(super) fn run(data: &dyn Data, arguments: &Arguments) -> Result<(), Error> {
         Format::Sms => SheetFormat::Sms { most_parts: usize::from(*parts) },
         Format::Ics => SheetFormat::Calendar,
     };
-    let made = app::sheet(data, SheetRequest { case, overrides, language, format, out })?;
+    let made =
+        app::sheet(data, SheetRequest { case, overrides, farm: farm.as_deref(), language, format, out })?;
     super::table(&[made])
 }
 

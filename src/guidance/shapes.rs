@@ -65,15 +65,21 @@ pub enum Area {
     Rectangle(f64, f64),
 }
 
-/// The watered bed.
+/// The watered bed: strips with paths between them.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct BedShape {
-    /// Longer side.
+    /// Along the strips.
     pub length: f64,
-    /// Shorter side.
+    /// Across all strips and paths.
     pub width: f64,
-    /// Rows along the longer side.
-    pub rows: u32,
+    /// Strips.
+    pub strips: u32,
+    /// Width of a strip.
+    pub strip_width: f64,
+    /// Width of a path.
+    pub path: f64,
+    /// Rows along each strip.
+    pub rows_per_strip: u32,
     /// Roots in all.
     pub roots: u32,
     /// Roots in the fullest row.
@@ -118,6 +124,7 @@ const LEAD: u64 = 14;
 impl Shapes {
     /// What is drawn of a plan.
     pub fn of(case: &Case, plan: &Plan) -> Shapes {
+        let bed = &plan.now.bed;
         Shapes {
             stores: plan
                 .now
@@ -126,11 +133,14 @@ impl Shapes {
                 .map(|filled| StoreShape::of(filled, &plan.assumptions))
                 .collect(),
             bed: BedShape {
-                length: plan.now.bed.length.0 * 100.0,
-                width: plan.now.bed.width.0 * 100.0,
-                rows: plan.now.bed.rows,
-                roots: plan.now.bed.roots,
-                roots_per_row: plan.now.bed.roots_per_row,
+                length: bed.length().0 * 100.0,
+                width: bed.width().0 * 100.0,
+                strips: bed.strips,
+                strip_width: bed.strip_width.0 * 100.0,
+                path: bed.path.0 * 100.0,
+                rows_per_strip: bed.rows_per_strip,
+                roots: bed.roots,
+                roots_per_row: bed.roots_per_row,
             },
             rows: match case.spacing() {
                 Spacing::Ridges { between, along } => Rows::Ridges(between.0 * 100.0, along.0 * 100.0),

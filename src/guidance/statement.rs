@@ -19,6 +19,8 @@ pub struct Statement {
     pub audience: Audience,
     /// How much it matters.
     pub priority: Priority,
+    /// The group that does it together, where the plan is that of one of its farms.
+    pub together: Option<String>,
 }
 
 impl Statement {

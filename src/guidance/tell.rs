@@ -7,7 +7,7 @@ use super::variables::facts;
 use super::{
     Audience, Caution, DateSpan, Priority, Statement, StepKind, Subject, Table, Value, Values, Variable,
 };
-use crate::plan::{Case, Event, Plan, Step};
+use crate::plan::{Case, Event, Plan, State, Step};
 
 /// All statements of a plan: the opening, the steps by date, the cautions, the closing.
 ///
@@ -23,9 +23,10 @@ use crate::plan::{Case, Event, Plan, Step};
 /// # Ok::<(), kabla::plan::Refusal>(())
 /// ```
 pub fn tell(case: &Case, plan: &Plan) -> Vec<Statement> {
-    let now = facts(case, plan, &plan.now);
-    // What is done is told as it was planned.
-    let planned = plan.planned.as_ref().map(|planned| facts(case, plan, planned));
+    let own = Told::of(case, plan, &plan.now, plan.planned.as_ref());
+    let group = plan.together.as_ref();
+    let together = group.map(|group| Told::of(case, plan, &group.now, group.planned.as_ref()));
+    let now = own.now.clone();
     let mut statements = vec![Statement {
         subject: Subject::Opening,
         values: opening_values(case, plan, &now),
@@ -34,6 +35,7 @@ pub fn tell(case: &Case, plan: &Plan) -> Vec<Statement> {
         when: Vec::new(),
         audience: Audience::Everyone,
         priority: Priority::Important,
+        together: group.map(|group| group.name.clone()),
     }];
     let mut kinds: Vec<StepKind> = Vec::new();
     for step in &plan.now.steps {
@@ -43,10 +45,12 @@ pub fn tell(case: &Case, plan: &Plan) -> Vec<Statement> {
     }
     statements.extend(kinds.into_iter().map(|kind| {
         let (done, open): (Vec<&Step>, Vec<&Step>) = plan.now.steps_of(kind).partition(|step| step.done);
-        match (open.is_empty(), &planned) {
-            (true, Some(planned)) => tell_step(kind, &done, planned, case),
-            (true, None) => tell_step(kind, &done, &now, case),
-            (false, _) => tell_step(kind, &open, &now, case),
+        let shared = together.as_ref().filter(|_| kind.together());
+        let told = shared.unwrap_or(&own);
+        let (steps, facts) = if open.is_empty() { (done, told.done()) } else { (open, &told.now) };
+        Statement {
+            together: group.filter(|_| kind.together()).map(|group| group.name.clone()),
+            ..tell_step(kind, &steps, facts, case)
         }
     }));
     for table in Table::ALL {
@@ -60,6 +64,7 @@ pub fn tell(case: &Case, plan: &Plan) -> Vec<Statement> {
                 when: Vec::new(),
                 audience: Audience::Farmers,
                 priority: Priority::Helpful,
+                together: None,
             });
         }
     }
@@ -71,6 +76,7 @@ pub fn tell(case: &Case, plan: &Plan) -> Vec<Statement> {
         when: Vec::new(),
         audience: caution.audience(),
         priority: Priority::Essential,
+        together: None,
     }));
     statements.push(Statement {
         subject: Subject::Closing,
@@ -80,8 +86,27 @@ pub fn tell(case: &Case, plan: &Plan) -> Vec<Statement> {
         when: Vec::new(),
         audience: Audience::Everyone,
         priority: Priority::Essential,
+        together: None,
     });
     statements
+}
+
+/// The values of a season's messages.
+struct Told {
+    now: Values,
+    /// As it was planned, where it stands otherwise.
+    planned: Option<Values>,
+}
+
+impl Told {
+    fn of(case: &Case, plan: &Plan, now: &State, planned: Option<&State>) -> Told {
+        Told { now: facts(case, plan, now), planned: planned.map(|planned| facts(case, plan, planned)) }
+    }
+
+    /// What is done is told as it was planned.
+    fn done(&self) -> &Values {
+        self.planned.as_ref().unwrap_or(&self.now)
+    }
 }
 
 fn opening_values(case: &Case, plan: &Plan, facts: &Values) -> Values {
@@ -116,6 +141,7 @@ fn tell_step(kind: StepKind, steps: &[&Step], facts: &Values, case: &Case) -> St
         when,
         audience: Audience::Farmers,
         priority: kind.priority(),
+        together: None,
     }
 }
 

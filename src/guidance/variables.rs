@@ -164,9 +164,9 @@ catalogue! {
     /// From row to row in the seedbed.
     SpacingCm = "spacing_cm" {
         meaning: "from row to row in the seedbed, centimetres",
-        example: "50",
+        example: "60",
         kind: ValueKind::Number(1),
-        scope: Scope::Plan(|_, plan, _| exactly(plan.assumptions.bed_root_spacing_cm)),
+        scope: Scope::Plan(|_, _, state| exactly(state.bed.between_rows.0)),
     };
     /// Length of a cutting.
     CuttingCm = "cutting_cm" {
@@ -712,9 +712,23 @@ catalogue! {
     };
     /// What limits a plan.
     Limit = "limit" {
-        meaning: "roots, plants or bed: chooses words",
+        meaning: "roots, plants, bed, sand, containers, water or hands: chooses words",
         example: "roots",
-        kind: ValueKind::Choice(&["roots", "plants", "bed"]),
+        kind: ValueKind::Choice(&["roots", "plants", "bed", "sand", "containers", "water", "hands"]),
+        scope: Scope::Label,
+    };
+    /// How water is measured.
+    Per = "per" {
+        meaning: "day where water is told a day, all where it is told in all: chooses words",
+        example: "day",
+        kind: ValueKind::Choice(&["day", "all"]),
+        scope: Scope::Label,
+    };
+    /// The soil of the bed.
+    Soil = "soil" {
+        meaning: "sand, loam, clay or unknown: chooses words",
+        example: "loam",
+        kind: ValueKind::Choice(&["sand", "loam", "clay", "unknown"]),
         scope: Scope::Label,
     };
     /// A way to have cuttings when the rains come.

@@ -34,6 +34,8 @@ labels! {
         SheetCautions = "sheet-cautions";
         SheetWhen = "sheet-when";
         SheetPage = "sheet-page";
+        SheetGroup = "sheet-group";
+        SheetTogether = "sheet-together";
     }
     None => {
         Colon = "colon";

@@ -3,79 +3,132 @@
 use chrono::NaiveDate;
 
 use super::amounts::Amounts;
-use super::case::Case;
+use super::case::{Case, Hands};
+use super::defaults::Assumptions;
 use super::quantities::{AmountReason, Quantity};
 use super::remarks::Remark;
-use super::seedbed::{self, Bed, Climate, Period, Source};
+use super::seedbed::{self, Bed, Period, Source};
 use super::span::DateSpan;
-use super::units::{Celsius, SquareMetres, whole_up};
+use super::units::{Celsius, SquareMetres, round_up, tenths_down, whole_down, whole_up};
 
-/// Tells the bed that is planted on `planted`, and what water it needs in the days of `span`.
+/// Tells the bed, and what water it needs in `days`: from the day it is planted, in a span.
 pub(super) fn water(
     case: &Case,
     bed: &Bed,
-    (planted, span): (NaiveDate, DateSpan),
+    days: (NaiveDate, DateSpan),
     amounts: &mut Amounts,
     remarks: &mut Vec<Remark>,
 ) -> Vec<Period> {
-    let a = &case.assumptions;
+    tell_strips(bed, &case.assumptions, amounts);
+    if case.climate.is_none() {
+        remarks.push(Remark::NoTemperatures {
+            day_c: Celsius(case.assumptions.dry_season_tmax_c),
+            night_c: Celsius(case.assumptions.dry_season_tmin_c),
+        });
+    }
+    let periods = periods(case, bed.area, days);
+    let bare = days.1.from < seedbed::shoots_on(days.0, &case.assumptions);
+    tell_water(case, bed, (&periods, bare), amounts);
+    let peak = peak(&periods);
+    remarks.extend(case.source.as_ref().and_then(|source| dry_source(source, &periods, bed)));
+    remarks.extend(heavy(case, bed, peak));
+    periods
+}
+
+/// What a bed of roots needs, dekad by dekad.
+pub(super) fn periods(case: &Case, area: SquareMetres, days: (NaiveDate, DateSpan)) -> Vec<Period> {
+    let soil = Some(case.soil.unwrap_or_default());
+    seedbed::schedule(area, &case.place, &case.climate_or_usual(), days, soil, &case.assumptions)
+}
+
+/// Trips to the water for so many litres.
+pub(super) fn trips(litres: f64, assumptions: &Assumptions) -> u32 {
+    whole_up(litres / assumptions.litres_per_trip)
+}
+
+/// Hours of so many trips, of all who make them together.
+pub(super) fn hours(trips: u32, assumptions: &Assumptions) -> f64 {
+    round_up(f64::from(trips) * assumptions.minutes_per_trip / 60.0, 0.1)
+}
+
+fn tell_strips(bed: &Bed, a: &Assumptions, amounts: &mut Amounts) {
     let per_root_m2 = a.bed_area_per_root_m2;
+    let &Bed { strips, path, .. } = bed;
     amounts.add(Quantity::BedArea, bed.area.0, AmountReason::BedArea { per_root_m2 });
-    amounts.add(Quantity::BedLength, bed.length.0, AmountReason::BedLength);
-    amounts.add(Quantity::BedWidth, bed.width.0, AmountReason::BedWidth { most_m: a.bed_width_m });
-    amounts.add(Quantity::BedRows, bed.rows, AmountReason::BedRows { between_cm: bed.between_rows });
-    amounts.add(
-        Quantity::RootsPerBedRow,
-        bed.roots_per_row,
-        AmountReason::RootsPerBedRow { along_cm: bed.along_row },
-    );
-    let assumed;
-    let climate = match &case.climate {
-        Some(climate) => climate,
-        None => {
-            let (day_c, night_c) = (Celsius(a.dry_season_tmax_c), Celsius(a.dry_season_tmin_c));
-            remarks.push(Remark::NoTemperatures { day_c, night_c });
-            assumed = Climate::constant(day_c, night_c);
-            &assumed
-        }
-    };
-    let periods = seedbed::schedule(bed, &case.place, climate, (planted, span), a);
+    amounts.add(Quantity::BedLength, bed.length().0, AmountReason::BedLength { strips });
+    let width = AmountReason::BedWidth { strips, path_m: path, most_m: a.bed_width_m };
+    amounts.add(Quantity::BedWidth, bed.width().0, width);
+    if strips > 1 {
+        let longest_m = a.bed_strip_length_m;
+        amounts.add(Quantity::BedStrips, strips, AmountReason::BedStrips { longest_m });
+        amounts.add(Quantity::StripLength, bed.strip_length.0, AmountReason::StripLength);
+        let most_m = a.bed_width_m;
+        amounts.add(Quantity::StripWidth, bed.strip_width.0, AmountReason::StripWidth { most_m });
+        amounts.add(Quantity::BedPath, path.0, AmountReason::BedPath);
+    }
+    let between_cm = bed.between_rows;
+    let rows = AmountReason::BedRows { between_cm, strips, per_strip: bed.rows_per_strip };
+    amounts.add(Quantity::BedRows, bed.rows(), rows);
+    let along = AmountReason::RootsPerBedRow { along_cm: bed.along_row };
+    amounts.add(Quantity::RootsPerBedRow, bed.roots_per_row, along);
+}
+
+/// Tells the water; that until shoots show where the bed is still `bare`.
+fn tell_water(case: &Case, bed: &Bed, (periods, bare): (&[Period], bool), amounts: &mut Amounts) {
+    let a = &case.assumptions;
     let thirstiest = periods.iter().fold(None, |most: Option<&Period>, period| match most {
         Some(most) if most.daily.0 >= period.daily.0 => Some(most),
         _ => Some(period),
     });
-    if let Some(most) = thirstiest {
-        // As exact as the weather is known.
-        let rounded = |value: f64, scale: f64| (value * scale).round() / scale;
-        amounts.add(
-            Quantity::WaterPerDay,
-            most.daily.0,
-            AmountReason::WaterPerDay {
-                from: most.when.from,
-                bed_m2: bed.area,
-                kc: rounded(most.kc, 100.0),
-                et0_mm: rounded(most.et0.0, 10.0),
-                method: climate.method(),
-                rain_mm: rounded(most.rain.0, 10.0),
-                reaching: (a.watering_efficiency * 100.0).round(),
-            },
-        );
-        let each = |litres: f64| whole_up(most.daily.0 / litres);
-        let (jerrycan, trip) = (a.jerrycan_l, a.litres_per_trip);
-        amounts.add(
-            Quantity::JerrycansPerDay,
-            each(jerrycan),
-            AmountReason::JerrycansPerDay { litres: jerrycan },
-        );
-        amounts.add(Quantity::TripsPerDay, each(trip), AmountReason::TripsPerDay { litres: trip });
-        amounts.add(
-            Quantity::WaterTotal,
-            periods.iter().map(|period| period.total().0).sum::<f64>(),
-            AmountReason::WaterTotal { from: span.from, to: span.to },
-        );
+    let (Some(most), Some(first), Some(last)) = (thirstiest, periods.first(), periods.last()) else { return };
+    // As exact as the weather is known.
+    let rounded = |value: f64, scale: f64| (value * scale).round() / scale;
+    if bare {
+        let soil = case.soil.map_or("unknown", |soil| soil.name());
+        let days = a.shoots_days;
+        let every = AmountReason::WateringUntilShoots { soil, days };
+        amounts.add(Quantity::WateringDaysUntilShoots, first.every_days, every);
+        let each = AmountReason::WaterUntilShoots {
+            days: first.every_days,
+            bed_m2: bed.area,
+            kc: rounded(first.kc, 100.0),
+            et0_mm: rounded(first.et0.0, 10.0),
+        };
+        amounts.add(Quantity::WaterUntilShoots, first.each_time.0, each);
     }
-    remarks.extend(case.source.as_ref().and_then(|source| dry_source(source, &periods, bed)));
-    periods
+    amounts.add(
+        Quantity::WaterPerDay,
+        most.daily.0,
+        AmountReason::WaterPerDay {
+            from: most.when.from,
+            bed_m2: bed.area,
+            kc: rounded(most.kc, 100.0),
+            et0_mm: rounded(most.et0.0, 10.0),
+            method: case.climate_or_usual().method(),
+            rain_mm: rounded(most.rain.0, 10.0),
+            reaching: (a.watering_efficiency * 100.0).round(),
+        },
+    );
+    let (jerrycan, trip) = (a.jerrycan_l, a.litres_per_trip);
+    amounts.add(
+        Quantity::JerrycansPerDay,
+        whole_up(most.daily.0 / jerrycan),
+        AmountReason::JerrycansPerDay { litres: jerrycan },
+    );
+    let trips = trips(most.daily.0, a);
+    amounts.add(Quantity::TripsPerDay, trips, AmountReason::TripsPerDay { litres: trip });
+    let minutes = a.minutes_per_trip;
+    amounts.add(Quantity::WaterHours, hours(trips, a), AmountReason::WaterHours { trips, minutes });
+    amounts.add(
+        Quantity::WaterTotal,
+        periods.iter().map(|period| period.total().0).sum::<f64>(),
+        AmountReason::WaterTotal { from: first.when.from, to: last.when.to },
+    );
+}
+
+/// Litres a day when the bed needs most.
+fn peak(periods: &[Period]) -> f64 {
+    periods.iter().map(|period| period.daily.0).fold(0.0, f64::max)
 }
 
 /// A remark where the source named cannot give the bed's water.
@@ -85,6 +138,30 @@ fn dry_source(source: &Source, periods: &[Period], bed: &Bed) -> Option<Remark> 
         source: source.name.clone(),
         from: short.first.from,
         gives: (short.share * 100.0).floor(),
-        bed_m2: SquareMetres((bed.area.0 * short.share * 10.0).round() / 10.0),
+        bed_m2: SquareMetres(tenths_down(bed.area.0 * short.share)),
+    })
+}
+
+/// A remark where the bed takes more trips to the water than those who carry can keep up.
+fn heavy(case: &Case, bed: &Bed, peak: f64) -> Option<Remark> {
+    let a = &case.assumptions;
+    let usual = Hands { people: whole_up(a.water_people), hours_per_day: a.water_hours_per_day };
+    let hands = case.hands.unwrap_or(usual);
+    let (needed, possible) = (trips(peak, a), hands.trips(a));
+    if needed <= possible {
+        return None;
+    }
+    let share = f64::from(possible) * a.litres_per_trip / peak;
+    let roots = whole_down(f64::from(bed.roots) * share);
+    let hours = hours(needed, a);
+    Some(Remark::WaterHeavy {
+        litres: peak,
+        trips: needed,
+        hours,
+        people: hands.people,
+        hours_each: round_up(hours / f64::from(hands.people.max(1)), 0.1),
+        most_hours: hands.hours_per_day,
+        roots,
+        bed_m2: SquareMetres(tenths_down(f64::from(roots) * a.bed_area_per_root_m2)),
     })
 }

@@ -12,11 +12,11 @@ use super::growth::PlanBy;
 use super::multiply::Sizing;
 use super::place::Place;
 use super::progress::Check;
-use super::season::{Rains, Risk};
-use super::seedbed::{Climate, Source};
+use super::season::{Rains, RainsEnd, Risk};
+use super::seedbed::{Climate, Soil, Source};
 use super::steps::StepKind;
 use super::store::Container;
-use super::units::{Celsius, Metres, SquareMetres};
+use super::units::{Celsius, Litres, Metres, SquareMetres, whole_down};
 
 /// Whom a case is about.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -39,10 +39,28 @@ pub struct AtHand {
     pub roots: Option<u32>,
     /// Healthy plants.
     pub plants: Option<u32>,
-    /// Room for the bed.
+    /// Room for the bed, paths left out.
     pub bed: Option<SquareMetres>,
+    /// Dry sand.
+    pub sand: Option<Litres>,
     /// How cuttings will stand in the field.
     pub spacing: Spacing,
+}
+
+/// Who carries water.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Hands {
+    /// How many.
+    pub people: u32,
+    /// Hours a day that each has for it.
+    pub hours_per_day: f64,
+}
+
+impl Hands {
+    /// Trips to the water that they make in a day.
+    pub fn trips(&self, assumptions: &Assumptions) -> u32 {
+        whole_down(f64::from(self.people) * self.hours_per_day * 60.0 / assumptions.minutes_per_trip)
+    }
 }
 
 /// A local day by which people reckon.
@@ -65,6 +83,8 @@ pub struct Case {
     pub place: Place,
     /// What is known of the rains.
     pub rains: Rains,
+    /// When the rains end, where the case says it; a record tells it itself.
+    pub rains_end: Option<RainsEnd>,
     /// Which part of the onsets times the plan.
     pub risk: Risk,
     /// When this season's rains began, where they have.
@@ -95,6 +115,10 @@ pub struct Case {
     pub containers: Vec<Container>,
     /// Temperatures, where the case gives them.
     pub climate: Option<Climate>,
+    /// The soil of the bed, where the case says.
+    pub soil: Option<Soil>,
+    /// Who carries the bed's water, where the case says.
+    pub hands: Option<Hands>,
     /// Where the bed's water comes from, where the case says.
     pub source: Option<Source>,
     /// What is known of the variety.

@@ -121,6 +121,9 @@ assumptions! {
     medium_maturity_days_last = 135.0, "days", 60..365, Memory, "medium varieties 120 to 135 days, from memory";
     late_maturity_days_first = 150.0, "days", 60..300, Memory, "late varieties 150 to 180 days, from memory";
     late_maturity_days_last = 180.0, "days", 60..365, Memory, "late varieties 150 to 180 days, from memory";
+    dry_ripening_days = 0.0, "days", 0..90, (0.0..20.0), Practice, "common practice, no source: the rains are to last until the last roots are ripe; a soil that holds 100 mm and loses 5 mm a day carries a crop for 20 days more";
+    ripe_share_least = 0.5, "", 0..1, Practice, "common practice, no source: a cut is counted on that ripens before the rains end in half of the years or more";
+    vines_kept_days = 90.0, "days", 0..240, (60.0..120.0), Memory, "vines live through two to four dry months in a standing crop or a small watered plot, from memory; where the rains come twice a year, evenly spaced, farmers in Uganda take all vines from standing crops (found: Namanda, Gibson and Sindi, J. Sustainable Agriculture 35:870, 2011)";
     harvest_within_days = 30.0, "days", 0..180, Practice, "common practice, no source: weevil damage grows from 3 % at 3.5 months to 73 % at 9.5 (found: Uganda trials, 1997)";
     zone_span_days = 7.0, "days", 1..60, Practice, "common practice, no source: in a zone nobody works on the same day";
     storage_evidence_days = 150.0, "days", 30..365, Found, "participatory validation study, southern Ethiopia: one dry season, here taken as 5 months at most";
@@ -167,7 +170,9 @@ assumptions! {
     container_depth_cm = 25.0, "cm", 10..200, Practice, "common practice, no source: a wide basin, where the case names none";
 
     bed_area_per_root_m2 = 0.375, "m²", 0.05..2, Practice, "common practice, no source: 3 m × 5 m for 40 roots";
-    bed_width_m = 3.0, "m", 0.3..20, Practice, "common practice, no source: 3 m × 5 m for 40 roots";
+    bed_width_m = 1.2, "m", 0.3..5, (1.0..1.2), Memory, "arms reach across strips of 1 to 1.2 m, from memory (CIP; a Kerala package of practices)";
+    bed_path_m = 0.5, "m", 0..2, Memory, "paths of 0.5 m between the strips of a bed, from memory";
+    bed_strip_length_m = 10.0, "m", 1..100, Practice, "common practice, no source: round a longer strip one walks too far";
     bed_root_spacing_cm = 50.0, "cm", 10..100, (30.0..50.0), Memory, "CIP training-of-trainers manual vol. 3 (2013), from memory: 50 × 50 cm, 30 to 50";
     kc_initial = 0.5, "", 0.1..1.5, Found, "FAO Irrigation and Drainage Paper 56, Table 12: sweet potato, initial stage";
     kc_middle = 1.15, "", 0.3..1.5, Found, "FAO Irrigation and Drainage Paper 56, Table 12: sweet potato, mid season";
@@ -177,12 +182,25 @@ assumptions! {
     kc_middle_days = 50.0, "days", 1..200, Found, "FAO Irrigation and Drainage Paper 56, Table 11: sweet potato, tropics";
     kc_late_days = 30.0, "days", 1..120, Found, "FAO Irrigation and Drainage Paper 56, Table 11: sweet potato, tropics";
     wet_soil_kc = 1.15, "", 0.5..1.3, Memory, "bare wet soil loses at most 1.15 ET₀ (FAO-56, annex 7, from memory)";
-    water_every_days = 1.0, "days", 1..14, Practice, "common practice, no source: the bed is watered every day";
+    water_every_days = 1.0, "days", 1..14, Practice, "common practice, no source: once shoots show, the bed is watered every day";
+    shoots_days = 14.0, "days", 0..60, (10.0..18.0), Memory, "shoots show 10 to 18 days after bedding, from memory";
+    sand_water_every_days = 2.0, "days", 1..7, (1.0..2.0), Practice, "common practice, no source: until shoots show; the air takes 6 to 12 mm from the top of sand (FAO-56, Table 19, from memory)";
+    loam_water_every_days = 3.0, "days", 1..7, (2.0..4.0), Practice, "common practice, no source: until shoots show; the air takes 16 to 22 mm from the top of loam (FAO-56, Table 19, from memory)";
+    clay_water_every_days = 4.0, "days", 1..7, (3.0..5.0), Practice, "common practice, no source: until shoots show; the air takes 22 to 29 mm from the top of clay (FAO-56, Table 19, from memory), and wet clay rots roots";
     litres_per_trip = 15.0, "L", 1..1000, Computed, "a load of 15 kg; more where a cart or a bicycle carries it";
+    minutes_per_trip = 10.0, "minutes", 1..240, (5.0..30.0), Practice, "common practice, no source: there and back, drawing and pouring, where the bed is close to the water";
+    water_people = 2.0, "people", 1..1000, Practice, "common practice, no source: two of a household carry water";
+    water_hours_per_day = 2.0, "hours", 0.1..12, Practice, "common practice, no source: more than two hours a day for each who carries is more than a household keeps up";
     watering_efficiency = 0.8, "", 0.2..1, Practice, "common practice, no source: a fifth runs off or evaporates when watering by hand";
     dry_season_tmax_c = 32.0, "°C", -10..50, Practice, "common practice, no source: used only where the case gives no temperatures";
     dry_season_tmin_c = 18.0, "°C", -20..40, Practice, "common practice, no source: used only where the case gives no temperatures";
     jerrycan_l = 20.0, "L", 1..50, Practice, "common practice, no source";
+
+    ridging_days_per_300_m2 = 5.0, "person-days", 0.5..30, (3.0..8.0), Memory, "ridging of 300 m² by hand, from memory: 3 to 8 person-days";
+    bed_days_per_1000_cuttings = 1.0, "person-days", 0.1..10, (0.5..2.0), Memory, "a bed for 1,000 cuttings, from memory: 0.5 to 2 person-days";
+    watering_days_per_1000_cuttings = 4.0, "person-days", 0.1..60, (2.0..6.0), Memory, "watering it for 8 weeks, from memory: 2 to 6 person-days";
+    cutting_days_per_1000_cuttings = 0.5, "person-days", 0.1..10, (0.3..1.0), Memory, "cutting 1,000 cuttings, from memory: 0.3 to 1 person-day";
+    planting_days_per_1000_cuttings = 0.7, "person-days", 0.1..10, (0.3..1.0), Memory, "planting 1,000 cuttings, from memory: 0.3 to 1 person-day";
 
     yield_low_t_per_ha = 4.5, "t/ha", 0..60, Found, "about 4.5 t/ha in farmers' fields, Uganda";
     yield_high_t_per_ha = 9.0, "t/ha", 0..100, (9.0..18.0), Found, "good practice gives 2 to 4 times the 4.5 t/ha of farmers' fields; the lower end";

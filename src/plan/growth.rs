@@ -1,6 +1,7 @@
 //! Cuttings that a sprouted root gives, by its days in the bed.
 
 use super::defaults::Assumptions;
+use super::units::whole_down;
 
 /// By whose figures a plan counts cuttings.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
@@ -107,6 +108,8 @@ pub struct Growth {
     later: Points,
     /// Cuts after the first.
     later_cuts: f64,
+    /// Those of them that are counted on.
+    counted: f64,
     /// First cut and season by common practice, where the plan counts by it.
     practice: Option<(f64, f64)>,
 }
@@ -138,8 +141,20 @@ impl Growth {
                 high: later.high * regrown,
             },
             later_cuts: (a.cuts.floor() - 1.0).max(0.0),
+            counted: (a.cuts.floor() - 1.0).max(0.0),
             practice: (by == PlanBy::Practice).then(practice),
         }
+    }
+
+    /// The same, where so many cuts are counted on.
+    pub(super) fn counting(self, cuts: u32) -> Growth {
+        let counted = (f64::from(cuts) - 1.0).max(0.0).min(self.later_cuts);
+        Growth { counted, ..self }
+    }
+
+    /// Cuts that are counted on.
+    pub(super) fn cuts(&self) -> u32 {
+        whole_down(self.counted) + 1
     }
 
     /// Cuttings at the first cut in a season so many standard deviations from the middle one.
@@ -153,12 +168,18 @@ impl Growth {
         }
     }
 
-    /// Cuttings of all cuts together in such a season: one that is good for the first cut is for all.
-    pub fn season(&self, deviations: f64) -> f64 {
+    /// Cuttings at one of the later cuts in such a season.
+    pub(super) fn later_cut(&self, deviations: f64) -> f64 {
         match self.practice {
-            Some((first, season)) => (season - first).max(0.0) + self.first(deviations),
-            None => self.first(deviations) + self.later_cuts * self.later.at(deviations),
+            Some((first, season)) => (season - first).max(0.0) / self.later_cuts.max(1.0),
+            None => self.later.at(deviations),
         }
+    }
+
+    /// Cuttings of all cuts together that are counted on, in such a season: one that is good for the first cut is
+    /// for all.
+    pub fn season(&self, deviations: f64) -> f64 {
+        self.first(deviations) + self.counted * self.later_cut(deviations)
     }
 
     /// None before the first sensible day, then straight from point to point, level after the last.

@@ -7,14 +7,14 @@ use super::defaults::{Assumptions, Default};
 use super::planned::{Plan, UsedDefault};
 use super::quantities::Quantity;
 use super::remarks::{Refusal, Remark};
-use super::season::{self, Rains, RainsReason};
+use super::season::{self, DryGap, ExpectedRains, Rains, RainsReason};
 use super::span::DateSpan;
 use super::standing::work_done;
 use super::state::{State, first_day};
 use super::steps::StepKind;
 use super::store::Packings;
 use super::timeline::SeasonInputs;
-use super::{after, overdue, progress, ways};
+use super::{advice, after, overdue, progress, ways};
 
 /// Makes plans, and keeps what they share: a layer of one container is packed once for all of them.
 #[derive(Debug, std::default::Default)]
@@ -66,6 +66,7 @@ impl Planner {
         refuse_long_storage(case, (filled, bedded), rains.onset)?;
 
         let mut remarks = season::remarks(&case.rains, case.risk, case.harvest, a);
+        remarks.extend(storing_not_needed(case, rains));
         let stored = planned.amounts.get(Quantity::RootsToStore).unwrap_or_default() as u32;
         let (checks, of_checks) = progress::judge(&case.store_checks, (filled, stored), a);
         let work_done = work_done(case);
@@ -81,7 +82,8 @@ impl Planner {
         let overdue = overdue::late(case, &began, first_cut.unwrap_or_default() as u32, &mut remarks);
         remarks.extend(of_checks);
         remarks.extend(of_now);
-        let dry = remarks.iter().any(|remark| matches!(remark, Remark::WaterShort { .. }));
+        let dry = |of: &Remark| matches!(of, Remark::WaterShort { .. } | Remark::WaterLimits { .. });
+        let dry = remarks.iter().any(dry);
         let ways = match (case.store_checks.last(), case.rains_began) {
             (_, Some(_)) => Vec::new(),
             (Some(check), None) => {
@@ -91,6 +93,7 @@ impl Planner {
             (None, None) if planned.is_none() => ways::to_plant(case, &now, rains.onset, dry),
             (None, None) => Vec::new(),
         };
+        let advice = advice::advice(case, &now);
         Ok(Plan {
             name: case.name.clone(),
             place: case.place.name.clone(),
@@ -106,6 +109,7 @@ impl Planner {
             },
             now,
             planned,
+            together: None,
             overdue,
             vitamin_a: after::vitamin_a(&case.variety, a),
             planting_delays: match &case.rains {
@@ -114,6 +118,7 @@ impl Planner {
             },
             store_checks: checks,
             ways,
+            advice,
             plan_by: case.plan_by,
             remarks,
             defaults: used(a),
@@ -121,6 +126,19 @@ impl Planner {
             kind: case.kind,
         })
     }
+}
+
+/// Vines live through a short dry time. Nothing is said of it once roots are in the sand, or the rains are there.
+fn storing_not_needed(case: &Case, rains: ExpectedRains) -> Option<Remark> {
+    let stored = !case.store_checks.is_empty() || case.done >= Some(StepKind::FillContainer);
+    let DryGap { from, days, two_seasons } = DryGap::of(&case.rains, rains, case.harvest);
+    let kept_days = case.assumptions.vines_kept_days;
+    if stored || case.rains_began.is_some() || days as f64 > kept_days {
+        return None;
+    }
+    let days = u32::try_from(days).unwrap_or(0);
+    let two_seasons = if two_seasons { "yes" } else { "no" };
+    Some(Remark::StoringNotNeeded { days, from, rains: rains.late, kept_days, two_seasons })
 }
 
 /// Roots that would lie in sand for most of a year: the harvest is a slip of the pen, or nothing is to be stored.

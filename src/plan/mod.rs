@@ -4,6 +4,7 @@
 //! Nothing here is a sentence: reasons, remarks and what is late are codes with typed values, which
 //! language packs word.
 
+mod advice;
 pub mod after;
 mod amounts;
 mod bed;
@@ -13,8 +14,11 @@ pub mod field;
 mod fill;
 pub mod group;
 pub mod growth;
+mod in_time;
+mod limits;
 mod make;
 pub mod multiply;
+mod of_farm;
 pub mod overdue;
 mod place;
 mod planned;
@@ -33,14 +37,18 @@ mod timeline;
 mod units;
 pub mod ways;
 mod worded;
+mod work;
 
+pub use advice::Advice;
 pub use amounts::{Amount, Amounts};
-pub use case::{AtHand, Case, Event, Kind};
+pub use case::{AtHand, Case, Event, Hands, Kind};
 pub use defaults::{Assumptions, Basis, Default};
 pub use growth::PlanBy;
+pub use in_time::LateCut;
 pub use make::{Planner, make};
+pub use of_farm::plan_of_farm;
 pub use place::Place;
-pub use planned::{Plan, UsedDefault};
+pub use planned::{Plan, Together, UsedDefault};
 pub use quantities::{AmountReason, AmountRow, Choice, MessageValue, Quantity};
 pub use remarks::{Refusal, Remark, Severity, Years};
 pub use span::DateSpan;
@@ -58,9 +66,11 @@ pub fn wordings() -> impl Iterator<Item = Wording> {
     let reasons = [
         season::OnsetAsks::WORDINGS,
         season::RainsReason::WORDINGS,
+        season::LengthReason::WORDINGS,
         DateReason::WORDINGS,
         AmountReason::WORDINGS,
         after::HarvestReason::WORDINGS,
+        Advice::WORDINGS,
     ];
     let remarks = [Remark::WORDINGS, Refusal::WORDINGS];
     let reasons = reasons.into_iter().flatten().copied();

@@ -5,15 +5,19 @@ use std::f64::consts::{FRAC_1_SQRT_2, FRAC_2_SQRT_PI};
 use chrono::{Days, NaiveDate};
 
 use super::growth::{Growth, PlanBy, Points, TO_TENTH, points};
+use super::season::Ripening;
 use super::units::{two_figures_down, whole_down, whole_up};
 use super::{Assumptions, DateSpan, SquareMetres};
 
 /// What the number of stored roots is sized for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 pub enum Sizing {
+    /// The cuttings of all cuts plant the field whose crop is ripe before the rains end in most years. Where
+    /// nothing is known of the end, these are all cuts.
+    #[default]
+    InTime,
     /// The cuttings of the whole bed season plant the field: the round figures
     /// of common practice. The last part of the field waits for the later cuts.
-    #[default]
     BedSeason,
     /// The first cut alone plants the whole field.
     FirstPlanting,
@@ -24,16 +28,16 @@ pub enum Sizing {
 pub enum Part {
     /// The first cut.
     First,
-    /// All cuts after it.
+    /// All cuts after it that are counted on.
     Later,
-    /// All cuts.
+    /// All cuts that are counted on.
     Season,
 }
 
 impl From<Sizing> for Part {
     fn from(sizing: Sizing) -> Part {
         match sizing {
-            Sizing::BedSeason => Part::Season,
+            Sizing::InTime | Sizing::BedSeason => Part::Season,
             Sizing::FirstPlanting => Part::First,
         }
     }
@@ -126,6 +130,22 @@ impl Rate {
         }
     }
 
+    /// The same, where so many cuts are counted on.
+    #[must_use]
+    pub fn counting(self, cuts: u32) -> Rate {
+        Rate { growth: self.growth.counting(cuts), ..self }
+    }
+
+    /// Cuts that are counted on.
+    pub fn cuts(&self) -> u32 {
+        self.growth.cuts()
+    }
+
+    /// The part that the roots are sized for: one cut alone is the first.
+    pub(super) fn part(&self, sizing: Sizing) -> Part {
+        if self.cuts() == 1 { Part::First } else { sizing.into() }
+    }
+
     /// Cuttings of a sprouted root.
     pub(super) fn grown_points(&self, part: Part) -> Points {
         Points {
@@ -146,8 +166,8 @@ impl Rate {
     }
 
     /// Cuttings of a sprouted root at one of the later cuts, by the middle.
-    pub(super) fn per_later_cut(&self, assumptions: &Assumptions) -> f64 {
-        self.per_sprouted(Part::Later) / (assumptions.cuts.floor() - 1.0).max(1.0)
+    pub(super) fn per_later_cut(&self) -> f64 {
+        self.growth.later_cut(0.0)
     }
 
     /// The share of roots that survives, by the middle.
@@ -375,32 +395,48 @@ pub struct Cut {
     pub cuttings: Cuttings,
     /// Field that they plant, by the middle.
     pub area: SquareMetres,
+    /// How often what it plants is ripe before the rains end, where that is known.
+    pub ripening: Option<Ripening>,
 }
 
-/// The cuts of a bed: `first`, and those after it, which give `later` together.
-/// `density` is cuttings on a square metre, those for gaps included.
-pub fn cuts(
-    when: DateSpan,
-    (first, later): (Cuttings, Cuttings),
-    density: f64,
-    assumptions: &Assumptions,
-) -> Vec<Cut> {
-    let more = whole_down(assumptions.cuts).saturating_sub(1);
+impl Cut {
+    /// A cut whose cuttings stand so densely on a square metre.
+    pub(super) fn of(when: DateSpan, cuttings: Cuttings, density: f64, ripening: Option<Ripening>) -> Cut {
+        let area = (f64::from(cuttings.middle) / density * 10.0).floor() / 10.0;
+        Cut { when, cuttings, area: SquareMetres(area), ripening }
+    }
+}
+
+/// The days of all cuts of a bed whose first one is in the days of `first`.
+pub(super) fn cut_days(first: DateSpan, assumptions: &Assumptions) -> impl Iterator<Item = DateSpan> {
+    let a = assumptions;
+    let (least, most) = (a.next_cut_days_first, a.next_cut_days_last);
     let after = |day: NaiveDate, days: f64, times: u32| {
         let days = Days::new((days.max(0.0) * f64::from(times)).round() as u64);
         day.checked_add_days(days).unwrap_or(day)
     };
-    let cut = |when, cuttings: Cuttings| {
-        let area = (f64::from(cuttings.middle) / density * 10.0).floor() / 10.0;
-        Cut { when, cuttings, area: SquareMetres(area) }
+    let later = 0..whole_down(a.cuts).max(1);
+    later.map(move |times| DateSpan::new(after(first.from, least, times), after(first.to, most, times)))
+}
+
+/// The cuts of a bed that are counted on, in these days: the first one gives `first`, those after it `later`
+/// together. `density` is cuttings on a square metre, those for gaps included.
+pub(super) fn cuts(
+    days: &[(DateSpan, Option<Ripening>)],
+    (first, later): (Cuttings, Cuttings),
+    density: f64,
+) -> Vec<Cut> {
+    let more = u32::try_from(days.len()).unwrap_or(u32::MAX).saturating_sub(1);
+    // What the number of cuts does not divide goes to the earlier ones.
+    let part = |whole: u32, times: u32| whole / more + u32::from(times <= whole % more);
+    let cut = |(times, (when, ripening)): (u32, &(DateSpan, Option<Ripening>))| {
+        let cuttings = match times {
+            0 => first,
+            _ => {
+                Cuttings { low: later.low / more, middle: part(later.middle, times), high: later.high / more }
+            }
+        };
+        Cut::of(*when, cuttings, density, *ripening)
     };
-    let later = (1..=more).map(|times| {
-        // What the number of cuts does not divide goes to the earlier ones.
-        let part = |whole: u32| whole / more + u32::from(times <= whole % more);
-        let cuttings =
-            Cuttings { low: later.low / more, middle: part(later.middle), high: later.high / more };
-        let from = after(when.from, assumptions.next_cut_days_first, times);
-        cut(DateSpan::new(from, after(when.to, assumptions.next_cut_days_last, times)), cuttings)
-    });
-    [cut(when, first)].into_iter().chain(later).filter(|cut| cut.cuttings.middle > 0).collect()
+    (0..).zip(days).map(cut).filter(|cut| cut.cuttings.middle > 0).collect()
 }

@@ -2,6 +2,7 @@
 
 use chrono::NaiveDate;
 
+use super::advice::Advice;
 use super::after::VitaminA;
 use super::case::Kind;
 use super::defaults::{Assumptions, Basis};
@@ -33,6 +34,17 @@ pub struct UsedDefault {
     pub source: Option<&'static str>,
 }
 
+/// The season of the group that a farm is of.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Together {
+    /// The group's name.
+    pub name: String,
+    /// Its season as it stands.
+    pub now: State,
+    /// Its season as it was planned, where it stands otherwise.
+    pub planned: Option<State>,
+}
+
 /// A season's plan.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Plan {
@@ -52,6 +64,8 @@ pub struct Plan {
     pub now: State,
     /// The season as it was planned, where it stands otherwise.
     pub planned: Option<State>,
+    /// The group's season, where the plan is that of one of its farms.
+    pub together: Option<Together>,
     /// Steps whose days have passed.
     pub overdue: Vec<Overdue>,
     /// What a serving holds, where the variety's carotene is known. Never a promise.
@@ -60,6 +74,8 @@ pub struct Plan {
     pub planting_delays: Vec<PlantingDelay>,
     /// The checks of the store beside what was to be expected.
     pub store_checks: Vec<Judged>,
+    /// What is good to know beside the steps that are not done.
+    pub advice: Vec<Advice>,
     /// Ways to have cuttings when the rains come, beside each other: for a large field, little water, or a store
     /// that keeps too few roots.
     pub ways: Vec<Way>,

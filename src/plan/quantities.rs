@@ -155,20 +155,36 @@ quantities! {
         told("loads", "loads in which the sand is carried", "8").row("amount-loads");
     /// Bed area.
     BedArea = "bed_area_m2", SquareMetres::SYMBOL;
-    /// Longer side of the bed.
+    /// The bed with its paths, along its strips.
     BedLength = "bed_length_m", Metres::SYMBOL,
-        told("bed_length_m", "length of the seedbed, metres", "5")
+        told("bed_length_m", "length of the seedbed, metres", "6.5")
             .decimals(1)
             .row_in("amount-bed", "bed-value");
-    /// Shorter side of the bed.
+    /// The bed with its paths, across its strips.
     BedWidth = "bed_width_m", Metres::SYMBOL,
-        told("bed_width_m", "width of the seedbed, metres", "3").decimals(1);
+        told("bed_width_m", "width of the seedbed with its paths, metres", "2.9").decimals(1);
+    /// Strips of the bed, where there are more than one.
+    BedStrips = "bed_strips", "strips",
+        told("strips", "strips of the seedbed", "2").row_in("amount-strips", "strips-value");
+    /// Length of each.
+    StripLength = "strip_length_m", Metres::SYMBOL,
+        told("strip_length_m", "length of a strip of the seedbed, metres", "6.5").decimals(1);
+    /// Width of each.
+    StripWidth = "strip_width_m", Metres::SYMBOL,
+        told("strip_width_m", "width of a strip of the seedbed, metres", "1.2").decimals(1);
+    /// Width of a path between them.
+    BedPath = "bed_path_m", Metres::SYMBOL,
+        told("path_m", "width of a path between the strips, metres", "0.5").decimals(1);
     /// Rows of roots along the bed.
     BedRows = "bed_rows", "rows",
-        told("bed_rows", "rows of roots in the seedbed", "6");
+        told("bed_rows", "rows of roots in the seedbed", "4");
     /// Roots in a row.
     RootsPerBedRow = "roots_per_bed_row", "roots",
-        told("row_roots", "roots in each row", "7");
+        told("row_roots", "roots in each row", "10");
+    /// Days from one watering to the next until shoots show.
+    WateringDaysUntilShoots = "watering_days_until_shoots", "days";
+    /// Water to give at a time until shoots show.
+    WaterUntilShoots = "water_l_until_shoots", Litres::SYMBOL;
     /// Litres of water a day when the bed needs most.
     WaterPerDay = "water_l_per_day", "L/day",
         told("water_l", "water for the seedbed a day, litres", "119").row_in("amount-water", "water-value");
@@ -177,6 +193,8 @@ quantities! {
         told("jerrycans", "jerrycans of water a day", "6").row("amount-jerrycans");
     /// Trips to the water a day.
     TripsPerDay = "water_trips_per_day", "trips/day";
+    /// Hours of carrying water a day, of all who carry.
+    WaterHours = "water_hours_per_day", "hours/day";
     /// Water of the whole bed season.
     WaterTotal = "water_total_l", Litres::SYMBOL,
         told("water_total_l", "water for the seedbed, all season, litres", "6230")
@@ -187,11 +205,51 @@ quantities! {
             .row_in("amount-first-cuttings", "first-cuttings-value");
     /// Cuttings over the whole bed season.
     CuttingsOverSeason = "cuttings_over_season", "cuttings";
+    /// Work on the ridges or mounds.
+    WorkRidging = "work_ridging_days", "person-days";
+    /// Work on the bed.
+    WorkBed = "work_bed_days", "person-days";
+    /// Work on watering it.
+    WorkWatering = "work_watering_days", "person-days";
+    /// Work on cutting the vines.
+    WorkCutting = "work_cutting_days", "person-days";
+    /// Work on planting them.
+    WorkPlanting = "work_planting_days", "person-days";
+    /// All this work.
+    WorkTotal = "work_days", "person-days";
+}
+
+impl Quantity {
+    /// Whether each farm of a group has its part of it. The others are of the store and the bed, which the group has together.
+    pub fn is_shared_out(self) -> bool {
+        matches!(
+            self,
+            Quantity::FieldArea
+                | Quantity::FieldRows
+                | Quantity::CuttingsPerRow
+                | Quantity::CuttingsNeeded
+                | Quantity::Bundles
+                | Quantity::RootsToStore
+                | Quantity::PlantsToMark
+                | Quantity::PlantsPerMember
+                | Quantity::RootsLeft
+                | Quantity::RootsAtBed
+                | Quantity::CuttingsExpected
+                | Quantity::CuttingsShort
+                | Quantity::CuttingsAtFirstCut
+                | Quantity::CuttingsOverSeason
+        )
+    }
 }
 
 coded! {
     /// Why an amount is so.
     pub enum AmountReason {
+        /// A farm's part of what the group has.
+        PartOfGroup = "why-part-of-group" {
+            /// What the whole group has.
+            whole: f64,
+        },
         /// What the cuttings plant.
         FieldOfCuttings = "why-field-of-cuttings" {
             /// Cuttings that there will be.
@@ -279,12 +337,42 @@ coded! {
             /// Bed that a root takes, square metres.
             per_root_m2: f64,
         },
+        /// As many as the containers hold.
+        RootsOfContainers = "why-roots-of-containers" {
+            /// Containers at hand.
+            containers: u32,
+        },
+        /// As many as the sand covers.
+        RootsOfSand = "why-roots-of-sand" {
+            /// Sand at hand, litres.
+            sand_l: Litres,
+        },
+        /// As many as the water is enough for in the bed.
+        RootsOfWater = "why-roots-of-water" {
+            /// Where the water comes from, as it stands in the case.
+            source: String,
+            /// Water that it gives, litres.
+            litres: f64,
+            /// Whether it gives that a day or in all: chooses words.
+            per: &'static str,
+        },
+        /// As many as those who carry water can water in the bed.
+        RootsOfHands = "why-roots-of-hands" {
+            /// People who carry.
+            people: u32,
+            /// Hours a day that each has for it.
+            hours: f64,
+            /// Trips that they make in a day together.
+            trips: u32,
+        },
         /// As many as give the cuttings over the bed season.
         RootsForSeason = "why-roots-for-season" {
             /// Cuttings that the field takes.
             cuttings: u32,
             /// Cuttings that a stored root gives, losses taken off.
             per_root: f64,
+            /// Cuts of the bed that are counted on.
+            cuts: f64,
         },
         /// As many as give the cuttings at the first cut.
         RootsForFirstCut = "why-roots-for-first-cut" {
@@ -333,7 +421,7 @@ coded! {
             roots: u32,
             /// Cuttings that a stored root gives, losses taken off.
             per_root: f64,
-            /// Cuts of the bed.
+            /// Cuts of the bed that are counted on.
             cuts: f64,
         },
         /// The roots by what a plant gives.
@@ -419,22 +507,65 @@ coded! {
             /// Bed that a root takes, square metres.
             per_root_m2: f64,
         },
-        /// The area over the width.
-        BedLength = "why-bed-length",
-        /// As far as arms reach, or the bed is small.
+        /// As long as its strips.
+        BedLength = "why-bed-length" {
+            /// Strips of the bed.
+            strips: u32,
+        },
+        /// All strips, and the paths between them.
         BedWidth = "why-bed-width" {
-            /// The widest bed, metres.
+            /// Strips of the bed.
+            strips: u32,
+            /// Width of a path, metres.
+            path_m: Metres,
+            /// The widest strip, metres.
             most_m: f64,
         },
-        /// Along the bed.
+        /// So many that none is too long.
+        BedStrips = "why-bed-strips" {
+            /// The longest strip, metres.
+            longest_m: f64,
+        },
+        /// The area over the width, shared among the strips.
+        StripLength = "why-strip-length",
+        /// As far as arms reach.
+        StripWidth = "why-strip-width" {
+            /// The widest strip, metres.
+            most_m: f64,
+        },
+        /// Room for feet.
+        BedPath = "why-bed-path",
+        /// Along the strips.
         BedRows = "why-bed-rows" {
             /// From row to row, centimetres.
             between_cm: Centimetres,
+            /// Strips of the bed.
+            strips: u32,
+            /// Rows in each of them.
+            per_strip: u32,
         },
         /// The roots shared among the rows.
         RootsPerBedRow = "why-roots-per-bed-row" {
             /// From root to root in a row, centimetres.
             along_cm: Centimetres,
+        },
+        /// By how much water the soil holds.
+        WateringUntilShoots = "why-watering-until-shoots" {
+            /// The soil of the bed, sand, loam, clay or unknown: chooses words.
+            soil: &'static str,
+            /// Days from bedding until shoots show.
+            days: f64,
+        },
+        /// What the air takes from bare soil until the next watering.
+        WaterUntilShoots = "why-water-until-shoots" {
+            /// Days from one watering to the next.
+            days: f64,
+            /// The bed, square metres.
+            bed_m2: SquareMetres,
+            /// Coefficient of bare soil that is watered so often.
+            kc: f64,
+            /// Reference evapotranspiration, millimetres a day.
+            et0_mm: f64,
         },
         /// The bed, by what its leaves and the sky take.
         WaterPerDay = "why-water-per-day" {
@@ -463,6 +594,13 @@ coded! {
             /// What one brings from a trip, litres.
             litres: f64,
         },
+        /// By how long a trip takes.
+        WaterHours = "why-water-hours" {
+            /// Trips a day.
+            trips: u32,
+            /// Minutes that each takes.
+            minutes: f64,
+        },
         /// All days of the bed.
         WaterTotal = "why-water-total" {
             /// The first day on which the bed is watered.
@@ -470,5 +608,21 @@ coded! {
             /// The last day on which it is watered.
             to: NaiveDate,
         },
+        /// By the field.
+        WorkOnField = "why-work-on-field" {
+            /// The field that is planted, square metres.
+            area_m2: SquareMetres,
+            /// The field for which the days are known, square metres.
+            per_m2: f64,
+        },
+        /// By the cuttings.
+        WorkOnCuttings = "why-work-on-cuttings" {
+            /// Cuttings that are planted.
+            cuttings: u32,
+            /// Cuttings for which the days are known.
+            per: f64,
+        },
+        /// All tasks together.
+        WorkTotal = "why-work-total",
     }
 }

@@ -86,6 +86,102 @@ remarks! {
         roots: u32,
         /// Containers of the last kind that hold them; 0 where none of that kind does.
         more: u32,
+        /// Roots that have room.
+        fit: u32,
+        /// The part of the field that their first cut plants, square metres.
+        first_m2: f64,
+        /// The part that all cuts of the bed plant, square metres.
+        area_m2: f64,
+        /// The whole field, square metres.
+        field_m2: f64,
+    }
+    /// The sand at hand does not cover all roots.
+    SandShort = "remark-sand-short", Warning, Some("at_hand.sand_litres"), [SandLitres, RootsToStore] {
+        /// Sand at hand, litres.
+        has_l: f64,
+        /// Sand that the roots take, litres.
+        needs_l: f64,
+        /// Sand that is missing, litres.
+        more_l: u32,
+        /// Roots that it covers.
+        fit: u32,
+        /// Roots that the field wants and the containers hold.
+        roots: u32,
+        /// The part of the field that the first cut plants, square metres.
+        first_m2: f64,
+        /// The part that all cuts of the bed plant, square metres.
+        area_m2: f64,
+        /// The whole field, square metres.
+        field_m2: f64,
+    }
+    /// The water allows a smaller bed than the field wants.
+    WaterLimits = "remark-water-limits", Warning, Some("water"), [WaterPerDay, RootsToStore] {
+        /// Where the water comes from, as it stands in the case.
+        source: String,
+        /// The first day on which there would be too little.
+        from: NaiveDate,
+        /// Whether it is short of what it gives a day or of what it holds in all: chooses words.
+        per: &'static str,
+        /// What it gives then, litres.
+        gives_l: f64,
+        /// What the bed of all roots would need then, litres.
+        needs_l: f64,
+        /// What is missing, litres.
+        more_l: u32,
+        /// The bed that it can water, square metres.
+        bed_m2: SquareMetres,
+        /// Roots in that bed.
+        fit: u32,
+        /// Roots that the field wants.
+        roots: u32,
+        /// The part of the field that the first cut plants, square metres.
+        first_m2: f64,
+        /// The part that all cuts of the bed plant, square metres.
+        area_m2: f64,
+        /// The whole field, square metres.
+        field_m2: f64,
+    }
+    /// Those who carry water allow a smaller bed than the field wants.
+    HandsShort = "remark-hands-short", Warning, Some("hands"), [TripsPerDay, RootsToStore] {
+        /// People who carry water.
+        people: u32,
+        /// Hours a day that each has for it.
+        hours_each: f64,
+        /// Trips a day that the bed of all roots would need.
+        trips: u32,
+        /// Hours that these would take, of all who carry.
+        hours: f64,
+        /// The bed that they can water, square metres.
+        bed_m2: SquareMetres,
+        /// Roots in that bed.
+        fit: u32,
+        /// Roots that the field wants.
+        roots: u32,
+        /// The part of the field that the first cut plants, square metres.
+        first_m2: f64,
+        /// The part that all cuts of the bed plant, square metres.
+        area_m2: f64,
+        /// The whole field, square metres.
+        field_m2: f64,
+    }
+    /// The bed takes more carrying than those who carry can keep up.
+    WaterHeavy = "remark-water-heavy", Warning, Some("hands"), [WaterPerDay, TripsPerDay] {
+        /// Water a day when the bed needs most, litres.
+        litres: f64,
+        /// Trips a day.
+        trips: u32,
+        /// Hours that these take, of all who carry.
+        hours: f64,
+        /// People who carry.
+        people: u32,
+        /// Hours a day of each of them.
+        hours_each: f64,
+        /// Hours a day that each can keep up.
+        most_hours: f64,
+        /// Roots of a bed that they can water.
+        roots: u32,
+        /// That bed, square metres.
+        bed_m2: SquareMetres,
     }
     /// What is at hand allows fewer roots than the field wants.
     LimitedAtHand = "remark-limited-at-hand", Warning, Some("at_hand"), [RootsToStore, CuttingsAtFirstCut], spoken {
@@ -95,16 +191,18 @@ remarks! {
         roots: u32,
         /// Roots that the field wants.
         wanted: u32,
+        /// Roots, plants or square metres of bed that are missing.
+        lacking: f64,
         /// The part of the field that their first cut plants, square metres.
         first_m2: f64,
-        /// The part that all cuts of the bed plant, square metres.
+        /// The part that all cuts plant that are counted on, square metres.
         area_m2: f64,
         /// The whole field, square metres.
         field_m2: f64,
     }
     /// What is at hand allows no root at all.
     NothingAtHand = "remark-nothing-at-hand", Warning, Some("at_hand"), [RootsToStore, FieldArea], spoken {
-        /// What limits the roots, roots, plants or bed: chooses words.
+        /// What limits the roots, roots, plants, bed, sand, containers, water or hands: chooses words.
         limit: &'static str,
     }
     /// No number of roots is as sure as that.
@@ -124,6 +222,8 @@ remarks! {
         area_m2: f64,
         /// The whole field, square metres.
         field_m2: f64,
+        /// Later cuts that are counted on.
+        later_cuts: u32,
         /// Days from one cut to the next, at least.
         least_days: f64,
         /// Days from one cut to the next, at most.
@@ -163,6 +263,71 @@ remarks! {
         rains: NaiveDate,
         /// The day the roots go to the bed.
         bed: NaiveDate,
+    }
+    /// The dry time is so short that vines live through it.
+    StoringNotNeeded = "remark-storing-not-needed", Warning, Some("harvest"), [RootsToStore] {
+        /// Dry days until the rains have begun in most years.
+        days: u32,
+        /// The first of them: the harvest, or the end of the rains before.
+        from: NaiveDate,
+        /// The day by which the rains have begun in most years.
+        rains: NaiveDate,
+        /// Days for which vines can be kept.
+        kept_days: f64,
+        /// Whether the record has two rainy seasons a year, yes or no: chooses words.
+        two_seasons: &'static str,
+    }
+    /// Not even the first planting is ripe before the rains end, in most years.
+    RainsTooShort = "remark-rains-too-short", Warning, Some("variety.maturity"), [CuttingsAtFirstCut] {
+        /// The first day on which the field is planted.
+        planted: NaiveDate,
+        /// Days from planting to the last ripe roots.
+        most_days: f64,
+        /// Years of 100 in which they are ripe before the rains end.
+        of_100: f64,
+        /// What tells the end of the rains, record, case or open where no year does: chooses words.
+        known: &'static str,
+        /// Days that the rains usually last.
+        usual_days: f64,
+        /// The day the rains usually end.
+        end: NaiveDate,
+        /// What would help, on-time where planting at the onset would do in most years, quicker where an early
+        /// variety is ripe in time more often, or neither: chooses words.
+        helps: &'static str,
+        /// Days from planting to the last ripe roots of an early variety.
+        early_days: f64,
+        /// Years of 100 in which these are ripe before the rains end.
+        early_of_100: f64,
+    }
+    /// What later cuts plant is not ripe before the rains end, in most years.
+    CutsTooLate = "remark-cuts-too-late", Warning, Some("field.sizing"), [CuttingsOverSeason, RootsToStore] {
+        /// Number of the first cut of these.
+        cut: u32,
+        /// Cuts after it.
+        more: u32,
+        /// Its first day.
+        from: NaiveDate,
+        /// Its last day.
+        to: NaiveDate,
+        /// The day on which what is planted on its first day is ripe.
+        ripe: NaiveDate,
+        /// Years of 100 in which that is before the rains end.
+        of_100: f64,
+        /// What tells the end of the rains, record, case or open where no year does: chooses words.
+        known: &'static str,
+        /// The day the rains usually end.
+        end: NaiveDate,
+        /// Whether the case has these cuts counted all the same, yes or no: chooses words.
+        counted: &'static str,
+    }
+    /// Nothing tells whether what later cuts plant is ripe before the rains end.
+    EndUnknown = "remark-end-unknown", Note, Some("season"), [CuttingsOverSeason] {
+        /// The first day of the last cut.
+        planted: NaiveDate,
+        /// The day on which what is planted then is ripe.
+        ripe: NaiveDate,
+        /// What is known of the end, nothing or open where no year of the record tells it: chooses words.
+        known: &'static str,
     }
     /// The rains come before the bed gives cuttings.
     BedLate = "remark-bed-late", Warning, None, [], spoken {
@@ -221,6 +386,8 @@ remarks! {
         area_m2: f64,
         /// The whole field, square metres.
         field_m2: f64,
+        /// Later cuts that are counted on.
+        later_cuts: u32,
         /// Days from one cut to the next, at least.
         least_days: f64,
         /// Days from one cut to the next, at most.
@@ -280,11 +447,20 @@ impl Remark {
         let day = |year, month, day| NaiveDate::from_ymd_opt(year, month, day).unwrap_or_default();
         let (harvest, rains) = (day(2027, 6, 10), day(2027, 11, 25));
         vec![
-            Remark::ContainersTooSmall { left_over: 12, roots: 40, more: 1 },
+            Remark::ContainersTooSmall {
+                left_over: 12,
+                roots: 40,
+                more: 1,
+                fit: 28,
+                first_m2: 93.0,
+                area_m2: 315.0,
+                field_m2: 450.0,
+            },
             Remark::LimitedAtHand {
                 limit: "plants",
                 roots: 20,
                 wanted: 40,
+                lacking: 16.0,
                 first_m2: 100.0,
                 area_m2: 225.0,
                 field_m2: 450.0,
@@ -300,6 +476,7 @@ impl Remark {
                 cuttings: 1500,
                 area_m2: 306.0,
                 field_m2: 450.0,
+                later_cuts: 2,
                 least_days: 28.0,
                 most_days: 42.0,
                 still_short: 51,

@@ -7,11 +7,14 @@ use super::case::{Case, Kind};
 use super::defaults::Assumptions;
 use super::field::{Field, Spacing};
 use super::growth::{PlanBy, points};
+use super::limits::{self, Means, Planted};
 use super::multiply::{self, Cuttings, Part, Rate, Sizing, Unknown};
 use super::progress::Progress;
 use super::quantities::{AmountReason, Quantity};
-use super::remarks::Remark;
-use super::units::{Metres, SquareMetres, tenths, two_figures_down, two_figures_up, whole_down, whole_up};
+use super::remarks::{Refusal, Remark};
+use super::units::{
+    Metres, SquareMetres, of_100, tenths, two_figures_down, two_figures_up, whole_down, whole_up,
+};
 
 /// What is to be planted.
 #[derive(Debug, Clone, Copy)]
@@ -36,7 +39,20 @@ impl Demand {
         any.then_some(demand)
     }
 
-    /// The field that so many of its cuttings plant.
+    /// What so many cuttings plant, where they alone tell how large the field is.
+    fn of_cuttings(cuttings: u32, case: &Case) -> Demand {
+        let places = f64::from(cuttings) / (1.0 + case.assumptions.gap_share);
+        let area = SquareMetres((places / case.spacing().density() + 1e-9).floor());
+        Demand { cuttings, places, area }
+    }
+
+    /// The same in whole square metres, or all of it.
+    pub(super) fn planted_area(&self, cuttings: u32) -> SquareMetres {
+        let planted = self.planted_by(cuttings);
+        if planted < self.area.0 { SquareMetres((planted + 1e-9).floor()) } else { self.area }
+    }
+
+    /// The field that so many of its cuttings plant, square metres.
     pub(super) fn planted_by(&self, cuttings: u32) -> f64 {
         self.area.0 * (f64::from(cuttings) / f64::from(self.cuttings.max(1))).min(1.0)
     }
@@ -102,17 +118,20 @@ impl Progress {
 impl Sized {
     /// From the field back to roots and plants; from what is at hand forward to the field; and from the roots
     /// that there are once they are chosen.
+    ///
+    /// # Errors
+    /// No root fits into any container.
     pub(super) fn of(
         case: &Case,
         (roots, stored): (Roots<'_>, Stored<'_>),
+        means: Means<'_>,
         amounts: &mut Amounts,
         remarks: &mut Vec<Remark>,
-    ) -> Sized {
+    ) -> Result<Sized, Refusal> {
         let rate = stored.rate;
         let fields = Demand::of(case);
-        let limit = Limit::of(case);
         let (count, why) = match roots {
-            Roots::ToChoose => choose_roots(case, fields, limit.as_ref(), stored, remarks),
+            Roots::ToChoose => choose_roots(case, fields, stored, means, remarks)?,
             Roots::Marked(planned) => {
                 let roots = planned.amount(Quantity::RootsToStore);
                 roots.map_or((0, AmountReason::RootsAtHand), |roots| (roots.value as u32, roots.why.clone()))
@@ -123,14 +142,14 @@ impl Sized {
         let (first, season) = (give(Part::First), give(Part::Season));
         // Whole cuttings, so that the cuts add up to the season.
         let later = Cuttings { middle: season.middle.saturating_sub(first.middle), ..give(Part::Later) };
-        let demand = match (fields, &limit) {
+        let demand = match (fields, case.at_hand) {
             (Some(demand), _) => {
-                explain_field(case, demand, season, amounts);
+                explain_field(case, demand, season.middle, amounts);
                 Some(demand)
             }
             (None, Some(_)) => {
                 let cuttings = give(case.sizing.into()).middle;
-                Some(explain_field_of(case, cuttings, count, amounts))
+                Some(explain_field_of(case, (cuttings, rate.part(case.sizing)), count, amounts))
             }
             (None, None) => {
                 let cuttings = season.middle;
@@ -147,12 +166,11 @@ impl Sized {
         let mut sized = Sized { roots: count, bedded, plants: 0, first, later, season, demand };
         sized.yielding(case, (roots, stored), amounts);
         sized.remark(case, (roots, stored), remarks);
-        sized
+        Ok(sized)
     }
 
     /// Tells the cuttings of the first cut and of the season, and the plants.
     fn yielding(&mut self, case: &Case, (roots, stored): (Roots<'_>, Stored<'_>), amounts: &mut Amounts) {
-        let a = &case.assumptions;
         let rate = stored.rate;
         let per_root = tenths(rate.per_sprouted(Part::First));
         let days = stored.days;
@@ -178,7 +196,11 @@ impl Sized {
         amounts.add_cuttings(
             Quantity::CuttingsOverSeason,
             self.season,
-            AmountReason::BedSeason { roots: self.roots, per_root: tenths(per_root), cuts: a.cuts },
+            AmountReason::BedSeason {
+                roots: self.roots,
+                per_root: tenths(per_root),
+                cuts: f64::from(rate.cuts()),
+            },
         );
         self.plants(case, roots, amounts);
         let Some(Progress { left, at_bed, .. }) = left else { return };
@@ -229,7 +251,7 @@ impl Sized {
     }
 
     /// Says whether what the checks leave is enough for the field.
-    fn compare(&self, demand: Demand, assumptions: &Assumptions) -> Remark {
+    fn compare(&self, demand: Demand, rate: &Rate, assumptions: &Assumptions) -> Remark {
         let (cuttings, first) = (demand.cuttings, self.first.middle);
         match cuttings.saturating_sub(first) {
             0 => Remark::Enough { spare: two_figures_down(first - cuttings) },
@@ -238,6 +260,7 @@ impl Sized {
                 cuttings,
                 area_m2: demand.planted_by(first).floor(),
                 field_m2: demand.area.0.round(),
+                later_cuts: rate.cuts() - 1,
                 least_days: assumptions.next_cut_days_first,
                 most_days: assumptions.next_cut_days_last,
                 still_short: two_figures_up(cuttings.saturating_sub(self.season.middle)),
@@ -250,6 +273,7 @@ impl Sized {
         let a = &case.assumptions;
         if self.roots > 0 {
             let other = Rate::of(case.plan_by.other(), stored.months, stored.days, a);
+            let other = other.counting(stored.rate.cuts());
             let by_other = |part: Part| two_figures_down(roots.give(self.roots, &other, part).middle);
             let (first, season) = (two_figures_down(self.first.middle), two_figures_down(self.season.middle));
             let (other_first, other_season) = (by_other(Part::First), by_other(Part::Season));
@@ -263,14 +287,17 @@ impl Sized {
         let falls_short = self.first.middle < demand.cuttings;
         match roots {
             // Nobody can mark more plants now.
-            Roots::Marked(_) if falls_short => remarks.push(self.compare(demand, a)),
-            Roots::Left(..) if case.fields().next().is_some() => remarks.push(self.compare(demand, a)),
+            Roots::Marked(_) if falls_short => remarks.push(self.compare(demand, stored.rate, a)),
+            Roots::Left(..) if case.fields().next().is_some() => {
+                remarks.push(self.compare(demand, stored.rate, a))
+            }
             Roots::ToChoose if falls_short => remarks.push(Remark::FieldWaits {
                 cuttings: two_figures_down(self.first.middle),
                 low: two_figures_down(self.first.low),
                 high: two_figures_down(self.first.high),
                 area_m2: demand.planted_by(self.first.middle).floor(),
                 field_m2: demand.area.0.round(),
+                later_cuts: stored.rate.cuts() - 1,
                 least_days: a.next_cut_days_first,
                 most_days: a.next_cut_days_last,
                 roots: stored.rate.roots_for(demand.cuttings, Sizing::FirstPlanting),
@@ -292,80 +319,56 @@ pub(super) struct Stored<'a> {
     pub(super) rate: &'a Rate,
 }
 
-/// What limits the roots, where the plan is counted forward.
-struct Limit {
-    roots: u32,
-    what: &'static str,
-    why: AmountReason,
-}
-
-impl Limit {
-    fn of(case: &Case) -> Option<Limit> {
-        let a = &case.assumptions;
-        let at_hand = case.at_hand?;
-        let roots = at_hand.roots.map(|roots| Limit { roots, what: "roots", why: AmountReason::RootsAtHand });
-        let plants = at_hand.plants.map(|plants| Limit {
-            roots: multiply::roots_from(plants, a),
-            what: "plants",
-            why: AmountReason::RootsOfPlants {
-                plants,
-                per_plant: a.roots_per_plant,
-                sick: of_100(a.sick_share),
-            },
-        });
-        let bed = at_hand.bed.map(|bed| Limit {
-            roots: whole_down(bed.0 / a.bed_area_per_root_m2),
-            what: "bed",
-            why: AmountReason::RootsOfBed { bed_m2: bed, per_root_m2: a.bed_area_per_root_m2 },
-        });
-        [roots, plants, bed].into_iter().flatten().min_by_key(|limit| limit.roots)
-    }
-}
-
-/// The roots that the field wants or what is at hand allows, or a zone's round number; and why so many.
+/// The roots that the field wants, what is at hand gives or a zone's round number, as far as what there is allows
+/// them; and why so many.
+///
+/// # Errors
+/// No root fits into any container.
 fn choose_roots(
     case: &Case,
     fields: Option<Demand>,
-    limit: Option<&Limit>,
     stored: Stored<'_>,
+    mut means: Means<'_>,
     remarks: &mut Vec<Remark>,
-) -> (u32, AmountReason) {
-    let Some(demand) = fields else {
-        let Some(limit) = limit else {
-            return (whole_up(case.assumptions.zone_roots), AmountReason::RootsOfZone);
-        };
-        if limit.roots == 0 {
-            remarks.push(Remark::NothingAtHand { limit: limit.what });
+) -> Result<(u32, AmountReason), Refusal> {
+    let rate = stored.rate;
+    let stock = if fields.is_none() { limits::stock(case, &mut means) } else { None };
+    let (wanted, why) = match (fields, stock) {
+        (Some(demand), _) => wanted_roots(case, demand, stored, remarks),
+        (None, Some(stock)) => {
+            if stock.roots == 0 {
+                remarks.push(stock.nothing());
+            }
+            (stock.roots, stock.why)
         }
-        return (limit.roots, limit.why.clone());
+        (None, None) => (whole_up(case.assumptions.zone_roots), AmountReason::RootsOfZone),
     };
-    let (wanted, why) = wanted_roots(case, demand, stored, remarks);
-    let Some(limit) = limit.filter(|limit| limit.roots < wanted) else { return (wanted, why) };
-    let planted = |part: Part| demand.planted_by(stored.rate.cuttings_of(limit.roots, part).middle).floor();
-    remarks.push(Remark::LimitedAtHand {
-        limit: limit.what,
-        roots: limit.roots,
-        wanted,
-        first_m2: planted(Part::First),
-        area_m2: planted(Part::Season),
-        field_m2: demand.area.0.round(),
-    });
-    (limit.roots, limit.why.clone())
+    let limits = limits::below(wanted, case, &mut means)?;
+    if !limits.is_empty() {
+        let all = || Demand::of_cuttings(rate.cuttings_of(wanted, case.sizing).middle, case);
+        let whole = fields.unwrap_or_else(all);
+        for limit in &limits {
+            let by = |part: Part| whole.planted_by(rate.cuttings_of(limit.roots, part).middle).floor();
+            let (first_m2, area_m2) = (by(Part::First), by(Part::Season));
+            let planted = Planted { first_m2, area_m2, field_m2: whole.area.0.round() };
+            remarks.extend(limit.remarks(wanted, &planted, case));
+        }
+    }
+    Ok(limits.into_iter().next().map_or((wanted, why), |limit| (limit.roots, limit.why)))
 }
 
 /// The field that so many cuttings of `roots` plant.
-fn explain_field_of(case: &Case, cuttings: u32, roots: u32, amounts: &mut Amounts) -> Demand {
-    let places = f64::from(cuttings) / (1.0 + case.assumptions.gap_share);
-    let area = SquareMetres((places / case.spacing().density() + 1e-9).floor());
+fn explain_field_of(case: &Case, (cuttings, part): (u32, Part), roots: u32, amounts: &mut Amounts) -> Demand {
+    let demand = Demand::of_cuttings(cuttings, case);
     let Spaced { layout, between_m, each } = Spaced::of(&case.spacing());
     let why = AmountReason::FieldOfCuttings { cuttings, layout, between_m, each };
-    amounts.add(Quantity::FieldArea, area.0, why);
-    let why = match case.sizing {
-        Sizing::BedSeason => AmountReason::CuttingsOfSeason { roots },
-        Sizing::FirstPlanting => AmountReason::CuttingsOfFirstCut { roots },
+    amounts.add(Quantity::FieldArea, demand.area.0, why);
+    let why = match part {
+        Part::First => AmountReason::CuttingsOfFirstCut { roots },
+        Part::Later | Part::Season => AmountReason::CuttingsOfSeason { roots },
     };
     amounts.add(Quantity::CuttingsNeeded, cuttings, why);
-    Demand { cuttings, places, area }
+    demand
 }
 
 /// How cuttings stand, as reasons tell it.
@@ -389,13 +392,8 @@ impl Spaced {
     }
 }
 
-/// A share as so many of 100.
-fn of_100(share: f64) -> f64 {
-    (share * 100.0).round()
-}
-
 /// Cuttings that plant the field, with rows, and bundles of those that there will be.
-fn explain_field(case: &Case, demand: Demand, season: Cuttings, amounts: &mut Amounts) {
+pub(super) fn explain_field(case: &Case, demand: Demand, season: u32, amounts: &mut Amounts) {
     let a = &case.assumptions;
     let Spaced { layout, between_m, each } = Spaced::of(&case.spacing());
     if let Some(rows) = case.field.as_ref().and_then(Field::rows) {
@@ -422,7 +420,7 @@ fn explain_field(case: &Case, demand: Demand, season: Cuttings, amounts: &mut Am
     let bundle_size = a.cuttings_per_bundle;
     amounts.add(
         Quantity::Bundles,
-        whole_up(f64::from(demand.cuttings.min(season.middle)) / bundle_size),
+        whole_up(f64::from(demand.cuttings.min(season)) / bundle_size),
         AmountReason::Bundles { bundle_size },
     );
 }
@@ -438,16 +436,18 @@ fn wanted_roots(
     let rate = stored.rate;
     let cuttings = demand.cuttings;
     let usual = rate.roots_for(cuttings, case.sizing);
-    let why = match case.sizing {
-        Sizing::BedSeason => {
-            AmountReason::RootsForSeason { cuttings, per_root: tenths(rate.per_stored(case.sizing)) }
-        }
-        Sizing::FirstPlanting => AmountReason::RootsForFirstCut {
+    let why = match rate.part(case.sizing) {
+        Part::First => AmountReason::RootsForFirstCut {
             cuttings,
             surviving: of_100(rate.survival()),
             sprouting: of_100(rate.sprouting()),
-            per_root: tenths(rate.per_sprouted(case.sizing)),
+            per_root: tenths(rate.per_sprouted(Part::First)),
             days: stored.days,
+        },
+        Part::Later | Part::Season => AmountReason::RootsForSeason {
+            cuttings,
+            per_root: tenths(rate.per_stored(Part::Season)),
+            cuts: f64::from(rate.cuts()),
         },
     };
     let Some(percent) = case.confidence_percent else { return (usual, why) };

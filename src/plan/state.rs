@@ -7,10 +7,13 @@ use super::amounts::Amounts;
 use super::case::{Case, Kind};
 use super::defaults::Assumptions;
 use super::group::{self, FieldSize, Share};
+use super::in_time::{InTime, LateCut};
+use super::limits::Means;
 use super::multiply::{self, Cut, Rate, months_between};
 use super::progress;
 use super::quantities::Quantity;
 use super::remarks::{Refusal, Remark};
+use super::season::RainsLength;
 use super::seedbed::{Bed, Period};
 use super::size::{Roots, Sized, Stored};
 use super::span::DateSpan;
@@ -18,7 +21,7 @@ use super::steps::StepKind;
 use super::store::{Filled, Packings};
 use super::timeline::{SeasonInputs, Step, Timeline, lay_out};
 use super::units::SquareMetres;
-use super::{bed, fill};
+use super::{bed, fill, work};
 
 /// A season: as it was planned, or as it stands.
 #[derive(Debug, Clone, PartialEq)]
@@ -33,8 +36,12 @@ pub struct State {
     pub bed: Bed,
     /// The bed's water, dekad by dekad.
     pub water: Vec<Period>,
-    /// The cuts of vines from the bed.
+    /// The cuts of vines from the bed that are counted on.
     pub cuts: Vec<Cut>,
+    /// Those that are not: what they plant is not ripe before the rains end.
+    pub late_cuts: Vec<LateCut>,
+    /// How long the rains last, where that is known.
+    pub rains_length: Option<RainsLength>,
     /// The harvest to come.
     pub harvest: Harvest,
     /// The shares of a group's farms.
@@ -66,19 +73,23 @@ impl State {
         let bed_day = first_day(&steps, StepKind::PlantBed).unwrap_or(case.harvest);
         let months = months_in_sand(&steps, planned, a);
         let days = days_in_bed(&steps, a);
-        let rate = Rate::of(case.plan_by, months, days, a);
-        let stored = Stored { months, bed: bed_day, days, rate: &rate };
-        let roots = roots_of(case, planned, bed_day);
-        let sized = Sized::of(case, (roots, stored), &mut amounts, &mut remarks);
-        let store = fill::fill(case, sized.roots, packings, &mut amounts, &mut remarks)?;
-        let bed = Bed::for_roots(sized.bedded, a);
         let span = |kind| {
             let step = steps.iter().find(|step| step.kind == kind);
             step.map_or(DateSpan::day(case.harvest), |step| step.when)
         };
-        let watering = watering(inputs, span(StepKind::WaterBed));
-        let water = bed::water(case, &bed, (bed_day, watering), &mut amounts, &mut remarks);
+        let in_time = InTime::of(case, inputs, span(StepKind::CutForPlanting));
+        let rate = Rate::of(case.plan_by, months, days, a).counting(in_time.count());
+        let stored = Stored { months, bed: bed_day, days, rate: &rate };
+        let roots = roots_of(case, planned, bed_day);
+        let watered = (bed_day, watering(inputs, span(StepKind::WaterBed)));
+        let means = Means { watered, packings };
+        let sized = Sized::of(case, (roots, stored), means, &mut amounts, &mut remarks)?;
+        let store = fill::fill(case, sized.roots, packings, &mut amounts, &mut remarks)?;
+        let bed = Bed::for_roots(sized.bedded, a);
+        let water = bed::water(case, &bed, watered, &mut amounts, &mut remarks);
         remarks.extend(of_dates);
+        let waits = sized.demand.is_none_or(|demand| sized.first.middle < demand.cuttings);
+        remarks.extend(in_time.remarks(case, inputs, waits));
         let cutting = span(StepKind::CutForPlanting);
         let peak = water.iter().map(|period| period.daily.0).fold(0.0, f64::max);
         let by_field = match case.kind {
@@ -87,13 +98,15 @@ impl State {
             }
             _ => Vec::new(),
         };
-        let planted = sized.demand.map(|demand| {
-            let planted = demand.planted_by(sized.season.middle);
-            if planted < demand.area.0 { SquareMetres((planted + 1e-9).floor()) } else { demand.area }
-        });
+        let planted = sized.demand.map(|demand| demand.planted_area(sized.season.middle));
         let density = case.spacing().density() * (1.0 + a.gap_share);
+        let cuttings = sized.season.middle.min(sized.demand.map_or(u32::MAX, |demand| demand.cuttings));
+        let field = planted.unwrap_or(SquareMetres(f64::from(cuttings) / density));
+        work::tell(cuttings, field, a, &mut amounts);
         let state = State {
-            cuts: multiply::cuts(cutting, (sized.first, sized.later), density, a),
+            cuts: multiply::cuts(in_time.counted(), (sized.first, sized.later), density),
+            late_cuts: in_time.late(),
+            rains_length: in_time.length(),
             harvest: after::harvest(cutting, planted, &case.variety, a),
             farms: group::shares(&case.farms, (sized.roots, sized.plants), a),
             by_field,

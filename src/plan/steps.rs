@@ -29,6 +29,8 @@ macro_rules! steps {
                 falls_due: bool,
                 /// Whether a radio season reaches to it.
                 airs: bool,
+                /// Whether a group does it together, at its store and its bed.
+                together: bool,
             }
             $($(#[$doc])* $Step = $name { question: concat!("ask-", $name), late: concat!("late-", $name), $($column: $value),* };)+
         }
@@ -37,31 +39,31 @@ macro_rules! steps {
 
 steps! {
     /// Choose healthy plants and put a stick beside each.
-    MarkPlants = "mark-plants" { priority: Priority::Important, falls_due: true, airs: true };
+    MarkPlants = "mark-plants" { priority: Priority::Important, falls_due: true, airs: true, together: false };
     /// Take what is needed and dry it: sand.
-    GatherSand = "gather-sand" { priority: Priority::Important, falls_due: true, airs: true };
+    GatherSand = "gather-sand" { priority: Priority::Important, falls_due: true, airs: true, together: true };
     /// Look at the marked plants again.
-    CheckPlants = "check-plants" { priority: Priority::Helpful, falls_due: true, airs: true };
+    CheckPlants = "check-plants" { priority: Priority::Helpful, falls_due: true, airs: true, together: false };
     /// Cut the vines back so that the skin toughens.
-    CutVines = "cut-vines" { priority: Priority::Helpful, falls_due: true, airs: true };
+    CutVines = "cut-vines" { priority: Priority::Helpful, falls_due: true, airs: true, together: false };
     /// Dig and choose the roots.
-    Harvest = "harvest" { priority: Priority::Important, falls_due: true, airs: true };
+    Harvest = "harvest" { priority: Priority::Important, falls_due: true, airs: true, together: false };
     /// Lay roots and sand in layers.
-    FillContainer = "fill-container" { priority: Priority::Important, falls_due: true, airs: true };
+    FillContainer = "fill-container" { priority: Priority::Important, falls_due: true, airs: true, together: true };
     /// Take out, look, throw away, pack again.
-    MonthlyCheck = "monthly-check" { priority: Priority::Important, falls_due: true, airs: true };
+    MonthlyCheck = "monthly-check" { priority: Priority::Important, falls_due: true, airs: true, together: true };
     /// Make the bed.
-    PrepareBed = "prepare-bed" { priority: Priority::Important, falls_due: true, airs: true };
+    PrepareBed = "prepare-bed" { priority: Priority::Important, falls_due: true, airs: true, together: true };
     /// Check for the last time and keep the sprouts.
-    LastCheck = "last-check" { priority: Priority::Important, falls_due: true, airs: true };
+    LastCheck = "last-check" { priority: Priority::Important, falls_due: true, airs: true, together: true };
     /// Lay the roots in the bed.
-    PlantBed = "plant-bed" { priority: Priority::Important, falls_due: true, airs: true };
+    PlantBed = "plant-bed" { priority: Priority::Important, falls_due: true, airs: true, together: true };
     /// Keep the bed moist: overdue with the bed.
-    WaterBed = "water-bed" { priority: Priority::Important, falls_due: false, airs: true };
+    WaterBed = "water-bed" { priority: Priority::Important, falls_due: false, airs: true, together: true };
     /// Cut the vines to plant.
-    CutForPlanting = "cut-for-planting" { priority: Priority::Important, falls_due: true, airs: true };
+    CutForPlanting = "cut-for-planting" { priority: Priority::Important, falls_due: true, airs: true, together: false };
     /// Plant them.
-    PlantField = "plant-field" { priority: Priority::Important, falls_due: true, airs: true };
+    PlantField = "plant-field" { priority: Priority::Important, falls_due: true, airs: true, together: false };
     /// Try the first roots.
-    FirstHarvest = "first-harvest" { priority: Priority::Helpful, falls_due: true, airs: false };
+    FirstHarvest = "first-harvest" { priority: Priority::Helpful, falls_due: true, airs: false, together: false };
 }

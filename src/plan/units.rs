@@ -113,6 +113,16 @@ fn two_figures(count: u32) -> u32 {
     10u32.pow(count.checked_ilog10().unwrap_or(0).saturating_sub(1))
 }
 
+/// A share as so many of 100.
+pub(crate) fn of_100(share: f64) -> f64 {
+    (share * 100.0).round()
+}
+
+/// A number to one decimal, down.
+pub(crate) fn tenths_down(value: f64) -> f64 {
+    (value * 10.0 + 1e-9).floor() / 10.0
+}
+
 /// A number to one decimal.
 pub(crate) fn tenths(value: f64) -> f64 {
     (value * 10.0).round() / 10.0

@@ -13,7 +13,7 @@ use super::defaults::Assumptions;
 use super::growth::{Points, points};
 use super::multiply::{Cuttings, Part, Rate, spread_over};
 use super::quantities::Quantity;
-use super::seedbed::{self, Bed, Period};
+use super::seedbed::{self, Period, Soil};
 use super::size::Demand;
 use super::span::DateSpan;
 use super::state::{State, first_day};
@@ -177,22 +177,21 @@ impl Common<'_> {
             high: establish(failing.low),
         });
         // The bed itself is cut once more at the onset.
-        let again = if a.cuts >= 2.0 { rate.per_later_cut(a) } else { 0.0 };
+        let again = if a.cuts >= 2.0 { rate.per_later_cut() } else { 0.0 };
         let per_sprouted = of_first * establish(failing.middle) * multiplied.middle + again;
         (rate, Grown { per_sprouted, factors, second: Some(self.before_onset(plot)) })
     }
 
-    /// The water of an area between two days, both beds counted from their own first day.
-    fn water(&self, area: SquareMetres, from: NaiveDate) -> f64 {
+    /// The water of an area from a day until the rains: of a bed of roots in this soil, or of a plot of vines.
+    fn water(&self, area: SquareMetres, from: NaiveDate, soil: Option<Soil>) -> f64 {
         let a = self.assumptions();
         let last = self.before_onset(1.0);
         if area.0 <= 0.0 || from > last {
             return 0.0;
         }
-        let bed = Bed { area, ..Bed::for_roots(1, a) };
         let climate = self.case.climate_or_usual();
         let days = (from, DateSpan::new(from, last));
-        let periods = seedbed::schedule(&bed, &self.case.place, &climate, days, a);
+        let periods = seedbed::schedule(area, &self.case.place, &climate, days, soil, a);
         periods.iter().map(|period| period.total().0).sum()
     }
 
@@ -207,8 +206,9 @@ impl Common<'_> {
         let a = self.assumptions();
         let (area, from) = bed;
         let plot = second.map_or(0.0, |_| plot_area(f64::from(cuttings.middle), a));
-        let water = self.water(SquareMetres(area), from)
-            + second.map_or(0.0, |second| self.water(SquareMetres(plot), second));
+        let soil = (roots > 0).then(|| self.case.soil.unwrap_or_default());
+        let water = self.water(SquareMetres(area), from, soil)
+            + second.map_or(0.0, |second| self.water(SquareMetres(plot), second, None));
         Way {
             source,
             roots,

@@ -180,6 +180,7 @@ impl Facts {
         let values = opening.map(|statement| statement.values.clone()).unwrap_or_default();
         let words = pack.with(&values);
         let label = |id| words.label(id);
+        let group = opening.and_then(|opening| opening.together.as_deref());
         let mut facts = Facts {
             language: pack.tag(),
             direction: match pack.direction() {
@@ -189,9 +190,9 @@ impl Facts {
             title: label(Label::SheetTitle)?,
             name: text_of(&values, Variable::Name),
             labels: LABELS.iter().map(|(name, id)| Ok((*name, label(*id)?))).collect::<Result<_, _>>()?,
-            head: head(pack, &words, &values)?,
+            head: head(pack, &words, group, &values)?,
             opening: String::new(),
-            amounts: amounts(pack, &words, &values)?,
+            amounts: amounts(pack, &words, group.is_some(), &values)?,
             steps: Vec::new(),
             months: Vec::new(),
             tables: Vec::new(),
@@ -207,7 +208,10 @@ impl Facts {
                 Subject::Closing => facts.closing = pack.write_title(statement)?,
                 Subject::Step(kind) => {
                     let measures = measures(pack, kind, &statement.values)?;
-                    let written = pack.write(statement)?;
+                    let mut written = pack.write(statement)?;
+                    if statement.together.is_some() {
+                        written.title = together(&words, &written.title)?;
+                    }
                     facts.steps.push(Entry { measures, ..entry(facts.steps.len() + 1, written) });
                 }
                 Subject::Table(table) => facts.tables.push(table_of(pack, table, statement)?),
@@ -230,6 +234,11 @@ impl Facts {
         self.drawings = drawings(pack, shapes, data)?;
         Ok(self)
     }
+}
+
+/// What a group does together, or has together, on a sheet of one of its farms.
+fn together(words: &Filled<'_>, what: &str) -> Result<String, WordingError> {
+    Ok(format!("{}{} {what}", words.label(Label::SheetTogether)?, words.label(Label::Colon)?))
 }
 
 fn entry(number: usize, written: Written) -> Entry {
@@ -361,7 +370,12 @@ fn bars_of(pack: &Pack, values: &[Values], cells: &[Vec<String>]) -> Result<Vec<
     values.iter().zip(cells).filter_map(row).collect()
 }
 
-fn head(pack: &Pack, words: &Filled<'_>, values: &Values) -> Result<Vec<Row>, WordingError> {
+fn head(
+    pack: &Pack,
+    words: &Filled<'_>,
+    group: Option<&str>,
+    values: &Values,
+) -> Result<Vec<Row>, WordingError> {
     let mut rows = Vec::new();
     for (label, variable) in [
         (Label::SheetFor, Variable::Name),
@@ -375,18 +389,30 @@ fn head(pack: &Pack, words: &Filled<'_>, values: &Values) -> Result<Vec<Row>, Wo
         if let Some(value) = written(pack, value)? {
             rows.push(Row { name: label.name(), label: words.label(label)?, value });
         }
+        if let (Label::SheetFor, Some(group)) = (label, group) {
+            let label = Label::SheetGroup;
+            rows.push(Row { name: label.name(), label: words.label(label)?, value: group.to_owned() });
+        }
     }
     Ok(rows)
 }
 
 /// The rows of the quantities that the plan has, in the order of their declaration.
-fn amounts(pack: &Pack, words: &Filled<'_>, values: &Values) -> Result<Vec<Row>, WordingError> {
+/// Of a farm of a group, those of the store and the bed are the group's.
+fn amounts(
+    pack: &Pack,
+    words: &Filled<'_>,
+    of_group: bool,
+    values: &Values,
+) -> Result<Vec<Row>, WordingError> {
     let holds = |choice: Option<Choice>| {
         choice.is_none_or(|(name, chosen)| value(values, name) == Some(&Value::Name(chosen)))
     };
     let mut rows = Vec::new();
-    for quantity in Quantity::ALL.into_iter().filter_map(Quantity::in_messages) {
-        let Some((row, value)) = quantity.row.zip(value(values, quantity.name)) else { continue };
+    for (quantity, message) in
+        Quantity::ALL.into_iter().filter_map(|quantity| Some((quantity, quantity.in_messages()?)))
+    {
+        let Some((row, value)) = message.row.zip(value(values, message.name)) else { continue };
         if !holds(row.only) {
             continue;
         }
@@ -394,7 +420,9 @@ fn amounts(pack: &Pack, words: &Filled<'_>, values: &Values) -> Result<Vec<Row>,
             Some(message) if holds(row.message.and_then(|(_, only)| only)) => words.label(message)?,
             _ => written(pack, value)?.unwrap_or_default(),
         };
-        rows.push(Row { name: row.label, label: words.label(row)?, value });
+        let label = words.label(row)?;
+        let label = if of_group && !quantity.is_shared_out() { together(words, &label)? } else { label };
+        rows.push(Row { name: row.label, label, value });
     }
     Ok(rows)
 }

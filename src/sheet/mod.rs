@@ -21,7 +21,7 @@ pub use html::{html, text};
 pub use ics::ics;
 pub use pdf::{Paper, Pdf, Printer};
 pub use script::{Listed, Passage, Script, ScriptLabels};
-pub use sms::{Alphabet, Cost, SmsOptions, TextMessage, cost, sms, sms_left_out, sms_table};
+pub use sms::{Alphabet, Cost, SmsOptions, TextMessage, Work, cost, sms, sms_left_out, sms_table};
 pub use template::render;
 
 use crate::language::WordingError;

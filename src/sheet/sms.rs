@@ -85,11 +85,37 @@ pub struct TextMessage {
 pub struct SmsOptions {
     /// The most messages a day; what is left goes out the day after.
     pub most_a_day: usize,
+    /// Of which work.
+    pub work: Work,
+}
+
+/// The work that messages tell of, where a group shares a store and a bed.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum Work {
+    /// All of it.
+    #[default]
+    All,
+    /// What each farm does by itself.
+    ByItself,
+    /// What the farms do together, with the cautions and local advice, which are for all.
+    Together,
+}
+
+impl Work {
+    fn includes(self, subject: Subject) -> bool {
+        match (self, subject) {
+            (Work::All, _) => true,
+            (Work::ByItself, Subject::Step(kind)) => !kind.together(),
+            (Work::ByItself, _) => false,
+            (Work::Together, Subject::Step(kind)) => kind.together(),
+            (Work::Together, _) => true,
+        }
+    }
 }
 
 impl Default for SmsOptions {
     fn default() -> SmsOptions {
-        SmsOptions { most_a_day: 2 }
+        SmsOptions { most_a_day: 2, work: Work::All }
     }
 }
 
@@ -105,7 +131,9 @@ pub fn sms(
     options: SmsOptions,
 ) -> Result<Vec<TextMessage>, WordingError> {
     let mut wanted: Vec<(NaiveDate, Priority, Subject, String)> = Vec::new();
-    for statement in statements.iter().filter(|statement| matches!(statement.subject, Subject::Step(_))) {
+    let told = |statement: &&Statement| options.work.includes(statement.subject);
+    let steps = |statement: &&Statement| matches!(statement.subject, Subject::Step(_));
+    for statement in statements.iter().filter(told).filter(steps) {
         for span in &statement.when {
             let mut once = statement.clone();
             once.set(Variable::First, Value::Date(span.from));
@@ -120,7 +148,7 @@ pub fn sms(
         step.and_then(|step| step.when.first()).map(|span| span.from)
     };
     let first = wanted.iter().map(|(day, ..)| *day).min();
-    for statement in statements {
+    for statement in statements.iter().filter(told) {
         let day = match statement.subject {
             Subject::Caution(caution) => caution.sms_with().and_then(day_of),
             Subject::Closing => first,
@@ -165,17 +193,18 @@ pub fn sms_left_out(statements: &[Statement], messages: &[TextMessage]) -> Vec<S
         .collect()
 }
 
-/// The messages as a table (CSV): the day, the topic, the text, and what it costs.
-pub fn sms_table(messages: &[TextMessage]) -> Vec<u8> {
+/// The messages as a table (CSV): the day, whom it is for, the topic, the text, and what it costs.
+pub fn sms_table(messages: &[(&str, TextMessage)]) -> Vec<u8> {
     let mut table = csv::Writer::from_writer(Vec::new());
-    let header = ["date", "about", "text", "alphabet", "units", "parts"].map(str::to_owned);
-    let rows = messages.iter().map(|message| {
+    let header = ["date", "for", "about", "text", "alphabet", "units", "parts"].map(str::to_owned);
+    let rows = messages.iter().map(|(name, message)| {
         let alphabet = match message.cost.alphabet {
             Alphabet::Gsm7 => "GSM 7-bit",
             Alphabet::Ucs2 { .. } => "UCS-2",
         };
         [
             message.date.to_string(),
+            (*name).to_owned(),
             message.subject.name().to_owned(),
             message.text.clone(),
             alphabet.to_owned(),

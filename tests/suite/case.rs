@@ -7,7 +7,8 @@ use kabla::finding::{Code, Finding, Severity};
 use kabla::plan::after::Maturity;
 use kabla::plan::field::Spacing;
 use kabla::plan::season::Rains;
-use kabla::plan::{Case, Kind};
+use kabla::plan::seedbed::Soil;
+use kabla::plan::{Case, Hands, Kind, Litres};
 
 fn nothing(_: &str) -> io::Result<Vec<u8>> {
     Err(io::Error::from(io::ErrorKind::NotFound))
@@ -507,6 +508,33 @@ fn containers_of_all_shapes() {
 }
 
 #[test]
+fn soil_sand_and_hands_are_read() {
+    let text = format!(
+        "{GOOD}\n[at_hand]\nsand_litres = 80.5\n\n[bed]\nsoil = \"clay\"\n\n[hands]\npeople = 3\nhours_per_day = 1.5\n"
+    );
+    let case = good(&text);
+    assert_eq!(case.at_hand.unwrap().sand, Some(Litres(80.5)));
+    assert_eq!(case.soil, Some(Soil::Clay));
+    assert_eq!(case.hands, Some(Hands { people: 3, hours_per_day: 1.5 }));
+    // What is not said is as usual: two people, two hours each.
+    let people = good(&format!("{GOOD}\n[hands]\npeople = 3\n"));
+    assert_eq!(people.hands, Some(Hands { people: 3, hours_per_day: 2.0 }));
+    let hours = good(&format!("{GOOD}\n[hands]\nhours_per_day = 1\n"));
+    assert_eq!(hours.hands, Some(Hands { people: 2, hours_per_day: 1.0 }));
+    assert_eq!((good(GOOD).soil, good(GOOD).hands), (None, None));
+    for (table, field) in [
+        ("[bed]\nsoil = \"silt\"", "bed.soil"),
+        ("[bed]", "bed.soil"),
+        ("[hands]", "hands.people"),
+        ("[hands]\npeople = 0", "hands.people"),
+        ("[hands]\nhours_per_day = 25", "hands.hours_per_day"),
+    ] {
+        let found = problems(&format!("{GOOD}\n{table}\n"));
+        assert_eq!(found[0].place.field.as_deref(), Some(field), "{table}: {found:?}");
+    }
+}
+
+#[test]
 fn local_days_are_read() {
     let case = good(&format!("{GOOD}\n[[event]]\nname = \"the maize feast\"\ndate = 2027-05-20\n"));
     assert_eq!(case.events[0].name, "the maize feast");
@@ -545,6 +573,46 @@ fn sources_varieties_and_outlooks() {
         &GOOD.replace("rains_begin = \"11-25\"", "rains_begin = \"11-25\"\nrains_began = 2027-05-01"),
     );
     assert_eq!(before[0].place.field.as_deref(), Some("season.rains_began"));
+}
+
+/// The rains end after they begin, and within a year; a record tells it itself.
+#[test]
+fn the_end_of_the_rains_is_checked() {
+    let with_end = |begin: &str, end: &str| {
+        let lines = format!("rains_begin = {begin}\nrains_end = {end}");
+        GOOD.replace("rains_begin = \"11-25\"", &lines)
+    };
+    for (begin, end, wanted) in [
+        ("\"11-25\"", "\"04-20\"", "2028-04-20"),
+        ("2027-11-25", "\"04-20\"", "2028-04-20"),
+        ("\"11-25\"", "2028-04-20", "2028-04-20"),
+        // Rains that are over within the year.
+        ("\"09-25\"", "\"12-20\"", "2027-12-20"),
+    ] {
+        let case = good(&with_end(begin, end));
+        let onset = begin.trim_matches('"');
+        let onset = if onset.len() == 5 { format!("2027-{onset}") } else { onset.to_owned() };
+        let found = case.rains_end.unwrap().after(onset.parse().unwrap()).unwrap();
+        assert_eq!(found.to_string(), wanted);
+    }
+    for (text, code) in [
+        (with_end("\"11-25\"", "2027-11-25"), "wrong-order"),
+        (with_end("\"11-25\"", "2027-06-01"), "wrong-order"),
+        (with_end("\"11-25\"", "2028-12-01"), "out-of-range"),
+        (with_end("\"11-25\"", "\"11-25\""), "out-of-range"),
+        (with_end("\"11-25\"", "\"02-31\""), "not-a-date"),
+        (
+            GOOD.replace("rains_begin = \"11-25\"", "rainfall_record = \"r.csv\"\nrains_end = \"04-20\""),
+            "conflict",
+        ),
+    ] {
+        let findings = problems(&text);
+        let of_end: Vec<_> =
+            findings.iter().filter(|of| of.place.field.as_deref() == Some("season.rains_end")).collect();
+        assert_eq!(of_end.len(), 1, "{text}\n{}", shown(&findings));
+        assert_eq!(of_end[0].code.name(), code, "{text}");
+        assert!(of_end[0].place.line.is_some());
+    }
 }
 
 /// A case whose record has no window named: the seasons are found, the first one after the harvest is taken.

@@ -30,7 +30,7 @@ fn printed(area: f64) -> Case {
 
 /// The same with so many roots, and the field that they plant.
 fn with_roots(roots: u32) -> Case {
-    let at_hand = Some(AtHand { roots: Some(roots), plants: None, bed: None, spacing: RIDGES });
+    let at_hand = Some(AtHand { roots: Some(roots), plants: None, bed: None, sand: None, spacing: RIDGES });
     Case { field: None, at_hand, ..printed(1.0) }
 }
 
@@ -177,6 +177,7 @@ fn a_plan_by_print_by_hand() {
         high: 1800,
         area_m2: 205.0,
         field_m2: 450.0,
+        later_cuts: 2,
         least_days: 28.0,
         most_days: 42.0,
         roots: 209,
@@ -286,7 +287,8 @@ fn sheets_tell_the_range_and_the_choice() {
 fn the_choice_stands_in_the_case_and_goes_before_it() {
     let path = example("farm.toml");
     let by = |plan_by| {
-        plan_json(Path::new(&path), Overrides { plan_by, ..Overrides::default() }).unwrap()["plan_by"].clone()
+        plan_json(Path::new(&path), Overrides { plan_by, ..Overrides::default() }, None).unwrap()["plan_by"]
+            .clone()
     };
     assert_eq!((by(None), by(Some(PlanBy::Practice))), ("print".into(), "practice".into()));
     let text = std::fs::read_to_string(&path).unwrap();

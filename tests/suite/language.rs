@@ -192,6 +192,7 @@ fn any_statement() -> impl Strategy<Value = Statement> {
                 when: vec![span],
                 audience: Audience::Farmers,
                 priority: Priority::Important,
+                together: None,
             }
         },
     )

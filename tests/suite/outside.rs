@@ -191,7 +191,7 @@ fn stands_in(digits: &str, text: &str) -> bool {
 }
 
 /// How full a layer may be at most is drawn on the farm sheet as it comes out.
-const DRAWN: [&str; 2] = ["roots_per_layer", "roots_in_top_layer"];
+const DRAWN: [&str; 3] = ["roots_per_layer", "roots_in_top_layer", "bed_strips"];
 
 /// A name prints as itself: every letter of it is in the PDF, unbroken, whatever markup it looks like.
 #[test]
@@ -218,8 +218,22 @@ fn pdftotext_finds_hostile_names_as_they_are() {
 }
 
 /// The bed is printed by its sides; the season's cuttings, rows and trips are for those who plan.
-const UNPRINTED: [&str; 5] =
-    ["bed_area_m2", "cuttings_over_season", "field_rows", "cuttings_per_row", "water_trips_per_day"];
+const UNPRINTED: [&str; 14] = [
+    "bed_area_m2",
+    "cuttings_over_season",
+    "field_rows",
+    "cuttings_per_row",
+    "water_trips_per_day",
+    "water_hours_per_day",
+    "water_l_until_shoots",
+    "watering_days_until_shoots",
+    "work_ridging_days",
+    "work_bed_days",
+    "work_watering_days",
+    "work_cutting_days",
+    "work_planting_days",
+    "work_days",
+];
 
 #[test]
 fn pdfinfo_says_tagged_with_title_and_language() {

@@ -40,6 +40,7 @@ pub(crate) fn farm(area: f64) -> Case {
         },
         rains: Rains::On(date("2027-11-25")),
         risk: Risk::Early,
+        rains_end: None,
         rains_began: None,
         harvest: date("2027-05-24"),
         harvest_until: None,
@@ -57,6 +58,8 @@ pub(crate) fn farm(area: f64) -> Case {
         done: None,
         containers: Vec::new(),
         climate: None,
+        soil: None,
+        hands: None,
         source: None,
         variety: Variety::default(),
         events: Vec::new(),
@@ -87,7 +90,10 @@ fn the_round_figures_of_common_practice() {
         assert_eq!(amount(&plan, Quantity::RootsToStore), 40.0);
         assert_eq!(amount(&plan, Quantity::CuttingsOverSeason), 1500.0);
         assert_eq!(amount(&plan, Quantity::BedArea), 15.0);
-        assert_eq!(amount(&plan, Quantity::BedLength) * amount(&plan, Quantity::BedWidth), 15.0);
+        // 15 m² in strips 1.2 m wide are 12.5 m of strip: two of 6.5 m, with a path of 0.5 m between them.
+        assert_eq!(amount(&plan, Quantity::BedStrips), 2.0);
+        assert_eq!(amount(&plan, Quantity::BedLength), 6.5);
+        assert_eq!(amount(&plan, Quantity::BedWidth), 2.9);
     }
 }
 

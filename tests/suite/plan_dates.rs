@@ -340,6 +340,7 @@ fn plants_are_marked_to_spare_and_the_usual_number_is_told() {
             roots: None,
             plants: Some(plants),
             bed: None,
+            sand: None,
             spacing: kabla::plan::field::Spacing::Ridges { between: Metres(1.0), along: Metres(0.3) },
         };
         let plan = make(&Case { field: None, at_hand: Some(at_hand), ..farm(1.0) }).unwrap();

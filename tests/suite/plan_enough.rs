@@ -14,7 +14,7 @@ use crate::plan::{NO_GAPS, amount, date, farm};
 const RIDGES: Spacing = Spacing::Ridges { between: Metres(1.0), along: Metres(0.3) };
 
 fn at_hand(roots: Option<u32>, plants: Option<u32>, bed: Option<f64>) -> Option<AtHand> {
-    Some(AtHand { roots, plants, bed: bed.map(SquareMetres), spacing: RIDGES })
+    Some(AtHand { roots, plants, bed: bed.map(SquareMetres), sand: None, spacing: RIDGES })
 }
 
 fn why(plan: &Plan, quantity: Quantity) -> &AmountReason {
@@ -100,6 +100,7 @@ fn a_field_larger_than_what_is_at_hand_is_said() {
         limit: "roots",
         roots: 20,
         wanted: 40,
+        lacking: 20.0,
         first_m2: 158.0,
         area_m2: 225.0,
         field_m2: 450.0,
@@ -321,15 +322,17 @@ fn a_poor_source_is_warned_of() {
         make(&Case { source: Some(source), ..farm(450.0) }).unwrap()
     };
     let most = amount(&with(1e6), Quantity::WaterPerDay);
-    let said =
-        |plan: &Plan| plan.remarks.iter().find(|remark| matches!(remark, Remark::WaterShort { .. })).cloned();
+    let said = |plan: &Plan| {
+        plan.remarks.iter().find(|remark| matches!(remark, Remark::WaterLimits { .. })).cloned()
+    };
     assert_eq!(said(&with(most)), None);
     let poor = with(most / 2.0);
-    let Some(Remark::WaterShort { source, gives, bed_m2, .. }) = said(&poor) else { panic!("{poor:?}") };
-    assert_eq!((source.as_str(), gives, bed_m2), ("the dug well", 50.0, SquareMetres(7.5)));
+    let Some(Remark::WaterLimits { source, bed_m2, fit, .. }) = said(&poor) else { panic!("{poor:?}") };
+    assert_eq!((source.as_str(), bed_m2, fit), ("the dug well", SquareMetres(7.5), 20));
+    assert_eq!(amount(&poor, Quantity::WaterPerDay), most / 2.0);
     let total: f64 = poor.now.water.iter().map(|period| period.total().0).sum();
     assert_eq!(amount(&poor, Quantity::WaterTotal), total);
-    assert_eq!(amount(&poor, Quantity::TripsPerDay), (most / 15.0).ceil());
+    assert_eq!(amount(&poor, Quantity::TripsPerDay), (most / 2.0 / 15.0).ceil());
 }
 
 /// The layers tell the places of as many roots as are stored.

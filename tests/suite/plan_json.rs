@@ -12,12 +12,12 @@ use crate::plan::date;
 use crate::project::{Project, example, repository};
 
 fn planned(name: &str, overrides: Overrides) -> Value {
-    plan_json(Path::new(&example(name)), overrides).unwrap()
+    plan_json(Path::new(&example(name)), overrides, None).unwrap()
 }
 
 fn of_text(text: &str) -> Value {
     let project = Project::new();
-    plan_json(Path::new(&project.write("case.toml", text)), Overrides::default()).unwrap()
+    plan_json(Path::new(&project.write("case.toml", text)), Overrides::default(), None).unwrap()
 }
 
 /// Plans that have every part between them.
@@ -201,7 +201,7 @@ fn a_refusal_names_the_file_and_the_field() {
     let (before, _) = farm.split_once("[[container]]").unwrap();
     let small = "[[container]]\nshape = \"box\"\nlength_cm = 10\nwidth_cm = 10\ndepth_cm = 12\n";
     let path = project.write("case.toml", format!("{before}{small}"));
-    let said = plan_json(Path::new(&path), Overrides::default()).unwrap_err().to_string();
+    let said = plan_json(Path::new(&path), Overrides::default(), None).unwrap_err().to_string();
     let line = before.lines().count() + 1;
     assert!(said.contains(&format!("case.toml:{line}: container: No root fits.")), "{said}");
     assert!(said.contains("hint: Use a deeper or wider container."), "{said}");

@@ -11,12 +11,14 @@ use kabla::plan::field::{Field, Spacing};
 use kabla::plan::group::Member;
 use kabla::plan::multiply::Sizing;
 use kabla::plan::progress::Check;
-use kabla::plan::season::{EndRule, MonthDay, ObservedRains, OnsetRule, Rains, Risk, SeasonRule, Window};
+use kabla::plan::season::{
+    EndRule, MonthDay, ObservedRains, OnsetRule, Rains, RainsEnd, Risk, SeasonRule, Window,
+};
 use kabla::plan::seedbed::{Air, Climate, Source};
 use kabla::plan::store::{Container, Shape};
 use kabla::plan::{
-    AtHand, Case, Celsius, Centimetres, Kind, Litres, Metres, MetresPerSecond, Millimetres, Plan, Refusal,
-    Remark, Severity, SquareMetres, StepKind, Worded, make, wordings,
+    AtHand, Case, Celsius, Centimetres, Hands, Kind, Litres, Metres, MetresPerSecond, Millimetres, Plan,
+    Refusal, Remark, Severity, SquareMetres, StepKind, Worded, make, plan_of_farm, wordings,
 };
 
 use crate::examples;
@@ -31,7 +33,7 @@ fn english() -> Pack {
 const RIDGES: Spacing = Spacing::Ridges { between: Metres(1.0), along: Metres(0.3) };
 
 fn at_hand(roots: Option<u32>, plants: Option<u32>, bed: Option<f64>) -> Option<AtHand> {
-    Some(AtHand { roots, plants, bed: bed.map(SquareMetres), spacing: RIDGES })
+    Some(AtHand { roots, plants, bed: bed.map(SquareMetres), sand: None, spacing: RIDGES })
 }
 
 /// The rains of the example record by a rule; with `gaps` some days of one year are missing.
@@ -66,6 +68,9 @@ fn cases() -> Vec<Case> {
         ..Climate::constant(Celsius(32.0), Celsius(20.0))
     };
     let well = Source { name: "the well".to_owned(), daily: Some([Litres(20.0); 12]), stored: None };
+    let mut months = [Litres(1000.0); 12];
+    months[11] = Litres(50.0);
+    let drying = Source { name: "the pond".to_owned(), daily: Some(months), stored: None };
     let sides = Some((Metres(15.0), Metres(30.0)));
     let mut losses = farm(450.0);
     losses.assumptions.gap_share = 0.1;
@@ -124,6 +129,7 @@ fn cases() -> Vec<Case> {
             ..farm(450.0)
         },
         Case { rains: Rains::Usual(MonthDay::new(11, 25).unwrap()), ..farm(450.0) },
+        Case { rains_end: MonthDay::new(2, 20).map(RainsEnd::Usual), ..farm(450.0) },
         Case { rains: Rains::On(date("2027-06-10")), ..farm(450.0) },
         Case { harvest: date("2027-03-31"), ..farm(450.0) },
         Case { harvest: date("2026-12-20"), ..farm(450.0) },
@@ -135,6 +141,20 @@ fn cases() -> Vec<Case> {
         },
         Case { variety: Variety { maturity: Some(Maturity::Late), carotene_ug: None }, ..farm(450.0) },
         Case { containers: vec![round(10.0, 12.0, None)], ..farm(450.0) },
+        Case {
+            at_hand: Some(AtHand { sand: Some(Litres(40.0)), ..at_hand(None, None, None).unwrap() }),
+            ..farm(450.0)
+        },
+        Case { containers: vec![round(50.0, 40.0, Some(1))], ..farm(2000.0) },
+        Case { hands: Some(Hands { people: 1, hours_per_day: 0.5 }), ..farm(450.0) },
+        // The rains of another year leave a drier month than the plan counted on.
+        Case {
+            source: Some(drying),
+            today: Some(date("2027-11-08")),
+            done: Some(StepKind::LastCheck),
+            ..farm(450.0)
+        },
+        farm(3600.0),
         today("2028-06-01", None),
         today("2027-05-22", Some(StepKind::MarkPlants)),
         today("2027-06-15", Some(StepKind::FillContainer)),
@@ -152,6 +172,7 @@ fn said(plan: &Plan) -> Vec<&dyn Worded> {
     said.extend(plan.now.amounts.0.iter().map(|amount| &amount.why as &dyn Worded));
     said.extend(plan.overdue.iter().map(|late| late as &dyn Worded));
     said.extend(plan.remarks.iter().map(|remark| remark as &dyn Worded));
+    said.extend(plan.advice.iter().map(|advice| advice as &dyn Worded));
     said
 }
 
@@ -193,6 +214,11 @@ fn every_code_is_worded_with_the_values_it_has() {
             Ok(plan) => {
                 said(&plan).into_iter().for_each(&mut word);
                 plan.overdue.iter().for_each(|late| word(&late.cost()));
+                plan.now.rains_length.iter().for_each(|length| word(&length.told()));
+                for farm in &case.farms {
+                    let (_, own) = plan_of_farm(&case, &plan, &farm.name).unwrap();
+                    said(&own).into_iter().for_each(&mut word);
+                }
             }
             Err(refusal) => word(&refusal),
         }
@@ -284,11 +310,12 @@ fn translators_read_the_meaning_of_every_value() {
     }
 }
 
-/// By what a farmer or a helper must do: to be looked at, but for five that are only worth knowing.
+/// By what a farmer or a helper must do: to be looked at, but for six that are only worth knowing.
 #[test]
 fn remarks_tell_how_much_they_matter_and_what_they_concern() {
     let notes = [
         "remark-by-print",
+        "remark-end-unknown",
         "remark-enough",
         "remark-field-waits",
         "remark-no-container",
@@ -416,7 +443,8 @@ fn the_whole_plan_is_told_through_the_pack() {
         let plan = make(&overridden).unwrap();
         let steps = StepKind::ALL.map(|kind| kind.name().to_owned());
         let assumed = plan.defaults.iter().map(|used| used.name.to_owned());
-        let fields = ["field.sizing", "plan_by", "climate", "done"].map(str::to_owned);
+        let fields = ["field.sizing", "plan_by", "climate", "done", "hands", "season", "variety.maturity"]
+            .map(str::to_owned);
         let mut names: Vec<String> = steps.into_iter().chain(assumed).chain(fields).collect();
         names.push("--done".to_owned());
         // Some are the end of others.

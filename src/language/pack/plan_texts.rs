@@ -62,12 +62,22 @@ catalogue! {
     ColumnRain = "plan-column-rain";
     /// Heads litres a day.
     ColumnLitres = "plan-column-litres";
+    /// Heads the days from one watering to the next.
+    ColumnEveryDays = "plan-column-every-days";
+    /// Heads litres at a time.
+    ColumnEachTime = "plan-column-each-time";
     /// Heads the days of the cuts.
     ColumnCuts = "plan-column-cuts";
     /// Heads cuttings.
     ColumnCuttings = "plan-column-cuttings";
     /// Heads fields.
     ColumnField = "plan-column-field";
+    /// Heads how often what a cut plants is ripe before the rains end.
+    ColumnRipe = "plan-column-ripe";
+    /// How often it is.
+    Ripe = "plan-ripe";
+    /// Heads what is good to know beside the steps.
+    Advice = "plan-advice";
     /// Heads ways to plant the whole field.
     Ways = "plan-ways";
     /// Heads ways that are left where the store keeps too few roots.

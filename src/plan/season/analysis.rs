@@ -152,8 +152,7 @@ impl SeasonRule {
             Onset::Between(open) => (None, Some(open), Some(open.from)),
         };
         let latest = onset.or(onset_between.and_then(|open| open.to));
-        // An end that is looked for from the onset itself cannot be told where the onset is open.
-        let judged = onset.is_some() || latest.is_some_and(|latest| latest < search);
+        let judged = latest.is_some_and(|latest| self.tells_end(found, latest, search));
         let first_end = |rain, onset: Option<NaiveDate>| {
             let onset = onset.filter(|_| judged)?;
             Some((onset, self.end_of(&rain, onset, search)?))
@@ -191,6 +190,12 @@ impl SeasonRule {
         })
     }
 
+    /// Whether the end of rains that begin on `latest` at the latest can be told: not where it is looked for from
+    /// the onset itself, and that is open.
+    pub(super) fn tells_end(&self, onset: Onset, latest: NaiveDate, search: NaiveDate) -> bool {
+        !onset.is_open() || latest < search
+    }
+
     /// The day from which the end is looked for in the season whose window opens on `from`.
     pub(super) fn end_search(&self, from: NaiveDate) -> Option<NaiveDate> {
         self.end_from.next_after(from - Days::new(1))
@@ -205,7 +210,7 @@ impl SeasonRule {
 
     /// The end of the rains that began on `onset`; `None` where the search does not reach it. More rain on
     /// any day never makes it earlier.
-    fn end_of(&self, rain: &Filled<'_>, onset: NaiveDate, search: NaiveDate) -> Option<NaiveDate> {
+    pub(super) fn end_of(&self, rain: &Filled<'_>, onset: NaiveDate, search: NaiveDate) -> Option<NaiveDate> {
         let search = search.max(onset + Days::new(1));
         match self.end {
             EndRule::Rainless { days } => {

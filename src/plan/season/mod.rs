@@ -2,6 +2,9 @@
 
 mod analysis;
 mod course;
+mod dry_gap;
+mod end;
+mod length;
 mod missing;
 mod month_day;
 mod onset;
@@ -15,6 +18,9 @@ pub use analysis::{
     Chances, EndRule, Outlook, OutlookBounds, Season, SeasonRule, longest_dry_spell, weights_of_thirds,
 };
 pub use course::{WetSeason, end_search_from, wet_seasons};
+pub use dry_gap::DryGap;
+pub use end::{End, LengthReason, Planting, RainsEnd, RainsLength};
+pub use length::{Percentiles, RecordedLengths, Ripening};
 pub use missing::Between;
 pub use month_day::MonthDay;
 pub use onset::{Onset, OnsetAsks, OnsetRule, Window, YearOnset};
@@ -65,6 +71,10 @@ pub struct ObservedRains {
     pub rule: SeasonRule,
     /// What waiting with the planting costs and saves.
     pub planting_delays: Vec<PlantingDelay>,
+    /// How long the rains last.
+    pub lengths: RecordedLengths,
+    /// The rainy seasons of the mean year.
+    pub wet_seasons: Vec<WetSeason>,
 }
 
 /// The expected rains of the season to come. Where only one day is known, all four are that day.
@@ -101,7 +111,14 @@ impl ObservedRains {
     pub fn find(record: &RainRecord, rule: SeasonRule, outlook: Option<Chances>) -> ObservedRains {
         let years = record.onsets(&rule.onset, &rule.window);
         let weights = outlook.map(|chances| rule.weights(record, &years, chances));
-        ObservedRains { years, weights, rule, planting_delays: rule.planting_delays(record) }
+        ObservedRains {
+            planting_delays: rule.planting_delays(record),
+            lengths: RecordedLengths::find(record, &rule, &years, weights.as_deref()),
+            wet_seasons: wet_seasons(record),
+            years,
+            weights,
+            rule,
+        }
     }
 
     /// Days after the window's opening at which `percent` of the years that had an onset have had it.
@@ -146,6 +163,12 @@ impl ObservedRains {
     pub fn none_share(&self) -> Option<f64> {
         let none = self.years.iter().filter(|year| year.onset == Onset::None).count();
         (self.judged() > 0).then(|| none as f64 / self.judged() as f64)
+    }
+
+    /// The day on which the window opened that an onset on `day` lies in.
+    pub(super) fn opening_before(&self, day: NaiveDate) -> Option<NaiveDate> {
+        let opened = [day.year(), day.year() - 1].into_iter();
+        opened.filter_map(|year| self.rule.window.from.in_year(year)).find(|opening| *opening <= day)
     }
 
     /// The rains by these percentiles in the first window whose timed day comes after `harvest`; and

@@ -37,6 +37,11 @@ impl MonthDay {
         days.min_by_key(|day| (*day - date).num_days().abs())
     }
 
+    /// The last such day before `date`.
+    pub fn last_before(self, date: NaiveDate) -> Option<NaiveDate> {
+        (-1..=0).rev().filter_map(|ahead| self.in_year(date.year() + ahead)).find(|day| *day < date)
+    }
+
     /// The first such day after `date`.
     pub fn next_after(self, date: NaiveDate) -> Option<NaiveDate> {
         (0..=1).filter_map(|ahead| self.in_year(date.year() + ahead)).find(|day| *day > date)

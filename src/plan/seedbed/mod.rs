@@ -6,9 +6,10 @@ mod water;
 
 use chrono::{Datelike, NaiveDate};
 
+pub(super) use water::shoots_on;
 pub use water::{Period, Shortage, Source, schedule};
 
-use super::units::{round_up, whole_down};
+use super::units::{round_up, whole_down, whole_up};
 use super::{Assumptions, Celsius, Centimetres, Metres, MetresPerSecond, Millimetres, Place, SquareMetres};
 
 /// The mean length of a month.
@@ -116,19 +117,59 @@ impl Climate {
     }
 }
 
-/// A bed for some roots.
+/// The soil of a bed: how much water its top holds.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum Soil {
+    /// Holds little, and lets it go soon.
+    Sand,
+    /// Holds more.
+    #[default]
+    Loam,
+    /// Holds most, and is soon too wet.
+    Clay,
+}
+
+impl Soil {
+    /// All, by the names that cases use.
+    pub const NAMED: [(&'static str, Soil); 3] =
+        [("sand", Soil::Sand), ("loam", Soil::Loam), ("clay", Soil::Clay)];
+
+    /// Its name in cases.
+    pub fn name(self) -> &'static str {
+        match self {
+            Soil::Sand => "sand",
+            Soil::Loam => "loam",
+            Soil::Clay => "clay",
+        }
+    }
+
+    /// Days from one watering to the next until shoots show.
+    pub fn every_days(self, assumptions: &Assumptions) -> f64 {
+        match self {
+            Soil::Sand => assumptions.sand_water_every_days,
+            Soil::Loam => assumptions.loam_water_every_days,
+            Soil::Clay => assumptions.clay_water_every_days,
+        }
+    }
+}
+
+/// A bed for some roots: strips that arms reach across, side by side, with paths between them.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Bed {
     /// Roots in it.
     pub roots: u32,
-    /// Its area.
+    /// What they take, paths left out.
     pub area: SquareMetres,
-    /// Its longer side.
-    pub length: Metres,
-    /// Its shorter side.
-    pub width: Metres,
-    /// Rows of roots, along the longer side.
-    pub rows: u32,
+    /// Strips, all alike.
+    pub strips: u32,
+    /// Length of a strip.
+    pub strip_length: Metres,
+    /// Width of a strip.
+    pub strip_width: Metres,
+    /// Width of a path between two strips.
+    pub path: Metres,
+    /// Rows of roots along each strip.
+    pub rows_per_strip: u32,
     /// Roots in the fullest row.
     pub roots_per_row: u32,
     /// From row to row; the outermost rows are half of it from the edge.
@@ -138,24 +179,49 @@ pub struct Bed {
 }
 
 impl Bed {
-    /// The bed that `roots` need; sides in steps of half a metre, which a farmer can pace, rounded up.
+    /// The bed that `roots` need. Strips are as wide as arms reach, or narrower where there are few roots; their
+    /// lengths are in steps of half a metre, which a farmer can pace, rounded up.
     pub fn for_roots(roots: u32, assumptions: &Assumptions) -> Bed {
-        let needed = f64::from(roots) * assumptions.bed_area_per_root_m2;
-        let width = round_up(assumptions.bed_width_m.min(needed.sqrt()), 0.5);
-        let length = if width > 0.0 { round_up(needed / width, 0.5) } else { 0.0 };
-        let (length, width) = (length.max(width), length.min(width));
-        let rows = whole_down(width * 100.0 / assumptions.bed_root_spacing_cm).clamp(1, roots.max(1));
-        let roots_per_row = roots.div_ceil(rows);
-        let apart = |side: f64, count: u32| Centimetres((side * 100.0 / f64::from(count.max(1))).floor());
+        let a = assumptions;
+        let needed = f64::from(roots) * a.bed_area_per_root_m2;
+        let width = a.bed_width_m.min(round_up(needed.sqrt(), 0.1));
+        let in_line = if width > 0.0 { needed / width } else { 0.0 };
+        let strips = whole_up(in_line / a.bed_strip_length_m).max(1);
+        let length = round_up(in_line / f64::from(strips), 0.5);
+        let (length, width) =
+            if strips == 1 { (length.max(width), length.min(width)) } else { (length, width) };
+        let most_rows = roots.div_ceil(strips).max(1);
+        let rows_per_strip = whole_down(width * 100.0 / a.bed_root_spacing_cm).clamp(1, most_rows);
+        let roots_per_row = roots.div_ceil(rows_per_strip.saturating_mul(strips));
+        let apart =
+            |side: f64, count: u32| Centimetres((side * 100.0 / f64::from(count.max(1)) + 1e-9).floor());
         Bed {
             roots,
             area: SquareMetres(needed),
-            length: Metres(length),
-            width: Metres(width),
-            rows,
+            strips,
+            strip_length: Metres(length),
+            strip_width: Metres(width),
+            path: Metres(a.bed_path_m),
+            rows_per_strip,
             roots_per_row,
-            between_rows: apart(width, rows),
+            between_rows: apart(width, rows_per_strip),
             along_row: apart(length, roots_per_row),
         }
+    }
+
+    /// Rows of roots in all strips.
+    pub fn rows(&self) -> u32 {
+        self.rows_per_strip.saturating_mul(self.strips)
+    }
+
+    /// Along the strips.
+    pub fn length(&self) -> Metres {
+        self.strip_length
+    }
+
+    /// Across all strips and the paths between them.
+    pub fn width(&self) -> Metres {
+        let paths = f64::from(self.strips.saturating_sub(1));
+        Metres(round_up(f64::from(self.strips) * self.strip_width.0 + paths * self.path.0, 0.1))
     }
 }

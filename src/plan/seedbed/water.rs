@@ -3,10 +3,10 @@
 use chrono::{Datelike, Days, NaiveDate};
 
 use super::super::units::whole_up;
-use super::super::{Assumptions, DateSpan, Litres, Millimetres, Place};
-use super::{Bed, Climate, kc};
+use super::super::{Assumptions, DateSpan, Litres, Millimetres, Place, SquareMetres};
+use super::{Climate, Soil, kc};
 
-/// What the bed needs in a part of a month: to the 10th, to the 20th, to its end.
+/// What the bed needs in a part of a month: to the 10th, to the 20th, to its end; and to the day before shoots show.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Period {
     /// When.
@@ -17,8 +17,14 @@ pub struct Period {
     pub kc: f64,
     /// Rain that can be counted on, a day.
     pub rain: Millimetres,
-    /// Water to give a day, rounded up to whole litres.
+    /// Days from one watering to the next.
+    pub every_days: f64,
+    /// Water to give a day on a square metre; what runs off is counted.
+    pub depth: Millimetres,
+    /// Water to give a day, rounded up to whole litres; where it is not given every day, on the average.
     pub daily: Litres,
+    /// Water to give at a time, rounded up to whole litres.
+    pub each_time: Litres,
 }
 
 impl Period {
@@ -30,6 +36,12 @@ impl Period {
     /// Water to give in all of it.
     pub fn total(&self) -> Litres {
         Litres(self.daily.0 * self.days() as f64)
+    }
+
+    /// The same days for a bed of another area.
+    pub(in crate::plan) fn on(&self, area: SquareMetres) -> Period {
+        let litres = |days: f64| Litres(f64::from(whole_up(self.depth.0 * area.0 * days)));
+        Period { daily: litres(1.0), each_time: litres(self.every_days), ..*self }
     }
 }
 
@@ -46,26 +58,45 @@ fn dekad_end(day: NaiveDate) -> NaiveDate {
     end.unwrap_or(day)
 }
 
-/// The water of a bed planted on `planted`, in the days of `span`.
-/// Each dekad has the values of its middle day.
+/// The day on which shoots show in a bed.
+pub(in crate::plan) fn shoots_on(planted: NaiveDate, assumptions: &Assumptions) -> NaiveDate {
+    let days = Days::new(assumptions.shoots_days.max(0.0).round() as u64);
+    planted.checked_add_days(days).unwrap_or(planted)
+}
+
+/// The water of a bed of `area` that is planted on `planted`, in the days of `span`.
+///
+/// Of a bed of roots `soil` tells how often it is watered until shoots show: roots without shoots drink little, and
+/// rot where it is wet. Where cuttings are planted it is `None`. Each period has the values of its middle day.
 pub fn schedule(
-    bed: &Bed,
+    area: SquareMetres,
     place: &Place,
     climate: &Climate,
     (planted, span): (NaiveDate, DateSpan),
+    soil: Option<Soil>,
     assumptions: &Assumptions,
 ) -> Vec<Period> {
     let mut periods = Vec::new();
+    let shoots = shoots_on(planted, assumptions);
     let mut from = span.from;
     while from <= span.to {
-        let to = dekad_end(from).min(span.to);
+        let until_shoots = soil.filter(|_| from < shoots);
+        let bare = until_shoots.is_some();
+        let last = shoots.pred_opt().filter(|_| bare).unwrap_or(span.to);
+        let every_days =
+            until_shoots.map_or(assumptions.water_every_days, |soil| soil.every_days(assumptions));
+        let to = dekad_end(from).min(span.to).min(last);
         let middle = from + Days::new((to - from).num_days().max(0) as u64 / 2);
         let et0 = climate.et0_on(middle, place);
-        let kc = kc::of_bed((middle - planted).num_days() as f64, et0, assumptions);
+        let day = (middle - planted).num_days() as f64;
+        let kc =
+            if bare { kc::wet_soil(et0, every_days, assumptions) } else { kc::of_bed(day, et0, assumptions) };
         let rain = climate.rain_on(middle);
-        let depth = (kc * et0.0 - rain.0).max(0.0) / assumptions.watering_efficiency;
-        let daily = Litres(f64::from(whole_up(depth * bed.area.0)));
-        periods.push(Period { when: DateSpan::new(from, to), et0, kc, rain, daily });
+        let depth = Millimetres((kc * et0.0 - rain.0).max(0.0) / assumptions.watering_efficiency);
+        let nothing = Litres(0.0);
+        let when = DateSpan::new(from, to);
+        let period = Period { when, et0, kc, rain, every_days, depth, daily: nothing, each_time: nothing };
+        periods.push(period.on(area));
         let Some(next) = to.succ_opt() else { break };
         from = next;
     }
@@ -90,25 +121,33 @@ pub struct Shortage {
     pub first: DateSpan,
     /// The part of the need that the source can give at the worst, 0 to 1.
     pub share: f64,
+    /// What it gives then: a day, or in all where what it holds is short.
+    pub gives: Litres,
+    /// What the bed needs then.
+    pub needs: Litres,
+    /// Whether what it holds is short, rather than what it gives a day.
+    pub of_all: bool,
 }
 
 impl Source {
-    /// Whether the source can give what the periods need.
+    /// Whether the source can give what the periods need. A bed that is not watered every day is watered in turns, a
+    /// part of it each day, so that every day takes as much.
     pub fn shortage(&self, periods: &[Period]) -> Option<Shortage> {
         let mut worst: Option<Shortage> = None;
         let mut used = 0.0;
         for period in periods.iter().filter(|period| period.daily.0 > 0.0) {
             let month = period.when.from.month0() as usize;
-            let gives = self.daily.and_then(|daily| daily.get(month).copied());
-            let of_day = gives.map_or(1.0, |gives| gives.0 / period.daily.0);
             used += period.total().0;
-            let of_all = self.stored.map_or(1.0, |stored| stored.0 / used);
-            let share = of_day.min(of_all);
-            if share < 1.0 {
-                match &mut worst {
-                    Some(worst) => worst.share = worst.share.min(share),
-                    None => worst = Some(Shortage { first: period.when, share }),
+            let of_day = self.daily.and_then(|daily| daily.get(month).copied());
+            let of_day = of_day.map(|gives| (gives, period.daily, false));
+            let of_all = self.stored.map(|stored| (stored, Litres(used), true));
+            for (gives, needs, of_all) in of_day.into_iter().chain(of_all) {
+                let share = gives.0 / needs.0;
+                if share >= worst.as_ref().map_or(1.0, |worst| worst.share) {
+                    continue;
                 }
+                let first = worst.map_or(period.when, |worst| worst.first);
+                worst = Some(Shortage { first, share, gives, needs, of_all });
             }
         }
         worst

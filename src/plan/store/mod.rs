@@ -8,6 +8,7 @@ use std::sync::Arc;
 pub use container::{Band, Container, Shape};
 pub use packing::{Floor, Packings, Position, Root, pack};
 
+use super::units::whole_down;
 use super::{Assumptions, Centimetres, Kilograms, Litres, SquareMetres};
 
 /// The containers of one plan, filled.
@@ -92,7 +93,7 @@ impl Store {
 /// The most layers that leave the top sand in a container `depth` deep.
 fn layers_within(depth: Centimetres, assumptions: &Assumptions) -> u32 {
     let room = depth.0 - assumptions.base_sand_cm - assumptions.top_sand_cm + assumptions.layer_sand_cm;
-    super::units::whole_down(room / (assumptions.root_diameter_mm / 10.0 + assumptions.layer_sand_cm))
+    whole_down(room / (assumptions.root_diameter_mm / 10.0 + assumptions.layer_sand_cm))
 }
 
 /// The layers of a container for so many roots, each packed at the width it has at its height.
@@ -123,6 +124,80 @@ fn layers_of(
     layers
 }
 
+/// A container with the layers that so many roots may take in it.
+struct Layered<'a> {
+    container: &'a Container,
+    layers: Vec<Layer>,
+    assumptions: &'a Assumptions,
+}
+
+impl<'a> Layered<'a> {
+    fn of(
+        roots: u32,
+        container: &'a Container,
+        assumptions: &'a Assumptions,
+        packings: &mut Packings,
+    ) -> Layered<'a> {
+        let layers = layers_of(roots, container, assumptions, packings);
+        Layered { container, layers, assumptions }
+    }
+
+    fn capacity(&self) -> u32 {
+        self.layers.iter().fold(0u32, |sum, layer| sum.saturating_add(layer.capacity()))
+    }
+
+    /// Sand around so many roots in one container.
+    fn sand(&self, roots: u32) -> f64 {
+        let top = topped(roots, &self.layers, self.assumptions);
+        let root = self.assumptions.root_volume_ml / 1000.0;
+        (self.container.volume_to(top).0 - f64::from(roots) * root).max(0.0)
+    }
+
+    /// The most roots, of so many, for which the sand is enough: all of them, or full layers, since a root more in a
+    /// layer takes the place of sand.
+    fn covered(&self, sand: f64, roots: u32) -> u32 {
+        let full = self.layers.iter().scan(0u32, |sum, layer| {
+            *sum = sum.saturating_add(layer.capacity());
+            Some(*sum)
+        });
+        let counts = full.take_while(|full| *full < roots).chain([roots]);
+        counts.filter(|count| self.sand(*count) <= sand + 1e-9).max().unwrap_or(0)
+    }
+}
+
+/// The most of `roots` for which `sand` is enough, laid as [`fill`] lays them.
+pub fn covered_by(
+    sand: Litres,
+    roots: u32,
+    containers: &[Container],
+    assumptions: &Assumptions,
+    packings: &mut Packings,
+) -> u32 {
+    let (mut covered, mut sand) = (0, sand.0);
+    for container in containers {
+        let left = roots - covered;
+        let layered = Layered::of(left, container, assumptions, packings);
+        let capacity = layered.capacity();
+        if capacity == 0 || left == 0 {
+            continue;
+        }
+        let count = left.div_ceil(capacity).min(container.count.unwrap_or(u32::MAX));
+        let room = left.min(capacity.saturating_mul(count));
+        let each = layered.sand(capacity);
+        let full = (room / capacity).min(if each > 0.0 { whole_down(sand / each) } else { u32::MAX });
+        covered += full * capacity;
+        sand -= f64::from(full) * each;
+        let rest = capacity.min(room - full * capacity);
+        let here = layered.covered(sand, rest);
+        covered += here;
+        sand -= layered.sand(here);
+        if here < rest {
+            break;
+        }
+    }
+    covered
+}
+
 /// Lays `roots` into the containers at hand, in the order given, each filled
 /// before the next is begun.
 pub fn fill(
@@ -133,8 +208,8 @@ pub fn fill(
 ) -> Store {
     let mut store = Store { filled: Vec::new(), left_over: roots, capacity_of_last: 0 };
     for container in containers {
-        let layers = layers_of(store.left_over, container, assumptions, packings);
-        let capacity = layers.iter().fold(0u32, |sum, layer| sum.saturating_add(layer.capacity()));
+        let layered = Layered::of(store.left_over, container, assumptions, packings);
+        let capacity = layered.capacity();
         store.capacity_of_last = capacity;
         if capacity == 0 || store.left_over == 0 {
             continue;
@@ -142,14 +217,11 @@ pub fn fill(
         let count = store.left_over.div_ceil(capacity).min(container.count.unwrap_or(u32::MAX));
         let here = store.left_over.min(capacity.saturating_mul(count));
         let in_last = here - capacity * (count - 1);
-        let (full, last) = (topped(capacity, &layers, assumptions), topped(in_last, &layers, assumptions));
-        let sand = |top: Centimetres, roots: u32| {
-            let volume = container.volume_to(top).0 - f64::from(roots) * assumptions.root_volume_ml / 1000.0;
-            volume.max(0.0)
-        };
+        let lining = |roots| container.lining_to(topped(roots, &layered.layers, assumptions)).0;
         let before = f64::from(count - 1);
-        let lining = before * container.lining_to(full).0 + container.lining_to(last).0;
-        let sand = before * sand(full, capacity) + sand(last, in_last);
+        let lining = before * lining(capacity) + lining(in_last);
+        let sand = before * layered.sand(capacity) + layered.sand(in_last);
+        let layers = layered.layers;
         let fullest = here.min(capacity);
         let used = layers_for(fullest, &layers);
         store.filled.push(Filled {
