@@ -72,7 +72,7 @@ pub struct ObservedRains {
     /// What waiting with the planting costs and saves.
     pub planting_delays: Vec<PlantingDelay>,
     /// How long the rains last.
-    pub lengths: RecordedLengths,
+    pub lengths: Box<RecordedLengths>,
     /// The rainy seasons of the mean year.
     pub wet_seasons: Vec<WetSeason>,
 }
@@ -113,7 +113,7 @@ impl ObservedRains {
         let weights = outlook.map(|chances| rule.weights(record, &years, chances));
         ObservedRains {
             planting_delays: rule.planting_delays(record),
-            lengths: RecordedLengths::find(record, &rule, &years, weights.as_deref()),
+            lengths: Box::new(RecordedLengths::find(record, &rule, &years, weights.as_deref())),
             wet_seasons: wet_seasons(record),
             years,
             weights,
