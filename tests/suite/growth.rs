@@ -246,32 +246,40 @@ fn a_text_message_tells_what_the_first_cut_allows() {
     assert!(told(&more).contains("plant 1,100 cuttings"), "{}", told(&more));
 }
 
-/// The sheet tells a range and by whose figures it is counted, in every language.
+/// The sheet tells a range, and by whose figures it is counted: with the amounts, and over the table of cuts, which
+/// paper has. In every language.
 #[test]
 fn sheets_tell_the_range_and_the_choice() {
-    for (tag, practice) in [
-        ("en", "by common practice"),
-        ("sw", "kwa mazoea ya kawaida"),
-        ("am", "በተለመደው አሠራር"),
-        ("fr", "selon l’usage courant"),
-        ("ha", "bisa ga yadda aka saba"),
-        ("ny", "malinga ndi chizolowezi"),
-        ("pt-MZ", "segundo a prática comum"),
+    for (tag, print, practice) in [
+        ("en", "by days of growth", "by common practice"),
+        ("sw", "kwa siku za ukuaji", "kwa mazoea ya kawaida"),
+        ("am", "በእድገት ቀናት ብዛት", "በተለመደው አሠራር"),
+        ("fr", "selon les jours de croissance", "selon l’usage courant"),
+        ("ha", "bisa ga kwanakin girma", "bisa ga yadda aka saba"),
+        ("ny", "malinga ndi masiku okula", "malinga ndi chizolowezi"),
+        ("pt-MZ", "segundo os dias de crescimento", "segundo a prática comum"),
     ] {
         let pack = Pack::load(&Embedded, tag).unwrap();
-        let value = |case: &Case| {
+        let told = |case: &Case| {
             let statements = guidance::tell(case, &make(case).unwrap());
             let facts = sheet::Facts::of(&pack, &statements).unwrap();
-            facts.amounts.into_iter().find(|row| row.name == "amount-first-cuttings").unwrap().value
+            let first = facts.amounts.into_iter().find(|row| row.name == "amount-first-cuttings").unwrap();
+            let cuts = facts.tables.into_iter().find(|table| table.subject == "table-cuts").unwrap();
+            (first.value, cuts.title)
         };
-        let (by_print, by_practice) = (value(&printed(450.0)), value(&farm(450.0)));
+        let (by_print, by_practice) = (told(&printed(450.0)), told(&farm(450.0)));
         let number = |count: f64| pack.write_number(count, 0);
-        assert!(by_print.contains(&number(280.0)) && by_print.contains(&number(1800.0)), "{by_print}");
+        assert!(by_print.0.contains(&number(280.0)) && by_print.0.contains(&number(1800.0)), "{by_print:?}");
         assert!(
-            by_practice.contains(&number(970.0)) && by_practice.contains(&number(1100.0)),
-            "{by_practice}"
+            by_practice.0.contains(&number(970.0)) && by_practice.0.contains(&number(1100.0)),
+            "{by_practice:?}"
         );
-        assert!(by_practice.contains(practice) && !by_print.contains(practice), "{by_practice}; {by_print}");
+        for text in [&by_print.0, &by_print.1] {
+            assert!(text.contains(print) && !text.contains(practice), "{tag}: {text}");
+        }
+        for text in [&by_practice.0, &by_practice.1] {
+            assert!(text.contains(practice) && !text.contains(print), "{tag}: {text}");
+        }
     }
 }
 

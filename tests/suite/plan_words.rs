@@ -443,7 +443,8 @@ fn the_whole_plan_is_told_through_the_pack() {
         let plan = make(&overridden).unwrap();
         let steps = StepKind::ALL.map(|kind| kind.name().to_owned());
         let assumed = plan.defaults.iter().map(|used| used.name.to_owned());
-        let fields = ["field.sizing", "plan_by", "climate", "done", "hands"].map(str::to_owned);
+        let fields = ["field.sizing", "plan_by", "climate", "done", "hands", "season", "variety.maturity"]
+            .map(str::to_owned);
         let mut names: Vec<String> = steps.into_iter().chain(assumed).chain(fields).collect();
         names.push("--done".to_owned());
         // Some are the end of others.

@@ -273,7 +273,7 @@ fn bounds_are_those_of_all_fillings() {
     let seen = RefCell::new(BTreeMap::<&str, u32>::new());
     let saw = |what: &'static str, it: bool| *seen.borrow_mut().entry(what).or_default() += u32::from(it);
     let run =
-        TestRunner::new(Config::with_cases(600)).run(&cases, |(mm, missing, which, soil, from, amounts)| {
+        TestRunner::new(Config::with_cases(1500)).run(&cases, |(mm, missing, which, soil, from, amounts)| {
             let small = OnsetRule::Total {
                 name: "small",
                 total_mm: 20.0,
