@@ -32,8 +32,12 @@ struct Watering<'a> {
 }
 
 impl Watering<'_> {
+    fn area(&self, roots: u32) -> SquareMetres {
+        SquareMetres(f64::from(roots) * self.case.assumptions.bed_area_per_root_m2)
+    }
+
     fn of_roots(&self, roots: u32) -> Vec<Period> {
-        let area = SquareMetres(f64::from(roots) * self.case.assumptions.bed_area_per_root_m2);
+        let area = self.area(roots);
         self.per_square_metre.iter().map(|period| period.on(area)).collect()
     }
 }
@@ -264,10 +268,9 @@ fn water(wanted: u32, watering: &Watering<'_>) -> Option<Limit> {
 fn hands(wanted: u32, watering: &Watering<'_>) -> Option<Limit> {
     let hands = watering.case.hands?;
     let a = &watering.case.assumptions;
-    let trips_for = |roots| {
-        let water = watering.of_roots(roots);
-        bed::trips(water.iter().map(|period| period.daily.0).fold(0.0, f64::max), a)
-    };
+    let thirstiest =
+        watering.per_square_metre.iter().max_by(|one, other| one.depth.0.total_cmp(&other.depth.0));
+    let trips_for = |roots| thirstiest.map_or(0, |most| bed::trips(most.on(watering.area(roots)).daily.0, a));
     let trips = hands.trips(a);
     let roots = most(wanted, |roots| trips_for(roots) <= trips);
     let needed = trips_for(wanted);
