@@ -950,10 +950,7 @@ remark-nothing-at-hand = { remark-limit } no root to be stored.
     .do = Find more plants or room, or get vines from neighbours at the onset.
 remark-never-so-sure = No number of roots makes { $percent } % sure with so wide a spread of what roots give.
     .do = Ask for less, or give what is known here in [assumptions]: what the case gives is taken as certain.
-remark-field-waits = Expect about { $cuttings } cuttings at the first cut ({ $low } in a poor season, { $high } in a good one), enough for { $area_m2 } m² of { $field_m2 } m². { $later_cuts ->
-    [0] No later cut is counted on, so the rest of the field stays without.
-   *[other] The rest of the field waits { $least_days } to { $most_days } days for each later cut.
- }
+remark-field-waits = Expect about { $cuttings } cuttings at the first cut ({ $low } in a poor season, { $high } in a good one), enough for { $area_m2 } m² of { $field_m2 } m². The rest of the field waits { $least_days } to { $most_days } days for each later cut.
     .do = To plant the whole field at the onset, store { $roots } roots (in the case: sizing = "first-planting").
 remark-by-print = Cuttings are counted by the middle of a growth curve, computed from values of memory and held against print: { $roots } roots give about { $first } at the first cut and { $season } over the bed season. Common practice counts on about { $other_first } and { $other_season }.
     .do = Keep to the curve unless beds here are known to give more (then, in the case: plan_by = "practice").

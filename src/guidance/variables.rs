@@ -752,6 +752,34 @@ catalogue! {
         kind: ValueKind::Choice(&["penman-monteith", "hargreaves"]),
         scope: Scope::Label,
     };
+    /// Whether cuts that come too late are counted all the same.
+    Counted = "counted" {
+        meaning: "yes where the case has cuts counted that come too late, or no: chooses words",
+        example: "no",
+        kind: ValueKind::Choice(&["yes", "no"]),
+        scope: Scope::Label,
+    };
+    /// What tells the end of the rains.
+    Known = "known" {
+        meaning: "record, case, open (no year of the record tells it) or nothing: chooses words",
+        example: "record",
+        kind: ValueKind::Choice(&["record", "case", "open", "nothing"]),
+        scope: Scope::Label,
+    };
+    /// What helps where the rains are too short.
+    Helps = "helps" {
+        meaning: "on-time (planting on time), quicker (an earlier variety) or neither: chooses words",
+        example: "quicker",
+        kind: ValueKind::Choice(&["on-time", "quicker", "neither"]),
+        scope: Scope::Label,
+    };
+    /// Whether a record has two rainy seasons a year.
+    TwoSeasons = "two_seasons" {
+        meaning: "yes where the record has two rainy seasons a year, or no: chooses words",
+        example: "yes",
+        kind: ValueKind::Choice(&["yes", "no"]),
+        scope: Scope::Label,
+    };
     /// Whether the dates have bounds.
     Bounded = "bounded" {
         meaning: "yes where it is known between which days the dates lie, or no: chooses words",

@@ -222,8 +222,6 @@ remarks! {
         area_m2: f64,
         /// The whole field, square metres.
         field_m2: f64,
-        /// Later cuts that are counted on.
-        later_cuts: u32,
         /// Days from one cut to the next, at least.
         least_days: f64,
         /// Days from one cut to the next, at most.

@@ -291,17 +291,19 @@ impl Sized {
             Roots::Left(..) if case.fields().next().is_some() => {
                 remarks.push(self.compare(demand, stored.rate, a))
             }
-            Roots::ToChoose if falls_short => remarks.push(Remark::FieldWaits {
-                cuttings: two_figures_down(self.first.middle),
-                low: two_figures_down(self.first.low),
-                high: two_figures_down(self.first.high),
-                area_m2: demand.planted_by(self.first.middle).floor(),
-                field_m2: demand.area.0.round(),
-                later_cuts: stored.rate.cuts() - 1,
-                least_days: a.next_cut_days_first,
-                most_days: a.next_cut_days_last,
-                roots: stored.rate.roots_for(demand.cuttings, Sizing::FirstPlanting),
-            }),
+            // Where something binds the plan, that has its own remark, and more roots are no answer.
+            Roots::ToChoose if falls_short && self.season.middle >= demand.cuttings => {
+                remarks.push(Remark::FieldWaits {
+                    cuttings: two_figures_down(self.first.middle),
+                    low: two_figures_down(self.first.low),
+                    high: two_figures_down(self.first.high),
+                    area_m2: demand.planted_by(self.first.middle).floor(),
+                    field_m2: demand.area.0.round(),
+                    least_days: a.next_cut_days_first,
+                    most_days: a.next_cut_days_last,
+                    roots: stored.rate.roots_for(demand.cuttings, Sizing::FirstPlanting),
+                });
+            }
             _ => {}
         }
     }

@@ -177,7 +177,6 @@ fn a_plan_by_print_by_hand() {
         high: 1800,
         area_m2: 205.0,
         field_m2: 450.0,
-        later_cuts: 2,
         least_days: 28.0,
         most_days: 42.0,
         roots: 209,

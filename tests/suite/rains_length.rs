@@ -270,7 +270,7 @@ fn roots_are_sized_by_the_cuts_that_ripen_in_time() {
     else {
         panic!("{:?}", plan.remarks)
     };
-    let [Remark::FieldWaits { later_cuts: 1, roots: 190, .. }] = told(&plan, "remark-field-waits")[..] else {
+    let [Remark::FieldWaits { roots: 190, .. }] = told(&plan, "remark-field-waits")[..] else {
         panic!("{:?}", plan.remarks)
     };
     // A week less, and the first cut plants all: 1,500 / 7.92 = 189.4.
