@@ -102,6 +102,7 @@ codes! {
     NO_VOICE = "no-voice": "A language has no recorded voice.";
     UNKNOWN_VOICE = "unknown-voice": "A language has no voice of this name.";
     STAND_IN_VOICE = "stand-in-voice": "A machine speaks where a person should.";
+    NOTHING_TO_PLANT = "nothing-to-plant": "No root is left for the bed: there are no amounts to tell a farmer.";
     NOTHING_TO_RECORD = "nothing-to-record": "A voice has a recording of every phrase.";
     BROKEN_SOUND = "broken-sound": "A sound file cannot be used.";
     RECORD_AGAIN = "record-again": "A clip should be recorded again.";

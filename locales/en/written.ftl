@@ -602,8 +602,8 @@ plan-ripe = { $counted ->
      }
  }
 plan-advice = GOOD TO KNOW
-plan-ways = Ways to plant the whole field when the rains come. None is sure; each counts by the middle.
-plan-ways-left = The store keeps too few roots. What can be done now, and the cuttings each way gives when the rains come:
+plan-ways = Ways to plant the whole field when the rains come. None is sure; each counts by the middle, and asks for as much water, room and hands as it takes, whatever there is.
+plan-ways-left = The store keeps too few roots. What can be done now, the cuttings each way gives when the rains come, and what it takes, whatever there is:
 plan-way = { $way ->
     [one-bed] one bed, cut when the rains come
     [second-bed] a small early bed; its first cut grows on in a watered plot
@@ -831,7 +831,7 @@ why-watering-until-shoots = { $soil ->
 why-water-until-shoots = what { $days } { $days ->
     [one] day takes
    *[other] days take
- } from bare soil on { $bed_m2 } m²: { $kc } × { $et0_mm } mm a day
+ } from bare soil on { $bed_m2 } m²: { $kc } × { $et0_mm } mm a day; where that is too much for one day, water a part of the bed each day
 why-water-per-day = from { DAY($from) } on, when the bed needs most: { $bed_m2 } m² × { $kc } × { $et0_mm } mm a day (ET₀ by { $method ->
     [penman-monteith] Penman–Monteith
    *[hargreaves] Hargreaves
@@ -947,7 +947,7 @@ remark-limited-at-hand = { remark-limit } { $roots } roots to be stored, where t
        *[bed] m² more for the bed
      }, or cuttings from neighbours; or plant less field.
 remark-nothing-at-hand = { remark-limit } no root to be stored.
-    .do = Find more plants or room, or get vines from neighbours at the onset.
+    .do = Find more of it, or get vines from neighbours at the onset.
 remark-never-so-sure = No number of roots makes { $percent } % sure with so wide a spread of what roots give.
     .do = Ask for less, or give what is known here in [assumptions]: what the case gives is taken as certain.
 remark-field-waits = Expect about { $cuttings } cuttings at the first cut ({ $low } in a poor season, { $high } in a good one), enough for { $area_m2 } m² of { $field_m2 } m². The rest of the field waits { $least_days } to { $most_days } days for each later cut.

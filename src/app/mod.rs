@@ -229,13 +229,27 @@ impl ReadCase {
         Ok(plan_json::json(&self.remarks, &plan, &remarks::english()?)?)
     }
 
+    /// A plan that a farmer can be told. One that leaves no root for the bed would tell of a bed of nothing.
+    fn tellable(&self, farm: Option<&str>) -> Result<(Case, Plan), Error> {
+        let (case, plan) = self.planned(farm)?;
+        if plan.now.bed.roots > 0 {
+            return Ok((case, plan));
+        }
+        let message =
+            "by this plan no root is left for the bed, so there is nothing to tell a farmer to plant";
+        let hint = "the plan itself says what can still be done, such as bedding the sound roots at once or vines from somebody else";
+        let finding = Finding::error(Code::NOTHING_TO_PLANT, message).file(&self.name).hint(hint);
+        Err(Error::Input(vec![finding]))
+    }
+
     fn statements(&self) -> Result<Vec<Statement>, Error> {
-        Ok(guidance::tell(&self.case, &self.plan()?))
+        let (case, plan) = self.tellable(None)?;
+        Ok(guidance::tell(&case, &plan))
     }
 
     /// What is told of the case, or to one farm of a group, and what is drawn of it.
     fn told(&self, farm: Option<&str>) -> Result<(Vec<Statement>, Shapes), Error> {
-        let (case, plan) = self.planned(farm)?;
+        let (case, plan) = self.tellable(farm)?;
         Ok((guidance::tell(&case, &plan), Shapes::of(&case, &plan)))
     }
 

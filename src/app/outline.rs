@@ -588,7 +588,7 @@ impl Words<'_> {
                     failed.map(|share| format!("{} %", self.decimals(share * 100.0, 0))),
                     failed.unwrap_or(0.0),
                 ),
-                beside(left.map(|days| self.decimals(days, 0)), left.unwrap_or(0.0) / most),
+                beside(left.map(|days| self.decimals(days.floor(), 0)), left.unwrap_or(0.0) / most),
             ])
         };
         let columns = self.columns([

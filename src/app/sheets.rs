@@ -156,7 +156,7 @@ fn messages<'r>(
     for (farm, (statements, _)) in read.case.farms.iter().zip(read.told_to_farms()?) {
         messages.extend(told(&farm.name, &statements, Work::ByItself)?);
     }
-    messages.sort_by_key(|(_, message)| message.date);
+    messages.sort_by_key(|(_, message)| (message.date, message.subject));
     Ok(messages)
 }
 

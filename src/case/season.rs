@@ -302,7 +302,10 @@ fn read_rains_end(season: &TomlTable<'_>) -> Option<RainsEnd> {
     })
 }
 
-/// The rains end after they begin, and within a year.
+/// Rains that last longer leave no dry season to store roots over.
+const LONGEST_RAINS: i64 = 300;
+
+/// The rains end after they begin, and leave a dry season.
 fn check_end(season: &TomlTable<'_>, rains: &Rains, end: Option<RainsEnd>, harvest: Option<NaiveDate>) {
     let onset = match rains {
         Rains::Usual(day) => harvest.and_then(|harvest| day.next_after(harvest)),
@@ -318,12 +321,14 @@ fn check_end(season: &TomlTable<'_>, rains: &Rains, end: Option<RainsEnd>, harve
             format!("the rains end ({last}) no later than they begin ({onset})"),
             "write the first dry day after the rains, or only its day of the year: rains_end = \"04-20\"",
         );
-    } else if (last - onset).num_days() >= 365 {
+    } else if (last - onset).num_days() > LONGEST_RAINS {
         season.problem(
             Code::OUT_OF_RANGE,
             "rains_end",
-            format!("the rains end ({last}) a year or more after they begin ({onset})"),
-            "check both days",
+            format!(
+                "the rains would end on {last}, more than {LONGEST_RAINS} days after they begin ({onset})"
+            ),
+            "check both days; the end may stand before the beginning",
         );
     }
 }

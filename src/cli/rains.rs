@@ -304,7 +304,7 @@ pub(super) fn planting_delay_table(delays: &[PlantingDelay], text: &mut String) 
     let bar = |share: f64| "█".repeat((share * BAR).round() as usize);
     for row in delays {
         let share = row.false_start_share.map_or("–".to_owned(), |share| format!("{:.0} %", share * 100.0));
-        let left = row.median_days_left.map_or("–".to_owned(), |days| format!("{days:.0}"));
+        let left = row.median_days_left.map_or("–".to_owned(), |days| format!("{:.0}", days.floor()));
         let planted = format!("{} of {}", row.planted_years, row.years);
         let line = format!(
             "{:<6} {planted:>13}  {share:>6} {:<20}  {left:>4} {}",

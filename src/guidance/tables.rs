@@ -62,7 +62,9 @@ pub(super) fn rows_of(table: Table, plan: &Plan) -> Vec<Values> {
                 let day = row.from.nearest(plan.rains);
                 values.extend(day.map(|day| (Column::From.value(), Value::Date(day))));
                 values.extend(failed.map(|failed| (Column::FalseStarts.value(), number(failed, 0))));
-                values.extend(row.median_days_left.map(|days| (Column::DaysLeft.value(), number(days, 0))));
+                values.extend(
+                    row.median_days_left.map(|days| (Column::DaysLeft.value(), number(days.floor(), 0))),
+                );
                 values
             })
             .collect(),

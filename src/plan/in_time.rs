@@ -59,6 +59,12 @@ impl<'a> InTime<'a> {
         self.cuts.get(..self.counted).unwrap_or(&self.cuts)
     }
 
+    /// Whether what the first of them plants ripens in most years, as far as is known.
+    pub(super) fn first_ripens(&self, assumptions: &Assumptions) -> bool {
+        let first = self.cuts.first().and_then(|(_, ripening)| *ripening);
+        first.is_none_or(|ripening| ripening.share >= assumptions.ripe_share_least)
+    }
+
     /// How many these are.
     pub(super) fn count(&self) -> u32 {
         u32::try_from(self.counted).unwrap_or(u32::MAX)

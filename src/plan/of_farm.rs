@@ -43,6 +43,8 @@ pub fn plan_of_farm(case: &Case, plan: &Plan, name: &str) -> Option<(Case, Plan)
                 planned: plan.planned.clone(),
             }),
             ways: Vec::new(),
+            // Those with amounts are about the group's.
+            remarks: plan.remarks.iter().filter(|remark| remark.amounts().is_empty()).cloned().collect(),
             ..plan.clone()
         },
     ))
@@ -89,6 +91,7 @@ impl State {
             work::tell(part(season).min(demand.cuttings), field, a, &mut amounts);
         }
         let planting = self.steps_of(StepKind::PlantField).next().map(|step| step.when);
+        let planted = planted.filter(|_| self.harvest.yield_low.is_some());
         let harvest = planting.map(|when| after::harvest(when, planted, &own.variety, a));
         State {
             amounts,

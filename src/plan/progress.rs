@@ -31,6 +31,8 @@ pub struct Judged {
     pub expected: u32,
     /// Whether more were lost than the evidence knows of.
     pub fast_loss: bool,
+    /// Whether it counted sprouts, and so was the last one.
+    pub is_last: bool,
 }
 
 /// Where the store stands.
@@ -84,7 +86,13 @@ pub(super) fn judge(
             let (day, healthy) = (check.date, check.healthy);
             remarks.push(Remark::FastLoss { day, healthy, roots, expected, worst });
         }
-        judged.push(Judged { date: check.date, healthy: check.healthy, expected, fast_loss });
+        judged.push(Judged {
+            date: check.date,
+            healthy: check.healthy,
+            expected,
+            fast_loss,
+            is_last: check.sprouted.is_some(),
+        });
         (before, roots) = (Some(check.date), check.healthy);
     }
     (judged, remarks)

@@ -256,14 +256,14 @@ impl Sized {
         match cuttings.saturating_sub(first) {
             0 => Remark::Enough { spare: two_figures_down(first - cuttings) },
             short => Remark::CuttingsShort {
-                short: two_figures_up(short),
+                short: two_figures_up(short).min(cuttings),
                 cuttings,
                 area_m2: demand.planted_by(first).floor(),
                 field_m2: demand.area.0.round(),
                 later_cuts: rate.cuts() - 1,
                 least_days: assumptions.next_cut_days_first,
                 most_days: assumptions.next_cut_days_last,
-                still_short: two_figures_up(cuttings.saturating_sub(self.season.middle)),
+                still_short: two_figures_up(cuttings.saturating_sub(self.season.middle)).min(cuttings),
             },
         }
     }

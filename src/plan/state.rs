@@ -107,7 +107,8 @@ impl State {
             cuts: multiply::cuts(in_time.counted(), (sized.first, sized.later), density),
             late_cuts: in_time.late(),
             rains_length: in_time.length(),
-            harvest: after::harvest(cutting, planted, &case.variety, a),
+            // Nothing is told of a yield that does not ripen in most years.
+            harvest: after::harvest(cutting, planted.filter(|_| in_time.first_ripens(a)), &case.variety, a),
             farms: group::shares(&case.farms, (sized.roots, sized.plants), a),
             by_field,
             steps,

@@ -278,7 +278,9 @@ pub fn lay_out(inputs: &SeasonInputs<'_>, assumptions: &Assumptions) -> Timeline
     step(StepKind::Harvest, harvest, DateReason::Harvest);
     step(StepKind::FillContainer, fill, DateReason::FillContainer);
 
-    for (when, why) in checks(inputs, fill.from, bed_from, a) {
+    // Once the last check is made, no later day of the bed brings more of them.
+    let until = if inputs.is_done(StepKind::LastCheck, bed) { bed_usual.min(bed_from) } else { bed_from };
+    for (when, why) in checks(inputs, fill.from, until, a) {
         step(StepKind::MonthlyCheck, when, why);
     }
 
@@ -293,11 +295,18 @@ pub fn lay_out(inputs: &SeasonInputs<'_>, assumptions: &Assumptions) -> Timeline
     );
     let last_check = inputs.open(StepKind::LastCheck).map_or(bed_usual.min(bed_from), |_| bed_from);
     let last_checked = shift(last_check, if inputs.spread { a.zone_span_days - 1.0 } else { 0.0 });
-    step(
-        StepKind::LastCheck,
-        DateSpan::new(last_check, last_checked.min(bed_to).max(last_check)),
-        DateReason::LastCheck,
-    );
+    match inputs.checks.last().filter(|check| check.is_last) {
+        Some(check) => step(
+            StepKind::LastCheck,
+            DateSpan::day(check.date),
+            DateReason::Checked { healthy: check.healthy },
+        ),
+        None => step(
+            StepKind::LastCheck,
+            DateSpan::new(last_check, last_checked.min(bed_to).max(last_check)),
+            DateReason::LastCheck,
+        ),
+    }
     step(
         StepKind::PlantBed,
         bed,
@@ -438,7 +447,9 @@ fn checks(
         }
         let days = a.check_soon_days;
         let soon = shift(last.date, days);
-        if last.fast_loss && soon <= before(bed) {
+        if last.is_last {
+            checks.clear();
+        } else if last.fast_loss && soon <= before(bed) {
             let after = shift(soon, a.least_days_between_checks);
             checks.retain(|(when, _)| when.from >= after);
             let why = DateReason::CheckSoon { days, checked: last.date };
@@ -467,6 +478,7 @@ fn checks(
     let made = inputs
         .checks
         .iter()
+        .filter(|check| !check.is_last)
         .map(|check| (DateSpan::day(check.date), DateReason::Checked { healthy: check.healthy }));
     made.chain(checks).collect()
 }

@@ -253,7 +253,10 @@ impl Common<'_> {
         let a = self.assumptions();
         let (rate, grown) = self.grown(bed, plot);
         let sprouting = whole_down(f64::from(roots) * rate.sprouting());
-        let given = spread_over(f64::from(sprouting) * grown.per_sprouted, &grown.factors);
+        // A plot is made no larger than the field asks for.
+        let wanted =
+            plot.and_then(|_| Demand::of(self.case)).map_or(f64::INFINITY, |demand| demand.cuttings.into());
+        let given = spread_over((f64::from(sprouting) * grown.per_sprouted).min(wanted), &grown.factors);
         let area = f64::from(roots) * a.bed_area_per_root_m2;
         self.way(source, roots, (area, bed), given, grown.second)
     }
