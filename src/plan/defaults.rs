@@ -147,7 +147,6 @@ assumptions! {
     vine_plot_rate = 5.0, "cuttings", 1..20, (3.0..10.0), Memory, "a cutting planted in a watered plot gives 3 to 10 at a cut, from memory";
     vine_plot_cuttings_per_m2 = 100.0, "cuttings", 10..400, (50.0..200.0), Memory, "a watered plot gives 50 to 200 cuttings a square metre at a cut, from memory";
     vine_plot_spacing_cm = 15.0, "cm", 5..50, (15.0..30.0), Found, "15 × 15 cm gives more vines than 30 × 30 (Kakuhenzire and others, 2017)";
-    vine_plot_most_days = 90.0, "days", 30..240, Memory, "vines are kept through a gap of three months at most, from memory: longer, the water costs more than roots in sand";
     large_field_m2 = 2000.0, "m²", 0..100000, Practice, "common practice, no source: from a fifth of a hectare on, other ways to cuttings are shown beside the plain one";
     cuttings_per_bundle = 300.0, "cuttings", 10..2000, Computed, "a bundle is local; 300 cuttings plant 90 m² at 33,333 a hectare";
     survival_share = 0.88, "", 0.01..1, (0.81..0.95), Found, "81 to 95 % in sand over a season, southern Ethiopia (participatory validation study, abstract); middle of the range";

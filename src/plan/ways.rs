@@ -266,7 +266,7 @@ impl Common<'_> {
         let a = self.assumptions();
         let from = self.case.harvest;
         let days = (self.onset - from).num_days();
-        if days as f64 > a.vine_plot_most_days || days as f64 <= a.vine_plot_weeks * 7.0 {
+        if days as f64 > a.vines_kept_days || days as f64 <= a.vine_plot_weeks * 7.0 {
             return None;
         }
         let multiplied = points!(a, vine_plot_rate);
