@@ -12,7 +12,7 @@ use crate::language::{Label, Pack, PlanLabel, WordingError};
 use crate::plan::multiply::Cuttings;
 use crate::plan::season::{OnsetOutlook, Ripening};
 use crate::plan::store::{Filled, Shape};
-use crate::plan::ways::{Source, Way};
+use crate::plan::ways::{Way, WayKind};
 use crate::plan::{Advice, Amount, DateReason, DateSpan, Step, Value};
 
 /// A plan in words, in the order in which it is shown.
@@ -459,9 +459,9 @@ impl Words<'_> {
         let ways = &self.plan.ways;
         let row = |way: &Way| {
             let Cuttings { low, middle, high } = way.cuttings.told();
-            let cuttings = match (way.source, low == high) {
+            let cuttings = match (way.kind, low == high) {
                 // As many as are short: to be sure, no fewer.
-                (Source::Buy, _) => self.number(way.cuttings.middle),
+                (WayKind::Buy, _) => self.number(way.cuttings.middle),
                 (_, true) => self.number(middle),
                 (_, false) => {
                     format!("{} ({}–{})", self.number(middle), self.number(low), self.number(high))
@@ -476,12 +476,12 @@ impl Words<'_> {
                 self.decimals(way.water.0, 0),
                 self.number(way.days),
                 self.number(way.trips),
-                self.label(PlanLabel::Way, &[("way", Value::Name(way.source.name()))])?,
+                self.label(PlanLabel::Way, &[("way", Value::Name(way.kind.name()))])?,
             ])
         };
         let Some(first) = ways.first() else { return Ok(Block::default()) };
-        let heading = match first.source {
-            Source::AsPlanned => self.label(PlanLabel::WaysLeft, &[])?,
+        let heading = match first.kind {
+            WayKind::AsPlanned => self.label(PlanLabel::WaysLeft, &[])?,
             _ => self.label(PlanLabel::Ways, &[])?,
         };
         let rows = ways.iter().map(row).collect::<Worded<_>>()?;

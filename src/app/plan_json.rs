@@ -564,7 +564,7 @@ impl WayJson {
     fn of(way: &ways::Way) -> WayJson {
         let multiply::Cuttings { low, middle, high } = way.cuttings;
         WayJson {
-            way: way.source.name(),
+            way: way.kind.name(),
             roots: way.roots,
             from: way.from,
             second: way.second,

@@ -23,7 +23,7 @@ use crate::catalogue::catalogue;
 
 catalogue! {
     /// How cuttings are come by.
-    pub enum Source: SourceEntry {}
+    pub enum WayKind: WayKindEntry {}
     /// The roots sprout in one bed, and its first cut plants the field.
     OneBed = "one-bed";
     /// A small early bed, whose first cut is multiplied in a watered plot.
@@ -44,7 +44,7 @@ catalogue! {
 #[derive(Debug, Clone, PartialEq)]
 pub struct Way {
     /// What it is.
-    pub source: Source,
+    pub kind: WayKind,
     /// Roots in the sand that it takes.
     pub roots: u32,
     /// The day its bed or plot is planted; `None` where there is none.
@@ -92,8 +92,8 @@ pub(super) fn to_plant(case: &Case, state: &State, onset: NaiveDate, dry: bool) 
     let bed = (a.bed_weeks_before_rains_first * 7.0).round();
     let plot = (a.vine_plot_weeks * 7.0).round();
     let mut ways = Vec::with_capacity(3);
-    ways.extend(common.roots_for(Source::OneBed, demand.cuttings, (filled, bed, None)));
-    ways.extend(common.roots_for(Source::SecondBed, demand.cuttings, (filled, bed + plot, Some(plot))));
+    ways.extend(common.roots_for(WayKind::OneBed, demand.cuttings, (filled, bed, None)));
+    ways.extend(common.roots_for(WayKind::SecondBed, demand.cuttings, (filled, bed + plot, Some(plot))));
     ways.extend(common.vine_plot(demand.cuttings));
     if ways.len() > 1 { ways } else { Vec::new() }
 }
@@ -112,7 +112,7 @@ pub(super) fn to_rescue(case: &Case, now: &State, today: NaiveDate, onset: Naive
     let left = now.amounts.get(Quantity::RootsToStore).unwrap_or_default() as u32;
     let water = now.water.iter().map(|period| period.total().0).sum();
     let mut ways = vec![Way {
-        source: Source::AsPlanned,
+        kind: WayKind::AsPlanned,
         roots: left,
         from: Some(bed),
         second: None,
@@ -125,15 +125,15 @@ pub(super) fn to_rescue(case: &Case, now: &State, today: NaiveDate, onset: Naive
     let tomorrow = today.checked_add_days(Days::new(1)).unwrap_or(today);
     let to_rains = (onset - tomorrow).num_days() as f64;
     if bed > tomorrow && to_rains >= a.first_cut_days_after_bed {
-        ways.push(common.of_roots(Source::BedNow, left, tomorrow, None));
+        ways.push(common.of_roots(WayKind::BedNow, left, tomorrow, None));
         let plot = (a.vine_plot_weeks * 7.0).round();
         if to_rains - plot >= a.first_cut_days_after_bed {
-            ways.push(common.of_roots(Source::BedNowSecondBed, left, tomorrow, Some(plot)));
+            ways.push(common.of_roots(WayKind::BedNowSecondBed, left, tomorrow, Some(plot)));
         }
     }
     let short = demand.cuttings.saturating_sub(planned.middle);
     ways.push(Way {
-        source: Source::Buy,
+        kind: WayKind::Buy,
         roots: 0,
         from: None,
         second: None,
@@ -197,7 +197,7 @@ impl Common<'_> {
 
     fn way(
         &self,
-        source: Source,
+        kind: WayKind,
         roots: u32,
         bed: (f64, NaiveDate),
         cuttings: Cuttings,
@@ -210,7 +210,7 @@ impl Common<'_> {
         let water = self.water(SquareMetres(area), from, soil)
             + second.map_or(0.0, |second| self.water(SquareMetres(plot), second, None));
         Way {
-            source,
+            kind,
             roots,
             from: Some(from),
             second,
@@ -226,7 +226,7 @@ impl Common<'_> {
     /// `None` where the bed would begin before the store is filled.
     fn roots_for(
         &self,
-        source: Source,
+        kind: WayKind,
         cuttings: u32,
         (filled, before, plot): (NaiveDate, f64, Option<f64>),
     ) -> Option<Way> {
@@ -245,11 +245,11 @@ impl Common<'_> {
         factors.push(rate.survival_points());
         let given = spread_over(f64::from(roots) * per_root, &factors);
         let area = f64::from(roots) * a.bed_area_per_root_m2;
-        Some(self.way(source, roots, (area, bed), given, grown.second))
+        Some(self.way(kind, roots, (area, bed), given, grown.second))
     }
 
     /// A way from `roots` that go to a bed on `bed`.
-    fn of_roots(&self, source: Source, roots: u32, bed: NaiveDate, plot: Option<f64>) -> Way {
+    fn of_roots(&self, kind: WayKind, roots: u32, bed: NaiveDate, plot: Option<f64>) -> Way {
         let a = self.assumptions();
         let (rate, grown) = self.grown(bed, plot);
         let sprouting = whole_down(f64::from(roots) * rate.sprouting());
@@ -258,7 +258,7 @@ impl Common<'_> {
             plot.and_then(|_| Demand::of(self.case)).map_or(f64::INFINITY, |demand| demand.cuttings.into());
         let given = spread_over((f64::from(sprouting) * grown.per_sprouted).min(wanted), &grown.factors);
         let area = f64::from(roots) * a.bed_area_per_root_m2;
-        self.way(source, roots, (area, bed), given, grown.second)
+        self.way(kind, roots, (area, bed), given, grown.second)
     }
 
     /// Vines of the old field in a watered plot until the rains, where the time until then is short.
@@ -272,7 +272,7 @@ impl Common<'_> {
         let multiplied = points!(a, vine_plot_rate);
         let area = plot_area(f64::from(cuttings), a);
         let given = spread_over(f64::from(cuttings), &[multiplied]);
-        Some(self.way(Source::VinePlot, 0, (area, from), given, None))
+        Some(self.way(WayKind::VinePlot, 0, (area, from), given, None))
     }
 }
 

@@ -2,7 +2,7 @@
 
 use kabla::plan::after::HarvestReason;
 use kabla::plan::progress::Check;
-use kabla::plan::ways::Source;
+use kabla::plan::ways::WayKind;
 use kabla::plan::{AmountReason, Case, DateReason, Plan, PlanBy, Quantity, SquareMetres, StepKind, make};
 use proptest::prelude::*;
 
@@ -130,24 +130,24 @@ fn ways_that_are_left_stand_beside_each_other() {
     case.assumptions = kabla::plan::Assumptions::default();
     case.store_checks = vec![check("2027-07-24", 40, 55)];
     let plan = make(&case).unwrap();
-    let way = |source| plan.ways.iter().find(|way| way.source == source).unwrap();
-    let sources: Vec<_> = plan.ways.iter().map(|way| way.source).collect();
-    assert_eq!(sources, [Source::AsPlanned, Source::BedNow, Source::BedNowSecondBed, Source::Buy]);
+    let way = |source| plan.ways.iter().find(|way| way.kind == source).unwrap();
+    let sources: Vec<_> = plan.ways.iter().map(|way| way.kind).collect();
+    assert_eq!(sources, [WayKind::AsPlanned, WayKind::BedNow, WayKind::BedNowSecondBed, WayKind::Buy]);
     assert_eq!(
-        f64::from(way(Source::AsPlanned).cuttings.middle),
+        f64::from(way(WayKind::AsPlanned).cuttings.middle),
         amount(&plan, Quantity::CuttingsAtFirstCut)
     );
     assert_eq!(
-        (way(Source::BedNow).from, way(Source::BedNow).cuttings.middle),
+        (way(WayKind::BedNow).from, way(WayKind::BedNow).cuttings.middle),
         (Some(date("2027-07-25")), 648)
     );
-    let second = way(Source::BedNowSecondBed);
+    let second = way(WayKind::BedNowSecondBed);
     assert_eq!((second.second, second.cuttings.middle), (Some(date("2027-10-07")), 1650));
     // 40 × 0.375 = 15 m² of bed, and a plot of 1,650 / 100 = 16.5 m².
     assert_eq!(second.area, SquareMetres(31.5));
-    assert!(second.water.0 > way(Source::BedNow).water.0 && second.cuttings.low < second.cuttings.middle);
-    let short = 1650 - way(Source::AsPlanned).cuttings.middle;
-    assert_eq!(way(Source::Buy).cuttings.middle, short);
+    assert!(second.water.0 > way(WayKind::BedNow).water.0 && second.cuttings.low < second.cuttings.middle);
+    let short = 1650 - way(WayKind::AsPlanned).cuttings.middle;
+    assert_eq!(way(WayKind::Buy).cuttings.middle, short);
     // A store that keeps needs no rescue.
     let sound = Case { store_checks: vec![check("2027-07-24", 94, 1)], ..case };
     assert!(make(&sound).unwrap().ways.is_empty());
@@ -162,8 +162,8 @@ fn a_large_field_is_planted_from_a_small_early_bed() {
     let mut case = Case { plan_by: PlanBy::Print, ..farm(3000.0) };
     case.assumptions = kabla::plan::Assumptions::default();
     let plan = make(&case).unwrap();
-    let found: Vec<_> = plan.ways.iter().map(|way| (way.source, way.roots, way.area.0)).collect();
-    assert_eq!(found, [(Source::OneBed, 1389, 520.9), (Source::SecondBed, 273, 212.7)]);
+    let found: Vec<_> = plan.ways.iter().map(|way| (way.kind, way.roots, way.area.0)).collect();
+    assert_eq!(found, [(WayKind::OneBed, 1389, 520.9), (WayKind::SecondBed, 273, 212.7)]);
     let [one, two] = &plan.ways[..] else { panic!("two ways") };
     assert_eq!((one.from, one.days), (Some(date("2027-09-30")), 56));
     assert_eq!((two.from, two.second, two.days), (Some(date("2027-08-12")), Some(date("2027-10-07")), 105));
@@ -171,8 +171,12 @@ fn a_large_field_is_planted_from_a_small_early_bed() {
     // A small field has no need of it, and a gap of 185 days is too long to keep vines on water.
     assert!(make(&farm(450.0)).unwrap().ways.is_empty());
     let short = Case { harvest: date("2027-09-10"), ..case };
-    let ways: Vec<_> = make(&short).unwrap().ways.iter().map(|way| way.source).collect();
-    assert_eq!(ways, [Source::OneBed, Source::VinePlot], "76 days: no time for two beds, but for kept vines");
+    let ways: Vec<_> = make(&short).unwrap().ways.iter().map(|way| way.kind).collect();
+    assert_eq!(
+        ways,
+        [WayKind::OneBed, WayKind::VinePlot],
+        "76 days: no time for two beds, but for kept vines"
+    );
 }
 
 fn any_checks() -> impl Strategy<Value = Vec<(u64, f64)>> {
