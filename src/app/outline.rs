@@ -609,8 +609,8 @@ impl Words<'_> {
     fn changed(&self) -> Worded<Block> {
         let changed: Vec<String> = self
             .plan
-            .defaults
-            .iter()
+            .defaults()
+            .into_iter()
             .filter(|used| used.basis.is_none())
             .map(|used| format!("{} = {}", used.name, used.value))
             .collect();

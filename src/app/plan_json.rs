@@ -110,7 +110,7 @@ impl<'a> PlanJson<'a> {
             planting_delays: &plan.planting_delays,
             store_checks: plan.store_checks.iter().map(CheckJson::of).collect(),
             findings: of_files.chain(noticed).collect(),
-            defaults: plan.defaults.iter().map(DefaultJson::of).collect(),
+            defaults: plan.defaults().iter().map(DefaultJson::of).collect(),
         })
     }
 }

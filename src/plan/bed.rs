@@ -11,11 +11,43 @@ use super::seedbed::{self, Bed, Period, Source};
 use super::span::DateSpan;
 use super::units::{Celsius, SquareMetres, round_up, tenths_down, whole_down, whole_up};
 
-/// Tells the bed, and what water it needs in `days`: from the day it is planted, in a span.
+/// The water that a bed of roots takes, of whatever size.
+pub(super) struct Watering {
+    per_square_metre: Vec<Period>,
+    /// Whether it begins before shoots show.
+    bare: bool,
+}
+
+impl Watering {
+    /// Of a bed that is planted on `planted`, in the days of `span`.
+    pub(super) fn of(case: &Case, (planted, span): (NaiveDate, DateSpan)) -> Watering {
+        let a = &case.assumptions;
+        let (area, soil) = (SquareMetres(1.0), Some(case.soil.unwrap_or_default()));
+        let climate = case.climate_or_usual();
+        Watering {
+            per_square_metre: seedbed::schedule(area, &case.place, &climate, (planted, span), soil, a),
+            bare: span.from < seedbed::shoots_on(planted, a),
+        }
+    }
+
+    /// What a bed of so large an area takes, dekad by dekad.
+    pub(super) fn on(&self, area: SquareMetres) -> impl Iterator<Item = Period> {
+        self.per_square_metre.iter().map(move |period| period.on(area))
+    }
+
+    /// Litres a day when it takes most.
+    pub(super) fn peak(&self, area: SquareMetres) -> f64 {
+        let depth = |period: &Period| period.depth.0;
+        let most = self.per_square_metre.iter().max_by(|one, other| depth(one).total_cmp(&depth(other)));
+        most.map_or(0.0, |period| period.on(area).daily.0)
+    }
+}
+
+/// Tells the bed, and what water it needs.
 pub(super) fn water(
     case: &Case,
     bed: &Bed,
-    days: (NaiveDate, DateSpan),
+    watering: &Watering,
     amounts: &mut Amounts,
     remarks: &mut Vec<Remark>,
 ) -> Vec<Period> {
@@ -26,19 +58,11 @@ pub(super) fn water(
             night_c: Celsius(case.assumptions.dry_season_tmin_c),
         });
     }
-    let periods = periods(case, bed.area, days);
-    let bare = days.1.from < seedbed::shoots_on(days.0, &case.assumptions);
-    tell_water(case, bed, (&periods, bare), amounts);
-    let peak = peak(&periods);
+    let periods: Vec<Period> = watering.on(bed.area).collect();
+    tell_water(case, bed, (&periods, watering.bare), amounts);
     remarks.extend(case.source.as_ref().and_then(|source| dry_source(source, &periods, bed)));
-    remarks.extend(heavy(case, bed, peak));
+    remarks.extend(heavy(case, bed, watering.peak(bed.area)));
     periods
-}
-
-/// What a bed of roots needs, dekad by dekad.
-pub(super) fn periods(case: &Case, area: SquareMetres, days: (NaiveDate, DateSpan)) -> Vec<Period> {
-    let soil = Some(case.soil.unwrap_or_default());
-    seedbed::schedule(area, &case.place, &case.climate_or_usual(), days, soil, &case.assumptions)
 }
 
 /// Trips to the water for so many litres.
@@ -124,11 +148,6 @@ fn tell_water(case: &Case, bed: &Bed, (periods, bare): (&[Period], bool), amount
         periods.iter().map(|period| period.total().0).sum::<f64>(),
         AmountReason::WaterTotal { from: first.when.from, to: last.when.to },
     );
-}
-
-/// Litres a day when the bed needs most.
-fn peak(periods: &[Period]) -> f64 {
-    periods.iter().map(|period| period.daily.0).fold(0.0, f64::max)
 }
 
 /// A remark where the source named cannot give the bed's water.

@@ -1,15 +1,12 @@
 //! What the case says there is: how many roots each of it allows, and what it would take for all of them.
 
-use chrono::NaiveDate;
-
-use super::bed;
+use super::bed::{self, Watering};
 use super::case::{Case, Hands};
 use super::fill;
 use super::multiply;
 use super::quantities::AmountReason;
 use super::remarks::{Refusal, Remark};
-use super::seedbed::{Period, Shortage};
-use super::span::DateSpan;
+use super::seedbed::Shortage;
 use super::store::{self, Packings};
 use super::units::{
     Litres, SquareMetres, of_100, round_up, tenths_down, two_figures_up, whole_down, whole_up,
@@ -20,26 +17,8 @@ const MOST_ROOTS: u32 = 10_000_000;
 
 /// What limits are found with.
 pub(super) struct Means<'a> {
-    /// The day the bed is planted, and the days on which it is watered.
-    pub(super) watered: (NaiveDate, DateSpan),
+    pub(super) watering: &'a Watering,
     pub(super) packings: &'a mut Packings,
-}
-
-/// The water that a bed needs, of whatever size.
-struct Watering<'a> {
-    case: &'a Case,
-    per_square_metre: Vec<Period>,
-}
-
-impl Watering<'_> {
-    fn area(&self, roots: u32) -> SquareMetres {
-        SquareMetres(f64::from(roots) * self.case.assumptions.bed_area_per_root_m2)
-    }
-
-    fn of_roots(&self, roots: u32) -> Vec<Period> {
-        let area = self.area(roots);
-        self.per_square_metre.iter().map(|period| period.on(area)).collect()
-    }
 }
 
 /// Something that allows so many roots and no more.
@@ -180,12 +159,8 @@ pub(super) fn below(wanted: u32, case: &Case, means: &mut Means<'_>) -> Result<V
     let room = containers.as_ref().map_or(wanted, |containers| containers.roots);
     limits.extend(containers);
     limits.extend(sand(case, room, means));
-    if case.source.is_some() || case.hands.is_some() {
-        let per_square_metre = bed::periods(case, SquareMetres(1.0), means.watered);
-        let watering = Watering { case, per_square_metre };
-        limits.extend(water(wanted, &watering));
-        limits.extend(hands(wanted, &watering));
-    }
+    limits.extend(water(case, wanted, means.watering));
+    limits.extend(hands(case, wanted, means.watering));
     limits.retain(|limit| limit.roots < wanted);
     limits.sort_by_key(|limit| limit.roots);
     // Layers that are not full take more sand than full ones, which something else may not allow.
@@ -253,10 +228,10 @@ fn sand(case: &Case, most: u32, means: &mut Means<'_>) -> Option<Limit> {
     Some(Limit { roots, why: AmountReason::RootsOfSand { sand_l: has }, what })
 }
 
-fn water(wanted: u32, watering: &Watering<'_>) -> Option<Limit> {
-    let source = watering.case.source.as_ref()?;
-    let short = source.shortage(&watering.of_roots(wanted))?;
-    let roots = most(wanted, |roots| source.shortage(&watering.of_roots(roots)).is_none());
+fn water(case: &Case, wanted: u32, watering: &Watering) -> Option<Limit> {
+    let source = case.source.as_ref()?;
+    let short = source.shortage(watering.on(bed_of(wanted, case)))?;
+    let roots = most(wanted, |roots| source.suffices(watering.on(bed_of(roots, case))));
     let why = AmountReason::RootsOfWater {
         source: source.name.clone(),
         litres: short.gives.0.floor(),
@@ -265,12 +240,10 @@ fn water(wanted: u32, watering: &Watering<'_>) -> Option<Limit> {
     Some(Limit { roots, why, what: What::Water { source: source.name.clone(), short } })
 }
 
-fn hands(wanted: u32, watering: &Watering<'_>) -> Option<Limit> {
-    let hands = watering.case.hands?;
-    let a = &watering.case.assumptions;
-    let thirstiest =
-        watering.per_square_metre.iter().max_by(|one, other| one.depth.0.total_cmp(&other.depth.0));
-    let trips_for = |roots| thirstiest.map_or(0, |most| bed::trips(most.on(watering.area(roots)).daily.0, a));
+fn hands(case: &Case, wanted: u32, watering: &Watering) -> Option<Limit> {
+    let hands = case.hands?;
+    let a = &case.assumptions;
+    let trips_for = |roots| bed::trips(watering.peak(bed_of(roots, case)), a);
     let trips = hands.trips(a);
     let roots = most(wanted, |roots| trips_for(roots) <= trips);
     let needed = trips_for(wanted);
@@ -280,6 +253,11 @@ fn hands(wanted: u32, watering: &Watering<'_>) -> Option<Limit> {
         why: AmountReason::RootsOfHands { people, hours: hours_per_day, trips },
         what: What::Hands { hands, trips: needed, hours: bed::hours(needed, a) },
     })
+}
+
+/// The bed that so many roots take.
+fn bed_of(roots: u32, case: &Case) -> SquareMetres {
+    SquareMetres(f64::from(roots) * case.assumptions.bed_area_per_root_m2)
 }
 
 /// The most of `roots` that are still allowed, where fewer are allowed with every number that is.

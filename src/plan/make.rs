@@ -3,8 +3,7 @@
 use chrono::NaiveDate;
 
 use super::case::{Case, Kind};
-use super::defaults::{Assumptions, Default};
-use super::planned::{Plan, UsedDefault};
+use super::planned::Plan;
 use super::quantities::Quantity;
 use super::remarks::{Refusal, Remark};
 use super::season::{self, DryGap, ExpectedRains, Rains, RainsReason};
@@ -65,7 +64,7 @@ impl Planner {
         let bedded = first_day(&planned.steps, StepKind::PlantBed).unwrap_or(case.harvest);
         refuse_long_storage(case, (filled, bedded), rains.onset)?;
 
-        let mut remarks = season::remarks(&case.rains, case.risk, case.harvest, a);
+        let mut remarks = season::remarks(&case.rains, rains, a);
         remarks.extend(storing_not_needed(case, rains));
         let stored = planned.amounts.get(Quantity::RootsToStore).unwrap_or_default() as u32;
         let (checks, of_checks) = progress::judge(&case.store_checks, (filled, stored), a);
@@ -121,7 +120,6 @@ impl Planner {
             advice,
             plan_by: case.plan_by,
             remarks,
-            defaults: used(a),
             assumptions: a.clone(),
             kind: case.kind,
         })
@@ -165,21 +163,4 @@ fn last_harvest(case: &Case) -> NaiveDate {
         Kind::Farm | Kind::Group { .. } => case.harvest,
     };
     case.harvest_until.unwrap_or_else(usual).max(case.harvest)
-}
-
-fn used(assumptions: &Assumptions) -> Vec<UsedDefault> {
-    let used = |(entry, value): (&Default, f64)| {
-        let kept = value == entry.value;
-        let range = entry.range.filter(|_| kept);
-        UsedDefault {
-            name: entry.name,
-            value,
-            low: range.map(|(low, _)| low),
-            high: range.map(|(_, high)| high),
-            unit: entry.unit,
-            basis: kept.then_some(entry.basis),
-            source: kept.then_some(entry.source),
-        }
-    };
-    Assumptions::TABLE.iter().zip(assumptions.values()).map(used).collect()
 }

@@ -209,6 +209,11 @@ impl Rate {
         self.ranged(f64::from(roots) * self.per_stored(part), part, Unknown::Survival)
     }
 
+    /// The same by the middle alone.
+    pub(super) fn middle_of(&self, roots: u32, part: impl Into<Part>) -> u32 {
+        whole_down(f64::from(roots) * self.per_stored(part))
+    }
+
     /// Cuttings with their 10 and 90 % points.
     pub fn ranged(&self, cuttings: f64, part: Part, unknown: Unknown) -> Cuttings {
         let grown = self.grown_points(part);

@@ -5,7 +5,7 @@ use chrono::NaiveDate;
 use super::advice::Advice;
 use super::after::VitaminA;
 use super::case::Kind;
-use super::defaults::{Assumptions, Basis};
+use super::defaults::{Assumptions, Basis, Default};
 use super::growth::PlanBy;
 use super::overdue::Overdue;
 use super::progress::Judged;
@@ -84,8 +84,6 @@ pub struct Plan {
     /// What must be noticed.
     pub remarks: Vec<Remark>,
     /// The values it rests on.
-    pub defaults: Vec<UsedDefault>,
-    /// The assumptions, for wordings.
     pub assumptions: Assumptions,
     /// Whom it is for.
     pub kind: Kind,
@@ -102,6 +100,24 @@ impl Plan {
     pub fn rains_span(&self) -> DateSpan {
         self.onset_outlook
             .map_or(DateSpan::day(self.rains), |outlook| DateSpan::new(outlook.days.early, outlook.days.late))
+    }
+
+    /// The values it rests on, each with where it comes from.
+    pub fn defaults(&self) -> Vec<UsedDefault> {
+        let used = |(entry, value): (&Default, f64)| {
+            let kept = value == entry.value;
+            let range = entry.range.filter(|_| kept);
+            UsedDefault {
+                name: entry.name,
+                value,
+                low: range.map(|(low, _)| low),
+                high: range.map(|(_, high)| high),
+                unit: entry.unit,
+                basis: kept.then_some(entry.basis),
+                source: kept.then_some(entry.source),
+            }
+        };
+        Assumptions::TABLE.iter().zip(self.assumptions.values()).map(used).collect()
     }
 
     /// The season as it was planned.

@@ -104,7 +104,15 @@ impl Roots<'_> {
     fn give(&self, count: u32, rate: &Rate, part: Part) -> Cuttings {
         let Some(progress) = self.left() else { return rate.cuttings_of(count, part) };
         let unknown = if progress.sprouted.is_some() { Unknown::Nothing } else { Unknown::Survival };
-        rate.ranged(f64::from(progress.sprouting(rate)) * rate.per_sprouted(part), part, unknown)
+        rate.ranged(progress.cuttings(rate, part), part, unknown)
+    }
+
+    /// The same by the middle alone.
+    fn give_middle(&self, count: u32, rate: &Rate, part: Part) -> u32 {
+        match self.left() {
+            Some(progress) => whole_down(progress.cuttings(rate, part)),
+            None => rate.middle_of(count, part),
+        }
     }
 }
 
@@ -112,6 +120,11 @@ impl Progress {
     /// Roots that give cuttings.
     fn sprouting(&self, rate: &Rate) -> u32 {
         self.sprouted.unwrap_or_else(|| whole_down(f64::from(self.at_bed) * rate.sprouting()))
+    }
+
+    /// What these give.
+    fn cuttings(&self, rate: &Rate, part: Part) -> f64 {
+        f64::from(self.sprouting(rate)) * rate.per_sprouted(part)
     }
 }
 
@@ -148,7 +161,7 @@ impl Sized {
                 Some(demand)
             }
             (None, Some(_)) => {
-                let cuttings = give(case.sizing.into()).middle;
+                let cuttings = roots.give_middle(count, rate, case.sizing.into());
                 Some(explain_field_of(case, (cuttings, rate.part(case.sizing)), count, amounts))
             }
             (None, None) => {
@@ -274,7 +287,7 @@ impl Sized {
         if self.roots > 0 {
             let other = Rate::of(case.plan_by.other(), stored.months, stored.days, a);
             let other = other.counting(stored.rate.cuts());
-            let by_other = |part: Part| two_figures_down(roots.give(self.roots, &other, part).middle);
+            let by_other = |part: Part| two_figures_down(roots.give_middle(self.roots, &other, part));
             let (first, season) = (two_figures_down(self.first.middle), two_figures_down(self.season.middle));
             let (other_first, other_season) = (by_other(Part::First), by_other(Part::Season));
             let roots = self.roots;
@@ -347,10 +360,10 @@ fn choose_roots(
     };
     let limits = limits::below(wanted, case, &mut means)?;
     if !limits.is_empty() {
-        let all = || Demand::of_cuttings(rate.cuttings_of(wanted, case.sizing).middle, case);
+        let all = || Demand::of_cuttings(rate.middle_of(wanted, case.sizing), case);
         let whole = fields.unwrap_or_else(all);
         for limit in &limits {
-            let by = |part: Part| whole.planted_by(rate.cuttings_of(limit.roots, part).middle).floor();
+            let by = |part: Part| whole.planted_by(rate.middle_of(limit.roots, part)).floor();
             let (first_m2, area_m2) = (by(Part::First), by(Part::Season));
             let planted = Planted { first_m2, area_m2, field_m2: whole.area.0.round() };
             remarks.extend(limit.remarks(wanted, &planted, case));

@@ -4,6 +4,7 @@ use chrono::NaiveDate;
 
 use super::after::{self, Harvest};
 use super::amounts::Amounts;
+use super::bed::{self, Watering};
 use super::case::{Case, Kind};
 use super::defaults::Assumptions;
 use super::group::{self, FieldSize, Share};
@@ -21,7 +22,7 @@ use super::steps::StepKind;
 use super::store::{Filled, Packings};
 use super::timeline::{SeasonInputs, Step, Timeline, lay_out};
 use super::units::SquareMetres;
-use super::{bed, fill, work};
+use super::{fill, work};
 
 /// A season: as it was planned, or as it stands.
 #[derive(Debug, Clone, PartialEq)]
@@ -81,20 +82,20 @@ impl State {
         let rate = Rate::of(case.plan_by, months, days, a).counting(in_time.count());
         let stored = Stored { months, bed: bed_day, days, rate: &rate };
         let roots = roots_of(case, planned, bed_day);
-        let watered = (bed_day, watering(inputs, span(StepKind::WaterBed)));
-        let means = Means { watered, packings };
+        let watering = Watering::of(case, (bed_day, watered(inputs, span(StepKind::WaterBed))));
+        let means = Means { watering: &watering, packings };
         let sized = Sized::of(case, (roots, stored), means, &mut amounts, &mut remarks)?;
         let store = fill::fill(case, sized.roots, packings, &mut amounts, &mut remarks)?;
         let bed = Bed::for_roots(sized.bedded, a);
-        let water = bed::water(case, &bed, watered, &mut amounts, &mut remarks);
+        let water = bed::water(case, &bed, &watering, &mut amounts, &mut remarks);
         remarks.extend(of_dates);
         let waits = sized.demand.is_none_or(|demand| sized.first.middle < demand.cuttings);
         remarks.extend(in_time.remarks(case, inputs, waits));
         let cutting = span(StepKind::CutForPlanting);
-        let peak = water.iter().map(|period| period.daily.0).fold(0.0, f64::max);
         let by_field = match case.kind {
             Kind::Zone if bed.area.0 > 0.0 => {
-                group::by_field(&case.field_sizes, case.spacing(), (case.sizing, &rate), peak / bed.area.0, a)
+                let each = watering.peak(bed.area) / bed.area.0;
+                group::by_field(&case.field_sizes, case.spacing(), (case.sizing, &rate), each, a)
             }
             _ => Vec::new(),
         };
@@ -159,7 +160,7 @@ fn roots_of<'a>(case: &Case, planned: Option<&'a State>, bed: NaiveDate) -> Root
 }
 
 /// The days on which the bed is still to be watered: from today, once it is planted.
-fn watering(inputs: &SeasonInputs<'_>, whole: DateSpan) -> DateSpan {
+fn watered(inputs: &SeasonInputs<'_>, whole: DateSpan) -> DateSpan {
     match inputs.work_done {
         Some(work) if work.done == Some(StepKind::PlantBed) => {
             DateSpan::new(whole.from.max(work.today), whole.to.max(work.today))

@@ -182,7 +182,7 @@ fn overridden_defaults_are_told_apart() {
     // 40 / (2 × 0.9) = 22.2
     assert_eq!(amount(&plan, Quantity::PlantsToMark), 23.0);
     let changed: Vec<_> =
-        plan.defaults.iter().filter(|used| used.basis.is_none()).map(|used| used.name).collect();
+        plan.defaults().into_iter().filter(|used| used.basis.is_none()).map(|used| used.name).collect();
     // The farm itself says that no cutting fails.
     assert_eq!(changed, ["roots_per_plant", "gap_share"]);
 }

@@ -442,7 +442,7 @@ fn the_whole_plan_is_told_through_the_pack() {
         let overridden = Case { today: Some(date("2028-06-01")), ..case.clone() };
         let plan = make(&overridden).unwrap();
         let steps = StepKind::ALL.map(|kind| kind.name().to_owned());
-        let assumed = plan.defaults.iter().map(|used| used.name.to_owned());
+        let assumed = plan.defaults().into_iter().map(|used| used.name.to_owned());
         let fields = ["field.sizing", "plan_by", "climate", "done", "hands", "season", "variety.maturity"]
             .map(str::to_owned);
         let mut names: Vec<String> = steps.into_iter().chain(assumed).chain(fields).collect();

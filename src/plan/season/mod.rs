@@ -123,14 +123,18 @@ impl ObservedRains {
 
     /// Days after the window's opening at which `percent` of the years that had an onset have had it.
     pub fn onset_percentile(&self, percent: f64) -> Option<f64> {
+        self.onset_days().percentile(percent)
+    }
+
+    fn onset_days(&self) -> OnsetDays {
         let days = |year: &YearOnset| year.days_after_opening(&self.rule.window);
         match &self.weights {
-            None => percentile(&self.years.iter().filter_map(days).collect::<Vec<_>>(), percent),
+            None => OnsetDays { days: self.years.iter().filter_map(days).collect(), weights: None },
             Some(weights) => {
                 let weighted = self.years.iter().zip(weights);
-                let (days, weights): (Vec<f64>, Vec<f64>) =
+                let (days, weights) =
                     weighted.filter_map(|(year, weight)| Some((days(year)?, *weight))).unzip();
-                weighted_percentile(&days, &weights, percent)
+                OnsetDays { days, weights: Some(weights) }
             }
         }
     }
@@ -151,7 +155,7 @@ impl ObservedRains {
     /// Days from `harvest` to the middle onset after it; the most there can be where none is known.
     pub fn days_to_onset(&self, harvest: NaiveDate) -> i64 {
         let middle = Percents { timed: 50.0, early: 50.0, usual: 50.0, late: 50.0 };
-        self.expected(harvest, middle).map_or(i64::MAX, |(rains, _)| (rains.onset - harvest).num_days())
+        self.expected(harvest, middle).map_or(i64::MAX, |rains| (rains.onset - harvest).num_days())
     }
 
     /// Years whose onset could be judged: missing days cannot change it.
@@ -171,21 +175,37 @@ impl ObservedRains {
         opened.filter_map(|year| self.rule.window.from.in_year(year)).find(|opening| *opening <= day)
     }
 
-    /// The rains by these percentiles in the first window whose timed day comes after `harvest`; and
-    /// the window's opening.
-    fn expected(&self, harvest: NaiveDate, percents: Percents) -> Option<(ExpectedRains, NaiveDate)> {
-        let timed = self.onset_percentile(percents.timed)?;
-        let early = self.onset_percentile(percents.early)?.min(timed);
-        let usual = self.onset_percentile(percents.usual)?;
-        let late = self.onset_percentile(percents.late)?.max(timed);
+    /// The rains by these percentiles in the first window whose timed day comes after `harvest`.
+    fn expected(&self, harvest: NaiveDate, percents: Percents) -> Option<ExpectedRains> {
+        let onsets = self.onset_days();
+        let timed = onsets.percentile(percents.timed)?;
+        let early = onsets.percentile(percents.early)?.min(timed);
+        let usual = onsets.percentile(percents.usual)?;
+        let late = onsets.percentile(percents.late)?.max(timed);
         (-1..=1)
             .filter_map(|ahead| self.rule.window.from.in_year(harvest.year() + ahead))
             .filter_map(|opening| {
                 let [onset, early, usual, late] =
                     [timed, early, usual, late].map(|days| days_after(opening, days));
-                Some((ExpectedRains { onset: onset?, early: early?, usual: usual?, late: late? }, opening))
+                Some(ExpectedRains { onset: onset?, early: early?, usual: usual?, late: late? })
             })
-            .find(|(rains, _)| rains.onset > harvest)
+            .find(|rains| rains.onset > harvest)
+    }
+}
+
+/// The onsets of the years that had one, in days after the window's opening.
+struct OnsetDays {
+    days: Vec<f64>,
+    /// How much each of them counts, where a seasonal outlook weighs them.
+    weights: Option<Vec<f64>>,
+}
+
+impl OnsetDays {
+    fn percentile(&self, percent: f64) -> Option<f64> {
+        match &self.weights {
+            None => percentile(&self.days, percent),
+            Some(weights) => weighted_percentile(&self.days, weights, percent),
+        }
     }
 }
 
@@ -233,9 +253,7 @@ pub fn expect(
     match rains {
         Rains::Usual(day) => day.next_after(harvest).map(ExpectedRains::on),
         Rains::On(date) => Some(ExpectedRains::on(*date)),
-        Rains::Observed(observed) => {
-            observed.expected(harvest, Percents::of(risk, assumptions)).map(|(rains, _)| rains)
-        }
+        Rains::Observed(observed) => observed.expected(harvest, Percents::of(risk, assumptions)),
     }
 }
 
@@ -391,11 +409,10 @@ pub fn reason(
     }
 }
 
-/// What must be noticed of the years of a record, in a season after `harvest`.
+/// What must be noticed of the years of a record, in the season of the rains that are `expected`.
 pub(super) fn remarks(
     rains: &Rains,
-    risk: Risk,
-    harvest: NaiveDate,
+    expected: ExpectedRains,
     assumptions: &super::Assumptions,
 ) -> Vec<Remark> {
     let Rains::Observed(observed) = rains else { return Vec::new() };
@@ -410,17 +427,15 @@ pub(super) fn remarks(
         remarks.push(Remark::YearsWithoutRains { count: count(&none), judged, years: Years(none) });
     }
     let open = of(Onset::is_open);
-    if let Some((rains, opening)) = observed.expected(harvest, Percents::of(risk, assumptions))
-        && !open.is_empty()
-    {
+    if let (false, Some(opening)) = (open.is_empty(), observed.opening_before(expected.onset)) {
         let bounds = |percent: f64| {
             let (least, greatest) = observed.percentile_bounds(percent)?;
             Some((days_after(opening, least)?, days_after(opening, greatest)?))
         };
         let (early, late) = (bounds(assumptions.onset_early_percent), bounds(assumptions.onset_late_percent));
         let bounded = if early.is_some() && late.is_some() { "yes" } else { "no" };
-        let (early_from, early_to) = early.unwrap_or((rains.early, rains.early));
-        let (late_from, late_to) = late.unwrap_or((rains.late, rains.late));
+        let (early_from, early_to) = early.unwrap_or((expected.early, expected.early));
+        let (late_from, late_to) = late.unwrap_or((expected.late, expected.late));
         remarks.push(Remark::YearsUnknown {
             count: count(&open),
             years: Years(open),

@@ -1,5 +1,7 @@
 //! The bed's water from planting to the rains, dekad by dekad.
 
+use std::borrow::Borrow;
+
 use chrono::{Datelike, Days, NaiveDate};
 
 use super::super::units::whole_up;
@@ -76,7 +78,9 @@ pub fn schedule(
     soil: Option<Soil>,
     assumptions: &Assumptions,
 ) -> Vec<Period> {
-    let mut periods = Vec::new();
+    let dekads = (span.to - span.from).num_days().max(0) as usize / 10;
+    // Three begin or end between others: the first, the last, and that in which shoots show.
+    let mut periods = Vec::with_capacity(dekads + 3);
     let shoots = shoots_on(planted, assumptions);
     let mut from = span.from;
     while from <= span.to {
@@ -132,24 +136,39 @@ pub struct Shortage {
 impl Source {
     /// Whether the source can give what the periods need. A bed that is not watered every day is watered in turns, a
     /// part of it each day, so that every day takes as much.
-    pub fn shortage(&self, periods: &[Period]) -> Option<Shortage> {
-        let mut worst: Option<Shortage> = None;
+    pub fn shortage(&self, periods: impl IntoIterator<Item = impl Borrow<Period>>) -> Option<Shortage> {
+        self.shortages(periods).reduce(|worst, short| {
+            let first = worst.first;
+            if short.share < worst.share { Shortage { first, ..short } } else { worst }
+        })
+    }
+
+    /// Whether it can give all of it.
+    pub(in crate::plan) fn suffices(&self, periods: impl IntoIterator<Item = impl Borrow<Period>>) -> bool {
+        self.shortages(periods).next().is_none()
+    }
+
+    /// The periods in which it cannot, by themselves.
+    fn shortages(
+        &self,
+        periods: impl IntoIterator<Item = impl Borrow<Period>>,
+    ) -> impl Iterator<Item = Shortage> {
         let mut used = 0.0;
-        for period in periods.iter().filter(|period| period.daily.0 > 0.0) {
+        periods.into_iter().flat_map(move |period| {
+            let period = period.borrow();
             let month = period.when.from.month0() as usize;
-            used += period.total().0;
-            let of_day = self.daily.and_then(|daily| daily.get(month).copied());
-            let of_day = of_day.map(|gives| (gives, period.daily, false));
-            let of_all = self.stored.map(|stored| (stored, Litres(used), true));
-            for (gives, needs, of_all) in of_day.into_iter().chain(of_all) {
+            let of_day = self.daily.as_ref().and_then(|daily| daily.get(month));
+            let of_day = of_day.map(|gives| (*gives, period.daily, false));
+            let of_all = self.stored.map(|stored| {
+                used += period.total().0;
+                (stored, Litres(used), true)
+            });
+            let first = period.when;
+            let short = move |(gives, needs, of_all): (Litres, Litres, bool)| {
                 let share = gives.0 / needs.0;
-                if share >= worst.as_ref().map_or(1.0, |worst| worst.share) {
-                    continue;
-                }
-                let first = worst.map_or(period.when, |worst| worst.first);
-                worst = Some(Shortage { first, share, gives, needs, of_all });
-            }
-        }
-        worst
+                (share < 1.0).then_some(Shortage { first, share, gives, needs, of_all })
+            };
+            [of_day, of_all].into_iter().flatten().filter_map(short)
+        })
     }
 }
