@@ -8,9 +8,16 @@ use chrono::{Days, Months, NaiveDate};
 use criterion::{Criterion, Throughput, criterion_group, criterion_main};
 use kabla::case::{read, read_rain};
 use kabla::plan::field::Field;
-use kabla::plan::season::{EndRule, OnsetRule, RainRecord, Rains, SeasonRule, Window, wet_seasons};
-use kabla::plan::store::{Packings, fill};
-use kabla::plan::{Assumptions, Case, Planner, SquareMetres, make};
+use kabla::plan::season::{
+    EndRule, ObservedRains, OnsetRule, RainRecord, Rains, SeasonRule, Window, wet_seasons,
+};
+use kabla::plan::seedbed::Source;
+use kabla::plan::store::{Container, Packings, fill};
+use kabla::plan::{Assumptions, AtHand, Case, Hands, Litres, Planner, SquareMetres, make};
+
+/// As in the program.
+#[global_allocator]
+static MEMORY: mimalloc::MiMalloc = mimalloc::MiMalloc;
 
 const FARM: &str = include_str!("../examples/farm.toml");
 const RAIN: &[u8] = include_bytes!("../examples/rain-eastern-lowlands.csv");
@@ -41,19 +48,53 @@ fn plans(c: &mut Criterion) {
             case
         })
         .collect();
+    let bound: Vec<Case> = farms.iter().cloned().map(bind).collect();
+    let rains = observed();
+    let dry: Vec<Case> = bound.iter().map(|case| Case { rains: rains.clone(), ..case.clone() }).collect();
     let mut group = c.benchmark_group("many");
     group.sample_size(10).throughput(Throughput::Elements(100_000));
-    group.bench_function("100,000 plans", |b| {
-        b.iter(|| {
-            let mut planner = Planner::default();
-            for _ in 0..100 {
-                for case in &farms {
-                    black_box(planner.plan(case)).expect("a plan");
+    for (name, farms) in [
+        ("100,000 plans", farms),
+        ("100,000 plans, bound by containers, sand, water and hands", bound),
+        ("100,000 plans, as bound, their rains from a record", dry),
+    ] {
+        group.bench_function(name, |b| {
+            b.iter(|| {
+                let mut planner = Planner::default();
+                for _ in 0..100 {
+                    for case in &farms {
+                        black_box(planner.plan(case)).expect("a plan");
+                    }
                 }
-            }
+            });
         });
-    });
+    }
     group.finish();
+}
+
+/// Leaves a farm too little of everything. Where water is short, ways stand beside each other as well.
+fn bind(case: Case) -> Case {
+    let sand = Some(Litres(100.0));
+    let spacing = case.spacing();
+    let daily = Some([Litres(40.0); 12]);
+    let counted = |container: Container| Container { count: Some(1), ..container };
+    Case {
+        containers: case.containers.into_iter().map(counted).collect(),
+        at_hand: Some(AtHand { roots: None, plants: None, bed: None, sand, spacing }),
+        source: Some(Source { name: "well".to_owned(), daily, stored: None }),
+        hands: Some(Hands { people: 1, hours_per_day: 0.5 }),
+        ..case
+    }
+}
+
+/// The rains of the example's record.
+fn observed() -> Rains {
+    let (record, _) = read_rain("rain.csv", RAIN, None);
+    let day = |text: &str| text.parse().expect("a day of the year");
+    let window = Window { from: day("09-20"), until: day("12-31") };
+    let rule =
+        SeasonRule { onset: OnsetRule::THREE_DAY, window, end: EndRule::RAINLESS, end_from: day("12-01") };
+    Rains::Observed(ObservedRains::find(&record, rule, None))
 }
 
 fn containers(c: &mut Criterion) {

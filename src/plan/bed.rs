@@ -14,6 +14,8 @@ use super::units::{Celsius, SquareMetres, round_up, tenths_down, whole_down, who
 /// The water that a bed of roots takes, of whatever size.
 pub(super) struct Watering {
     per_square_metre: Vec<Period>,
+    /// The one in which it takes most.
+    thirstiest: Option<Period>,
     /// Whether it begins before shoots show.
     bare: bool,
 }
@@ -24,8 +26,13 @@ impl Watering {
         let a = &case.assumptions;
         let (area, soil) = (SquareMetres(1.0), Some(case.soil.unwrap_or_default()));
         let climate = case.climate_or_usual();
+        let per_square_metre: Vec<Period> =
+            seedbed::schedule(area, &case.place, &climate, (planted, span), soil, a).collect();
+        let depth = |period: &Period| period.depth.0;
+        let thirstiest = per_square_metre.iter().max_by(|one, other| depth(one).total_cmp(&depth(other)));
         Watering {
-            per_square_metre: seedbed::schedule(area, &case.place, &climate, (planted, span), soil, a),
+            thirstiest: thirstiest.copied(),
+            per_square_metre,
             bare: span.from < seedbed::shoots_on(planted, a),
         }
     }
@@ -37,9 +44,7 @@ impl Watering {
 
     /// Litres a day when it takes most.
     pub(super) fn peak(&self, area: SquareMetres) -> f64 {
-        let depth = |period: &Period| period.depth.0;
-        let most = self.per_square_metre.iter().max_by(|one, other| depth(one).total_cmp(&depth(other)));
-        most.map_or(0.0, |period| period.on(area).daily.0)
+        self.thirstiest.map_or(0.0, |period| period.on(area).daily.0)
     }
 }
 

@@ -71,6 +71,16 @@ struct Common<'a> {
     months: f64,
 }
 
+/// A bed of roots or a plot of vines, watered until the rains.
+#[derive(Clone, Copy)]
+struct Watered {
+    from: NaiveDate,
+    /// Square metres.
+    area: f64,
+    /// Litres.
+    water: f64,
+}
+
 /// A bed and the plot that its first cut plants.
 struct Grown {
     /// Cuttings of one sprouted root at the onset.
@@ -125,10 +135,11 @@ pub(super) fn to_rescue(case: &Case, now: &State, today: NaiveDate, onset: Naive
     let tomorrow = today.checked_add_days(Days::new(1)).unwrap_or(today);
     let to_rains = (onset - tomorrow).num_days() as f64;
     if bed > tomorrow && to_rains >= a.first_cut_days_after_bed {
-        ways.push(common.of_roots(WayKind::BedNow, left, tomorrow, None));
+        let bed = common.bed(left, tomorrow);
+        ways.push(common.of_roots(WayKind::BedNow, left, bed, None));
         let plot = (a.vine_plot_weeks * 7.0).round();
         if to_rains - plot >= a.first_cut_days_after_bed {
-            ways.push(common.of_roots(WayKind::BedNowSecondBed, left, tomorrow, Some(plot)));
+            ways.push(common.of_roots(WayKind::BedNowSecondBed, left, bed, Some(plot)));
         }
     }
     let short = demand.cuttings.saturating_sub(planned.middle);
@@ -182,43 +193,51 @@ impl Common<'_> {
         (rate, Grown { per_sprouted, factors, second: Some(self.before_onset(plot)) })
     }
 
-    /// The water of an area from a day until the rains: of a bed of roots in this soil, or of a plot of vines.
-    fn water(&self, area: SquareMetres, from: NaiveDate, soil: Option<Soil>) -> f64 {
-        let a = self.assumptions();
+    /// A bed of so many roots that is planted on a day.
+    fn bed(&self, roots: u32, from: NaiveDate) -> Watered {
+        let area = f64::from(roots) * self.assumptions().bed_area_per_root_m2;
+        self.watered(area, from, Some(self.case.soil.unwrap_or_default()))
+    }
+
+    /// A plot that gives so many cuttings at a cut.
+    fn plot(&self, cuttings: u32, from: NaiveDate) -> Watered {
+        self.watered(plot_area(f64::from(cuttings), self.assumptions()), from, None)
+    }
+
+    /// An area of roots in this soil, or of vines.
+    fn watered(&self, area: f64, from: NaiveDate, soil: Option<Soil>) -> Watered {
         let last = self.before_onset(1.0);
-        if area.0 <= 0.0 || from > last {
-            return 0.0;
+        if area <= 0.0 || from > last {
+            return Watered { from, area, water: 0.0 };
         }
-        let climate = self.case.climate_or_usual();
+        let (place, climate) = (&self.case.place, self.case.climate_or_usual());
         let days = (from, DateSpan::new(from, last));
-        let periods = seedbed::schedule(area, &self.case.place, &climate, days, soil, a);
-        periods.iter().map(|period| period.total().0).sum()
+        let periods = seedbed::schedule(SquareMetres(area), place, &climate, days, soil, self.assumptions());
+        Watered { from, area, water: periods.map(|period| period.total().0).sum() }
     }
 
     fn way(
         &self,
         kind: WayKind,
         roots: u32,
-        bed: (f64, NaiveDate),
+        bed: Watered,
         cuttings: Cuttings,
         second: Option<NaiveDate>,
     ) -> Way {
-        let a = self.assumptions();
-        let (area, from) = bed;
-        let plot = second.map_or(0.0, |_| plot_area(f64::from(cuttings.middle), a));
-        let soil = (roots > 0).then(|| self.case.soil.unwrap_or_default());
-        let water = self.water(SquareMetres(area), from, soil)
-            + second.map_or(0.0, |second| self.water(SquareMetres(plot), second, None));
+        let plot = second.map(|second| self.plot(cuttings.middle, second));
+        let Watered { from, area, water } = bed;
+        let area = area + plot.map_or(0.0, |plot| plot.area);
+        let water = water + plot.map_or(0.0, |plot| plot.water);
         Way {
             kind,
             roots,
             from: Some(from),
             second,
-            area: SquareMetres(((area + plot) * 10.0).ceil() / 10.0),
+            area: SquareMetres((area * 10.0).ceil() / 10.0),
             cuttings,
             water: Litres(water),
             days: u32::try_from((self.onset - from).num_days()).unwrap_or(0),
-            trips: whole_up(water / a.litres_per_trip),
+            trips: whole_up(water / self.assumptions().litres_per_trip),
         }
     }
 
@@ -230,7 +249,6 @@ impl Common<'_> {
         cuttings: u32,
         (filled, before, plot): (NaiveDate, f64, Option<f64>),
     ) -> Option<Way> {
-        let a = self.assumptions();
         let bed = self.before_onset(before);
         if bed < filled {
             return None;
@@ -244,21 +262,18 @@ impl Common<'_> {
         let mut factors = grown.factors;
         factors.push(rate.survival_points());
         let given = spread_over(f64::from(roots) * per_root, &factors);
-        let area = f64::from(roots) * a.bed_area_per_root_m2;
-        Some(self.way(kind, roots, (area, bed), given, grown.second))
+        Some(self.way(kind, roots, self.bed(roots, bed), given, grown.second))
     }
 
-    /// A way from `roots` that go to a bed on `bed`.
-    fn of_roots(&self, kind: WayKind, roots: u32, bed: NaiveDate, plot: Option<f64>) -> Way {
-        let a = self.assumptions();
-        let (rate, grown) = self.grown(bed, plot);
+    /// A way from `roots` that go to a bed.
+    fn of_roots(&self, kind: WayKind, roots: u32, bed: Watered, plot: Option<f64>) -> Way {
+        let (rate, grown) = self.grown(bed.from, plot);
         let sprouting = whole_down(f64::from(roots) * rate.sprouting());
         // A plot is made no larger than the field asks for.
         let wanted =
             plot.and_then(|_| Demand::of(self.case)).map_or(f64::INFINITY, |demand| demand.cuttings.into());
         let given = spread_over((f64::from(sprouting) * grown.per_sprouted).min(wanted), &grown.factors);
-        let area = f64::from(roots) * a.bed_area_per_root_m2;
-        self.way(kind, roots, (area, bed), given, grown.second)
+        self.way(kind, roots, bed, given, grown.second)
     }
 
     /// Vines of the old field in a watered plot until the rains, where the time until then is short.
@@ -269,10 +284,8 @@ impl Common<'_> {
         if days as f64 > a.vines_kept_days || days as f64 <= a.vine_plot_weeks * 7.0 {
             return None;
         }
-        let multiplied = points!(a, vine_plot_rate);
-        let area = plot_area(f64::from(cuttings), a);
-        let given = spread_over(f64::from(cuttings), &[multiplied]);
-        Some(self.way(WayKind::VinePlot, 0, (area, from), given, None))
+        let given = spread_over(f64::from(cuttings), &[points!(a, vine_plot_rate)]);
+        Some(self.way(WayKind::VinePlot, 0, self.plot(cuttings, from), given, None))
     }
 }
 

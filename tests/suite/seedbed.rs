@@ -204,7 +204,9 @@ fn water_is_counted_dekad_by_dekad() {
     rain[10] = Millimetres(100.0);
     climate.rain = Some(rain);
     let when = span("2027-09-28", "2027-11-25");
-    let periods = schedule(SquareMetres(15.0), &lowland(), &climate, (when.from, when), Some(Soil::Loam), &a);
+    let days = (when.from, when);
+    let periods: Vec<_> =
+        schedule(SquareMetres(15.0), &lowland(), &climate, days, Some(Soil::Loam), &a).collect();
     let spans: Vec<String> = periods.iter().map(|p| format!("{} {}", p.when.from, p.when.to)).collect();
     assert_eq!(
         spans,
@@ -265,7 +267,8 @@ fn roots_without_shoots_are_kept_moist_not_wet() {
     let climate = Climate::constant(Celsius(32.0), Celsius(18.0));
     let first = |soil| {
         let when = span("2027-09-28", "2027-11-25");
-        schedule(SquareMetres(10.0), &lowland(), &climate, (when.from, when), Some(soil), &a)[1]
+        let days = (when.from, when);
+        schedule(SquareMetres(10.0), &lowland(), &climate, days, Some(soil), &a).nth(1).unwrap()
     };
     let [sand, loam, clay] = [Soil::Sand, Soil::Loam, Soil::Clay].map(first);
     // Sand is watered more often, and with less at a time; clay less often, and never with more than its top holds:
@@ -314,7 +317,9 @@ fn a_source_is_held_against_the_need() {
     let a = Assumptions::default();
     let climate = Climate::constant(Celsius(32.0), Celsius(18.0));
     let when = span("2027-10-01", "2027-11-30");
-    let periods = schedule(SquareMetres(15.0), &lowland(), &climate, (when.from, when), Some(Soil::Loam), &a);
+    let days = (when.from, when);
+    let periods: Vec<_> =
+        schedule(SquareMetres(15.0), &lowland(), &climate, days, Some(Soil::Loam), &a).collect();
     let most = periods.iter().map(|period| period.daily.0).fold(0.0, f64::max);
     let source = |daily: Option<[Litres; 12]>, stored: Option<f64>| Source {
         name: "the well".to_owned(),

@@ -67,6 +67,7 @@ pub struct ObservedRains {
     pub years: Vec<YearOnset>,
     /// How much each of these years counts, where a seasonal outlook weighs them.
     pub weights: Option<Vec<f64>>,
+    onset_days: OnsetDays,
     /// The rules and the search window.
     pub rule: SeasonRule,
     /// What waiting with the planting costs and saves.
@@ -115,6 +116,7 @@ impl ObservedRains {
             planting_delays: rule.planting_delays(record),
             lengths: Box::new(RecordedLengths::find(record, &rule, &years, weights.as_deref())),
             wet_seasons: wet_seasons(record),
+            onset_days: OnsetDays::of(&years, &rule.window, weights.as_deref()),
             years,
             weights,
             rule,
@@ -123,20 +125,7 @@ impl ObservedRains {
 
     /// Days after the window's opening at which `percent` of the years that had an onset have had it.
     pub fn onset_percentile(&self, percent: f64) -> Option<f64> {
-        self.onset_days().percentile(percent)
-    }
-
-    fn onset_days(&self) -> OnsetDays {
-        let days = |year: &YearOnset| year.days_after_opening(&self.rule.window);
-        match &self.weights {
-            None => OnsetDays { days: self.years.iter().filter_map(days).collect(), weights: None },
-            Some(weights) => {
-                let weighted = self.years.iter().zip(weights);
-                let (days, weights) =
-                    weighted.filter_map(|(year, weight)| Some((days(year)?, *weight))).unzip();
-                OnsetDays { days, weights: Some(weights) }
-            }
-        }
+        self.onset_days.percentile(percent)
     }
 
     /// The bounds of that percentile, whatever fell on missing days; `None` where no year is open, and
@@ -147,9 +136,7 @@ impl ObservedRains {
         if open.is_empty() || self.weights.is_some() {
             return None;
         }
-        let certain: Vec<f64> =
-            self.years.iter().filter_map(|year| year.days_after_opening(window)).collect();
-        percentile_bounds(&certain, &open, percent)
+        percentile_bounds(&self.onset_days.days, &open, percent)
     }
 
     /// Days from `harvest` to the middle onset after it; the most there can be where none is known.
@@ -177,7 +164,7 @@ impl ObservedRains {
 
     /// The rains by these percentiles in the first window whose timed day comes after `harvest`.
     fn expected(&self, harvest: NaiveDate, percents: Percents) -> Option<ExpectedRains> {
-        let onsets = self.onset_days();
+        let onsets = &self.onset_days;
         let timed = onsets.percentile(percents.timed)?;
         let early = onsets.percentile(percents.early)?.min(timed);
         let usual = onsets.percentile(percents.usual)?;
@@ -193,7 +180,8 @@ impl ObservedRains {
     }
 }
 
-/// The onsets of the years that had one, in days after the window's opening.
+/// The onsets of the years that had one, in days after the window's opening, ascending.
+#[derive(Debug, Clone, PartialEq)]
 struct OnsetDays {
     days: Vec<f64>,
     /// How much each of them counts, where a seasonal outlook weighs them.
@@ -201,6 +189,16 @@ struct OnsetDays {
 }
 
 impl OnsetDays {
+    fn of(years: &[YearOnset], window: &Window, weights: Option<&[f64]>) -> OnsetDays {
+        let each = weights.into_iter().flatten().copied().chain(std::iter::repeat(1.0));
+        let weighted = years.iter().zip(each);
+        let mut days: Vec<(f64, f64)> =
+            weighted.filter_map(|(year, weight)| Some((year.days_after_opening(window)?, weight))).collect();
+        days.sort_by(|(one, _), (other, _)| one.total_cmp(other));
+        let (days, each) = days.into_iter().unzip();
+        OnsetDays { days, weights: weights.map(|_| each) }
+    }
+
     fn percentile(&self, percent: f64) -> Option<f64> {
         match &self.weights {
             None => percentile(&self.days, percent),

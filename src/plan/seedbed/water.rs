@@ -77,20 +77,20 @@ pub fn schedule(
     (planted, span): (NaiveDate, DateSpan),
     soil: Option<Soil>,
     assumptions: &Assumptions,
-) -> Vec<Period> {
-    let dekads = (span.to - span.from).num_days().max(0) as usize / 10;
-    // Three begin or end between others: the first, the last, and that in which shoots show.
-    let mut periods = Vec::with_capacity(dekads + 3);
+) -> impl Iterator<Item = Period> {
     let shoots = shoots_on(planted, assumptions);
-    let mut from = span.from;
-    while from <= span.to {
+    let mut next = Some(span.from);
+    std::iter::from_fn(move || {
+        let from = next.filter(|day| *day <= span.to)?;
         let until_shoots = soil.filter(|_| from < shoots);
         let bare = until_shoots.is_some();
         let last = shoots.pred_opt().filter(|_| bare).unwrap_or(span.to);
         let every_days =
             until_shoots.map_or(assumptions.water_every_days, |soil| soil.every_days(assumptions));
         let to = dekad_end(from).min(span.to).min(last);
-        let middle = from + Days::new((to - from).num_days().max(0) as u64 / 2);
+        next = to.succ_opt();
+        // Both are days of one month.
+        let middle = from + Days::new(u64::from(to.day() - from.day()) / 2);
         let et0 = climate.et0_on(middle, place);
         let day = (middle - planted).num_days() as f64;
         let kc =
@@ -100,11 +100,8 @@ pub fn schedule(
         let nothing = Litres(0.0);
         let when = DateSpan::new(from, to);
         let period = Period { when, et0, kc, rain, every_days, depth, daily: nothing, each_time: nothing };
-        periods.push(period.on(area));
-        let Some(next) = to.succ_opt() else { break };
-        from = next;
-    }
-    periods
+        Some(period.on(area))
+    })
 }
 
 /// Where the bed's water comes from.
