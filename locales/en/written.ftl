@@ -683,6 +683,7 @@ why-before-harvest-late = as soon as it still can be, { $days ->
    *[other] { $days } days before the harvest
  }: mark first, then look for sickness, and cut the vines last
 why-harvest = the harvest date of the case
+why-harvest-of-many = the first farms dig on { DAY($first) }, the last ones on { DAY($last) }; who digs later does what comes before the harvest as many days later, in the same order
 why-fill-container = after some hours in shade, before the roots dry out
 why-early-check = { $least_days } to { $most_days } days after filling on { DAY($filled) }, since most losses come early
 why-monthly-check = { $months ->

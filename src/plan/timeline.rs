@@ -49,6 +49,13 @@ coded! {
         },
         /// As the case says.
         Harvest = "why-harvest",
+        /// As the case says, of many farms.
+        HarvestOfMany = "why-harvest-of-many" {
+            /// The day the first farms dig.
+            first: NaiveDate,
+            /// The day the last ones do.
+            last: NaiveDate,
+        },
         /// Before the roots dry out.
         FillContainer = "why-fill-container",
         /// Most losses come early.
@@ -178,7 +185,7 @@ fn shift(date: NaiveDate, days: f64) -> NaiveDate {
 /// What the dates of a season hang on.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct SeasonInputs<'a> {
-    /// When the old field is dug: a day, or in a zone the days of all its farms.
+    /// When the old field is dug: a day, or in a zone from the first of its farms to the last.
     pub harvest: DateSpan,
     /// When the rains are expected.
     pub rains: ExpectedRains,
@@ -240,11 +247,12 @@ pub fn lay_out(inputs: &SeasonInputs<'_>, assumptions: &Assumptions) -> Timeline
     };
 
     let harvest = inputs.no_earlier(StepKind::Harvest, inputs.harvest);
-    // In a zone the first farms begin early and the last ones late.
+    // In a zone these are the days of the farms that dig first. Who digs later counts from another harvest: days
+    // that were right for all would allow to cut the vines before anybody has looked at them.
     let before_harvest = |kind, first: f64, last: f64| {
-        let usual = DateSpan::new(shift(harvest.from, -first), shift(harvest.to, -last));
+        let usual = DateSpan::new(shift(harvest.from, -first), shift(harvest.from, -last));
         let when = inputs.no_earlier(kind, usual);
-        DateSpan::new(when.from.min(harvest.from), when.to.min(harvest.to))
+        DateSpan::new(when.from.min(harvest.from), when.to.min(harvest.from))
     };
     let fill = inputs.no_earlier(
         StepKind::FillContainer,
@@ -265,17 +273,19 @@ pub fn lay_out(inputs: &SeasonInputs<'_>, assumptions: &Assumptions) -> Timeline
     let cut_from = inputs.open(StepKind::CutForPlanting).map_or(cut_from, |today| cut_from.max(today));
     let cut = DateSpan::new(cut_from, shift(late.max(cut_from), a.planting_window_days));
 
-    let of_last = on_the_plants(inputs, harvest.to, a);
-    for ((kind, first, why), (_, last, _)) in on_the_plants(inputs, harvest.from, a).into_iter().zip(of_last)
-    {
-        step(kind, DateSpan::new(first.from, last.to), why);
+    for (kind, when, why) in on_the_plants(inputs, harvest.from, a) {
+        step(kind, when, why);
     }
     step(
         StepKind::GatherSand,
         before_harvest(StepKind::GatherSand, a.gather_sand_days_before_harvest, 1.0),
         DateReason::GatherSand,
     );
-    step(StepKind::Harvest, harvest, DateReason::Harvest);
+    let why = match harvest {
+        DateSpan { from: first, to: last } if first < last => DateReason::HarvestOfMany { first, last },
+        _ => DateReason::Harvest,
+    };
+    step(StepKind::Harvest, harvest, why);
     step(StepKind::FillContainer, fill, DateReason::FillContainer);
 
     // Once the last check is made, no later day of the bed brings more of them.
@@ -364,27 +374,24 @@ fn on_the_plants(
     inputs: &SeasonInputs<'_>,
     day: NaiveDate,
     assumptions: &Assumptions,
-) -> Vec<(StepKind, DateSpan, DateReason)> {
+) -> [(StepKind, DateSpan, DateReason); 3] {
     let a = assumptions;
-    let usual = [
+    let mut steps = [
         (StepKind::MarkPlants, a.mark_days_before_harvest, a.mark_days_before_harvest - a.mark_within_days),
         (StepKind::CheckPlants, a.check_days_before_harvest_first, a.check_days_before_harvest_last),
         (StepKind::CutVines, a.cut_vines_days_before_harvest_first, a.cut_vines_days_before_harvest_last),
     ];
     // From the harvest back: the days before it from which on the next step has its own.
-    let mut taken = 0.0;
-    let mut steps: Vec<(StepKind, f64, f64)> = Vec::with_capacity(usual.len());
-    for (kind, most, least) in usual.into_iter().rev() {
-        let least = least.round().max(taken + 1.0);
-        let most = most.round().max(least);
-        taken = most;
-        steps.insert(0, (kind, most, least));
+    let mut taken: f64 = 0.0;
+    for (_, most, least) in steps.iter_mut().rev() {
+        *least = least.round().max(taken + 1.0);
+        *most = most.round().max(*least);
+        taken = *most;
     }
     // And from today on: a step that is not done waits for the one before.
     let mut free = NaiveDate::MIN;
     let mut following = steps.len() as f64;
-    let mut laid_out = Vec::with_capacity(steps.len());
-    for (kind, most_days, least_days) in steps {
+    steps.map(|(kind, most_days, least_days)| {
         let usual = DateSpan::new(shift(day, -most_days), shift(day, -least_days));
         let from = match inputs.open(kind) {
             // As late as leaves a day for each of those that follow.
@@ -402,9 +409,8 @@ fn on_the_plants(
         };
         free = shift(when.to, 1.0);
         following -= 1.0;
-        laid_out.push((kind, when, why));
-    }
-    laid_out
+        (kind, when, why)
+    })
 }
 
 /// The checks of a store: an early one, then one every so many months; one that stands for all that are overdue.
@@ -438,6 +444,7 @@ fn checks(
     for (when, _) in &mut checks {
         *when = spread_out(when.from, when.to);
     }
+    one_by_one(&mut checks);
     if let Some(last) = inputs.checks.last() {
         // A check that was made stands for those due within the days after it.
         let next = shift(last.date, a.least_days_between_checks);
@@ -475,12 +482,22 @@ fn checks(
             checks.insert(0, (spread_out(today, today), DateReason::OverdueCheck));
         }
     }
+    one_by_one(&mut checks);
     let made = inputs
         .checks
         .iter()
         .filter(|check| !check.is_last)
         .map(|check| (DateSpan::day(check.date), DateReason::Checked { healthy: check.healthy }));
     made.chain(checks).collect()
+}
+
+/// Ends each check before the next begins, where farms dig so far apart that they would cross.
+fn one_by_one(checks: &mut [(DateSpan, DateReason)]) {
+    let mut next = NaiveDate::MAX;
+    for (when, _) in checks.iter_mut().rev() {
+        when.to = when.to.min(shift(next, -1.0)).max(when.from);
+        next = when.from;
+    }
 }
 
 /// The step before one in the usual order.

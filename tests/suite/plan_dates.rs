@@ -14,6 +14,26 @@ use crate::plan::{amount, date, farm};
 /// The steps on the plants of the old field: nobody can inspect cut leaves, and nobody cuts vines of plants in a basket.
 const ON_THE_PLANTS: [StepKind; 3] = [StepKind::MarkPlants, StepKind::CheckPlants, StepKind::CutVines];
 
+/// Work that ends before other work begins.
+const ONE_AFTER_THE_OTHER: [(StepKind, StepKind); 4] = [
+    (StepKind::GatherSand, StepKind::Harvest),
+    (StepKind::PrepareBed, StepKind::PlantBed),
+    (StepKind::MonthlyCheck, StepKind::LastCheck),
+    (StepKind::PlantBed, StepKind::CutForPlanting),
+];
+
+/// Work on the same days, which nobody can do the wrong way round: there is no root to lay in sand before it is dug,
+/// none goes to the bed before it was taken out and looked at, and no vine is planted before it is cut.
+///
+/// The other steps go on beside these. The bed is watered while vines are cut. In a zone some farms check their
+/// stores, or dig their first ripe roots, while others still fill or plant: there is nothing yet that they could check
+/// or dig.
+const HAND_IN_HAND: [(StepKind, StepKind); 3] = [
+    (StepKind::Harvest, StepKind::FillContainer),
+    (StepKind::LastCheck, StepKind::PlantBed),
+    (StepKind::CutForPlanting, StepKind::PlantField),
+];
+
 fn window(timeline: &Timeline, kind: StepKind) -> DateSpan {
     timeline.steps.iter().find(|step| step.kind == kind).unwrap().when
 }
@@ -137,19 +157,28 @@ fn days(from: NaiveDate, to: NaiveDate) -> i64 {
 }
 
 proptest! {
-    /// On one farm, with any days that a case may ask for, any day and any work done: a step on the plants begins
-    /// after the one before has ended. Only where fewer days than steps are left do two share a day, the earlier one
-    /// first. The harvest comes after all of them, where it does not come at once.
+    /// On a farm and in a zone, with any days that a case may ask for, any day and any work done: a step on the plants
+    /// begins after the one before has ended. Only where fewer days than steps are left do two share a day, the
+    /// earlier one first. The harvest comes after all of them, where it does not come at once.
     #[test]
     fn no_window_crosses_the_one_it_depends_on(
         a in any_assumptions(),
         dry in 1u64..366,
+        late_years in 0u64..90,
+        zone in prop::option::of(0u64..60),
         work in any_work(),
     ) {
         let harvest = date("2027-05-24");
         let work_done =
             work.map(|(after, done)| WorkDone { today: harvest + chrono::Duration::days(after), done });
-        let inputs = SeasonInputs { work_done, ..season(harvest, dry) };
+        let usual = season(harvest, dry);
+        let inputs = SeasonInputs {
+            harvest: DateSpan::new(harvest, harvest + Days::new(zone.unwrap_or(0))),
+            rains: ExpectedRains { late: usual.rains.onset + Days::new(late_years), ..usual.rains },
+            spread: zone.is_some(),
+            work_done,
+            ..usual
+        };
         let timeline = lay_out(&inputs, &a);
         let is_open = |kind: StepKind| {
             work_done.filter(|work| work.done.is_none_or(|done| kind > done)).map(|work| work.today)
@@ -174,28 +203,40 @@ proptest! {
             }
         }
         // The sand is there the day before, the bed is made the day before; where no day is left, on the same.
-        let sand = window(&timeline, StepKind::GatherSand);
-        prop_assert!(sand.to < dug || is_open(StepKind::GatherSand).is_some_and(|today| today >= dug));
-        let (bed, prepared) = (window(&timeline, StepKind::PlantBed), window(&timeline, StepKind::PrepareBed));
-        prop_assert!(prepared.to < bed.from || is_open(StepKind::PrepareBed).is_some_and(|today| today >= bed.from));
-        let filled = window(&timeline, StepKind::FillContainer);
-        prop_assert!(filled.from >= dug || is_open(StepKind::FillContainer).is_none());
+        let all = |kind| timeline.steps.iter().filter(move |of| of.kind == kind).map(|of| of.when);
+        for (before, after) in ONE_AFTER_THE_OTHER {
+            for (first, then) in all(before).zip(std::iter::repeat(window(&timeline, after))) {
+                let at_once = is_open(before).is_some_and(|today| today >= then.from) && first.to == then.from;
+                prop_assert!(first.to < then.from || at_once, "{before:?} {first:?}, {after:?} {then:?}");
+            }
+        }
+        for (before, after) in HAND_IN_HAND {
+            let (first, then) = (window(&timeline, before), window(&timeline, after));
+            let in_order = first.from <= then.from && first.to <= then.to;
+            prop_assert!(in_order || is_open(after).is_none(), "{before:?} {first:?}, {after:?} {then:?}");
+        }
+        let (bed, filled) = (window(&timeline, StepKind::PlantBed), window(&timeline, StepKind::FillContainer));
+        // Where rains come so soon that nothing need be stored, roots go to the bed on the day of the sand.
+        prop_assert!(filled.to <= bed.from, "{filled:?} and the bed {bed:?}");
         prop_assert!(days(bed.from, window(&timeline, StepKind::CutForPlanting).from) >= 30);
-        // Every check ends 14 days before the roots go to the bed, and none comes sooner than that after another.
+        prop_assert!(window(&timeline, StepKind::WaterBed).from == bed.from);
+        // Every check ends 14 days before the roots go to the bed, and none comes sooner than that after another; in a
+        // zone after another has begun.
         let found: Vec<DateSpan> =
             timeline.steps.iter().filter(|of| of.kind == StepKind::MonthlyCheck).map(|of| of.when).collect();
         for check in &found {
             prop_assert!(days(check.to, bed.from) >= 14 && days(filled.from, check.from) >= 10 || is_open(StepKind::MonthlyCheck).is_some_and(|today| check.from == today), "{check:?} and the bed {bed:?}");
         }
         for pair in found.windows(2) {
-            prop_assert!(days(pair[0].to, pair[1].from) >= 14, "{:?} and {:?}", pair[0], pair[1]);
+            let (ended, begun) = (days(pair[0].to, pair[1].from), days(pair[0].from, pair[1].from));
+            prop_assert!(if zone.is_some() { ended >= 1 && begun >= 14 } else { ended >= 14 }, "{pair:?}");
         }
     }
 
-    /// A zone's windows reach from those of the farm that digs first to those of the farm that digs last: each
-    /// farm in it keeps its order.
+    /// Before the harvest a zone has the windows of the farm that digs first. Windows for all farms would cross, and
+    /// a listener cannot know which part of them is meant.
     #[test]
-    fn a_zone_spans_the_windows_of_its_farms(a in any_assumptions(), dry in 80u64..296, late in 0u64..60, work in any_work()) {
+    fn a_zone_has_the_windows_of_the_farm_that_digs_first(a in any_assumptions(), dry in 80u64..296, late in 0u64..60, work in any_work()) {
         let first = date("2027-05-24");
         let last = first + Days::new(late);
         let work_done =
@@ -203,13 +244,47 @@ proptest! {
         let of = |harvest: DateSpan, spread| {
             lay_out(&SeasonInputs { harvest, spread, work_done, ..season(first, dry) }, &a)
         };
-        let (one, other) = (of(DateSpan::day(first), false), of(DateSpan::day(last), false));
-        let zone = of(DateSpan::new(first, last), true);
-        for kind in ON_THE_PLANTS {
-            prop_assert_eq!(window(&zone, kind).from, window(&one, kind).from, "{:?}", kind);
-            prop_assert_eq!(window(&zone, kind).to, window(&other, kind).to, "{:?}", kind);
+        let (farm, zone) = (of(DateSpan::day(first), false), of(DateSpan::new(first, last), true));
+        for kind in ON_THE_PLANTS.into_iter().chain([StepKind::GatherSand]) {
+            prop_assert_eq!(window(&zone, kind), window(&farm, kind), "{:?}", kind);
         }
+        prop_assert_eq!(window(&zone, StepKind::Harvest).from, window(&farm, StepKind::Harvest).from);
     }
+}
+
+/// Counted by hand from 24 May, the day the first farms dig: 30 to 23 days before are 24 April to 1 May, 14 days before
+/// 10 May, 7 to 5 days 17 to 19 May, 4 to 3 days 20 and 21 May. Those who dig last, on 30 May, fill until 31 May.
+#[test]
+fn a_zone_reads_in_order() {
+    let zone = Case { kind: Kind::Zone, field: None, ..farm(1.0) };
+    let plan = make(&zone).unwrap();
+    let when = |kind| plan.now.steps_of(kind).next().unwrap().when;
+    for (kind, from, to) in [
+        (StepKind::MarkPlants, "2027-04-24", "2027-05-01"),
+        (StepKind::GatherSand, "2027-05-10", "2027-05-23"),
+        (StepKind::CheckPlants, "2027-05-17", "2027-05-19"),
+        (StepKind::CutVines, "2027-05-20", "2027-05-21"),
+        (StepKind::Harvest, "2027-05-24", "2027-05-30"),
+        (StepKind::FillContainer, "2027-05-24", "2027-05-31"),
+    ] {
+        assert_eq!(when(kind), span(from, to), "{kind:?}");
+    }
+    let why = |plan: &Plan| plan.now.steps_of(StepKind::Harvest).next().unwrap().why.clone();
+    let (first, last) = (date("2027-05-24"), date("2027-05-30"));
+    assert_eq!(why(&plan), DateReason::HarvestOfMany { first, last });
+    let one_day = Case { harvest_until: Some(first), ..zone.clone() };
+    assert_eq!(why(&make(&one_day).unwrap()), DateReason::Harvest);
+
+    // Where the last farms dig on 10 July, 47 days after the first, each check ends on the day before the next one:
+    // 24 June, 24 July and 24 August; the last of them 14 days before the bed of 30 September.
+    let wide = make(&Case { harvest_until: Some(date("2027-07-10")), ..zone }).unwrap();
+    let expected = [
+        ("2027-06-03", "2027-06-23"),
+        ("2027-06-24", "2027-07-23"),
+        ("2027-07-24", "2027-08-23"),
+        ("2027-08-24", "2027-09-16"),
+    ];
+    assert_eq!(checks(&wide), spans(&expected));
 }
 
 /// Counted by hand from the filling on 24 May: days 10 to 14 are 3 to 7 June, a month is 24 June.
