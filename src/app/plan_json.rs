@@ -343,6 +343,7 @@ impl OverdueJson {
 
 #[derive(Serialize)]
 struct AmountJson {
+    label: String,
     value: Plain,
     #[serde(skip_serializing_if = "Option::is_none")]
     low: Option<Plain>,
@@ -355,6 +356,7 @@ struct AmountJson {
 impl AmountJson {
     fn of(amount: &Amount, english: &Pack) -> Result<AmountJson, WordingError> {
         Ok(AmountJson {
+            label: english.plan_amount(amount.quantity)?,
             value: Plain(amount.value),
             low: amount.range.map(|(low, _)| Plain(low)),
             high: amount.range.map(|(_, high)| Plain(high)),

@@ -46,7 +46,8 @@ fn documented(part: &str) -> BTreeSet<String> {
     part.split('`').skip(1).step_by(2).map(str::to_owned).collect()
 }
 
-/// All keys; of `values` and `amounts` only that they are there, as codes and quantities say what is in them.
+/// All keys; of `values` and `amounts` only that they are there: a code says what is in them, and a label what
+/// each amount is.
 fn keys(value: &Value, found: &mut BTreeSet<String>) {
     match value {
         Value::Object(map) => {
@@ -55,7 +56,6 @@ fn keys(value: &Value, found: &mut BTreeSet<String>) {
                 match (key.as_str(), inside) {
                     ("values", _) => {}
                     ("amounts", Value::Object(amounts)) => {
-                        found.extend(amounts.keys().cloned());
                         amounts.values().for_each(|amount| keys(amount, found));
                     }
                     _ => keys(inside, found),
@@ -131,6 +131,9 @@ fn late_work_is_told_twice_as_words_and_as_data() {
 #[test]
 fn the_json_has_its_promised_shape() {
     let plan = planned("farm.toml", Overrides::default());
+    for (name, amount) in plan["amounts"].as_object().unwrap() {
+        assert!(amount["label"].as_str().is_some_and(|label| !label.is_empty()), "{name} has no label");
+    }
     for name in [
         "cuttings_needed",
         "roots_to_store",
