@@ -67,7 +67,7 @@ pub struct ObservedRains {
     pub years: Vec<YearOnset>,
     /// How much each of these years counts, where a seasonal outlook weighs them.
     pub weights: Option<Vec<f64>>,
-    onset_days: OnsetDays,
+    onset_days: Box<OnsetDays>,
     /// The rules and the search window.
     pub rule: SeasonRule,
     /// What waiting with the planting costs and saves.
@@ -116,7 +116,7 @@ impl ObservedRains {
             planting_delays: rule.planting_delays(record),
             lengths: Box::new(RecordedLengths::find(record, &rule, &years, weights.as_deref())),
             wet_seasons: wet_seasons(record),
-            onset_days: OnsetDays::of(&years, &rule.window, weights.as_deref()),
+            onset_days: Box::new(OnsetDays::of(&years, &rule.window, weights.as_deref())),
             years,
             weights,
             rule,
