@@ -247,8 +247,8 @@ pub fn lay_out(inputs: &SeasonInputs<'_>, assumptions: &Assumptions) -> Timeline
     };
 
     let harvest = inputs.no_earlier(StepKind::Harvest, inputs.harvest);
-    // In a zone these are the days of the farms that dig first. Who digs later counts from another harvest: days
-    // that were right for all would allow to cut the vines before anybody has looked at them.
+    // In a zone these are the days of the farms that dig first; who digs later counts from a later harvest. Days
+    // right for all would let a farmer cut the vines before anybody has looked at them.
     let before_harvest = |kind, first: f64, last: f64| {
         let usual = DateSpan::new(shift(harvest.from, -first), shift(harvest.from, -last));
         let when = inputs.no_earlier(kind, usual);
