@@ -12,10 +12,7 @@ coded! {
         /// What to do with roots that are not stored.
         RootsNotChosen = "advice-roots-not-chosen",
         /// Where the containers stand.
-        StoragePlace = "advice-storage-place" {
-            /// How many times the weevils of a closed box were found in an open heap.
-            times: f64,
-        },
+        StoragePlace = "advice-storage-place",
         /// Tips of vines carry fewer weevils.
         CleanVines = "advice-clean-vines",
         /// Away from old fields and their residues.
@@ -60,7 +57,7 @@ impl Advice {
     pub fn step(&self) -> StepKind {
         match self {
             Advice::RootsNotChosen => StepKind::Harvest,
-            Advice::StoragePlace { .. } => StepKind::FillContainer,
+            Advice::StoragePlace => StepKind::FillContainer,
             Advice::CleanVines => StepKind::CutForPlanting,
             Advice::CleanField { .. }
             | Advice::DeepPlanting { .. }
@@ -74,7 +71,7 @@ impl Advice {
     pub fn source(&self) -> &'static str {
         match self {
             Advice::RootsNotChosen => "common practice, no source",
-            Advice::StoragePlace { .. } => {
+            Advice::StoragePlace => {
                 "common practice, no source; weevils of heap and box found: Atuna, Carey and Amagloh, 2017"
             }
             Advice::CleanVines => "found: Smit, 1997; Odongo and others, 2003; Wilson, 1988",
@@ -104,7 +101,7 @@ pub(super) fn advice(case: &Case, now: &State) -> Vec<Advice> {
     let children = Advice::Children { serving_g: 125.0, days: 53.0 };
     let all = [
         Some(Advice::RootsNotChosen),
-        Some(Advice::StoragePlace { times: 23.0 }),
+        Some(Advice::StoragePlace),
         Some(Advice::CleanVines),
         Some(Advice::CleanField { metres: 200.0, years: 3.0 }),
         Some(Advice::DeepPlanting { deep_cm: 15.0, shallow_cm: 5.0 }),

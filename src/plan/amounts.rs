@@ -2,7 +2,7 @@
 
 use super::multiply::Cuttings;
 use super::quantities::{AmountReason, Quantity};
-use super::units::{two_figures_down, whole_down};
+use super::units::{two_figures_down, two_figures_up, whole_down, whole_up};
 
 /// An amount with its reason.
 #[derive(Debug, Clone, PartialEq)]
@@ -18,7 +18,8 @@ pub struct Amount {
 }
 
 impl Amount {
-    /// The amount as it is told: cuttings that are counted on to two figures, down.
+    /// The amount as it is told, to two figures to the cautious side: cuttings that are counted on down, sand and water
+    /// up; until shoots show less water is the cautious side.
     pub fn told(&self) -> f64 {
         self.rounded(self.value)
     }
@@ -29,18 +30,24 @@ impl Amount {
     }
 
     fn rounded(&self, value: f64) -> f64 {
-        let counted_on = match self.quantity {
-            Quantity::CuttingsAtFirstCut | Quantity::CuttingsOverSeason | Quantity::CuttingsExpected => true,
+        let down = || f64::from(two_figures_down(whole_down(value)));
+        match self.quantity {
+            Quantity::CuttingsAtFirstCut
+            | Quantity::CuttingsOverSeason
+            | Quantity::CuttingsExpected
+            | Quantity::WaterUntilShoots => down(),
             // Where the plan is counted forward, they are not what a field takes but what roots give.
-            Quantity::CuttingsNeeded => matches!(
-                self.why,
+            Quantity::CuttingsNeeded => match self.why {
                 AmountReason::CuttingsOfSeason { .. }
-                    | AmountReason::CuttingsOfFirstCut { .. }
-                    | AmountReason::CuttingsOfZone { .. }
-            ),
-            _ => false,
-        };
-        if counted_on { f64::from(two_figures_down(whole_down(value))) } else { value }
+                | AmountReason::CuttingsOfFirstCut { .. }
+                | AmountReason::CuttingsOfZone { .. } => down(),
+                _ => value,
+            },
+            Quantity::SandLitres | Quantity::SandKilograms | Quantity::WaterPerDay | Quantity::WaterTotal => {
+                f64::from(two_figures_up(whole_up(value)))
+            }
+            _ => value,
+        }
     }
 }
 

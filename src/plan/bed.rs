@@ -181,7 +181,7 @@ fn heavy(case: &Case, bed: &Bed, peak: f64) -> Option<Remark> {
     Some(Remark::WaterHeavy {
         litres: peak,
         trips: needed,
-        hours,
+        hours: round_up(hours, 1.0),
         people: hands.people,
         hours_each: round_up(hours / f64::from(hands.people.max(1)), 0.1),
         most_hours: hands.hours_per_day,

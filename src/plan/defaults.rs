@@ -164,6 +164,7 @@ assumptions! {
     layer_sand_cm = 2.0, "cm", 0.5..20, (2.0..5.0), Practice, "common practice, no source: enough to cover the roots";
     top_sand_cm = 10.0, "cm", 2..50, Practice, "common practice, no source";
     sand_density_kg_per_l = 1.442, "kg/L", 1..2.2, (1.442..1.602), Found, "web tables of bulk density: dry sand, loose, 1,442 kg/m³";
+    bucket_l = 10.0, "L", 1..30, Practice, "common practice, no source: a bucket that one carries";
     load_limit_kg = 15.0, "kg", 5..25, Found, "ILO Occupational Safety and Health Series 59: 15 kg for occasional lifting, women aged 19 to 45";
     container_width_cm = 50.0, "cm", 10..300, Practice, "common practice, no source: a wide basin, where the case names none";
     container_depth_cm = 25.0, "cm", 10..200, Practice, "common practice, no source: a wide basin, where the case names none";
@@ -172,6 +173,7 @@ assumptions! {
     bed_width_m = 1.2, "m", 0.3..5, (1.0..1.2), Memory, "arms reach across strips of 1 to 1.2 m, from memory (CIP; a Kerala package of practices)";
     bed_path_m = 0.5, "m", 0..2, Memory, "paths of 0.5 m between the strips of a bed, from memory";
     bed_strip_length_m = 10.0, "m", 1..100, Practice, "common practice, no source: round a longer strip one walks too far";
+    bed_root_depth_cm = 5.0, "cm", 1..20, (3.0..7.0), Memory, "soil over the roots in the bed, from memory";
     bed_root_spacing_cm = 50.0, "cm", 10..100, (30.0..50.0), Memory, "CIP training-of-trainers manual vol. 3 (2013), from memory: 50 × 50 cm, 30 to 50";
     kc_initial = 0.5, "", 0.1..1.5, Found, "FAO Irrigation and Drainage Paper 56, Table 12: sweet potato, initial stage";
     kc_middle = 1.15, "", 0.3..1.5, Found, "FAO Irrigation and Drainage Paper 56, Table 12: sweet potato, mid season";
@@ -212,6 +214,7 @@ assumptions! {
     cuttings_per_mound = 3.0, "cuttings", 1..10, Found, "mounds 1 × 1 m with 3 cuttings, 30,000 a hectare";
     cutting_length_cm = 30.0, "cm", 15..60, Found, "Lucid sweetpotato key: 20 to 40 cm";
     cutting_nodes = 3.0, "nodes", 2..12, Found, "Lucid sweetpotato key: at least 3 nodes";
+    stub_cm = 5.0, "cm", 2..30, (5.0..15.0), Memory, "stem that is left to grow again, from memory; the growth curve counts with 5 cm";
     nodes_buried = 2.0, "nodes", 1..8, Found, "CIP manual vol. 4: 2 to 3 nodes buried";
 
     onset_early_percent = 20.0, "%", 1..99, Memory, "20/50/80 % of the years, from memory";

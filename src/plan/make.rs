@@ -65,6 +65,7 @@ impl Planner {
         refuse_long_storage(case, (filled, bedded), rains.onset)?;
 
         let mut remarks = season::remarks(&case.rains, rains, a);
+        remarks.extend(rains_may_be_late(case, rains));
         remarks.extend(storing_not_needed(case, rains));
         let stored = planned.amounts.get(Quantity::RootsToStore).unwrap_or_default() as u32;
         let (checks, of_checks) = progress::judge(&case.store_checks, (filled, stored), a);
@@ -124,6 +125,12 @@ impl Planner {
             kind: case.kind,
         })
     }
+}
+
+/// Who plans by the early day may wait for the late one. Nothing is said of it once the rains are there.
+fn rains_may_be_late(case: &Case, rains: ExpectedRains) -> Option<Remark> {
+    let ExpectedRains { onset, late, .. } = rains;
+    (case.rains_began.is_none() && late > onset).then_some(Remark::RainsMayBeLate { onset, late })
 }
 
 /// Vines live through a short dry time. Nothing is said of it once roots are in the sand, or the rains are there.

@@ -34,7 +34,7 @@ mod state;
 mod steps;
 pub mod store;
 mod timeline;
-mod units;
+pub(crate) mod units;
 pub mod ways;
 mod worded;
 mod work;

@@ -7,6 +7,7 @@ use super::group::divide;
 use super::multiply::{Cut, Cuttings};
 use super::planned::{Plan, Together};
 use super::quantities::{AmountReason, Quantity};
+use super::remarks::Remark;
 use super::size::{Demand, explain_field};
 use super::state::State;
 use super::steps::StepKind;
@@ -30,6 +31,8 @@ pub fn plan_of_farm(case: &Case, plan: &Plan, name: &str) -> Option<(Case, Plan)
         case.farms.iter().map(|farm| farm.field.cuttings_with_gaps(&case.assumptions)).collect();
     let part = |whole: u32| divide(whole, &weights).get(index).copied().unwrap_or_default();
     let state = |whole: &State| whole.of_farm(&own, &part);
+    let (of_all, of_group): (Vec<Remark>, Vec<Remark>) =
+        plan.remarks.iter().cloned().partition(|remark| remark.amounts().is_empty());
     Some((
         own.clone(),
         Plan {
@@ -41,10 +44,10 @@ pub fn plan_of_farm(case: &Case, plan: &Plan, name: &str) -> Option<(Case, Plan)
                 name: case.name.clone(),
                 now: plan.now.clone(),
                 planned: plan.planned.clone(),
+                remarks: of_group,
             }),
             ways: Vec::new(),
-            // Those with amounts are about the group's.
-            remarks: plan.remarks.iter().filter(|remark| remark.amounts().is_empty()).cloned().collect(),
+            remarks: of_all,
             ..plan.clone()
         },
     ))

@@ -43,6 +43,8 @@ pub struct Together {
     pub now: State,
     /// Its season as it was planned, where it stands otherwise.
     pub planned: Option<State>,
+    /// What must be noticed of it.
+    pub remarks: Vec<Remark>,
 }
 
 /// A season's plan.

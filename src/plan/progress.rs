@@ -84,7 +84,8 @@ pub(super) fn judge(
         let fast_loss = check.healthy < worst;
         if fast_loss {
             let (day, healthy) = (check.date, check.healthy);
-            remarks.push(Remark::FastLoss { day, healthy, roots, expected, worst });
+            let next = if check.sprouted.is_some() { "bed" } else { "check" };
+            remarks.push(Remark::FastLoss { day, healthy, roots, expected, worst, next });
         }
         judged.push(Judged {
             date: check.date,

@@ -182,9 +182,11 @@ quantities! {
     RootsPerBedRow = "roots_per_bed_row", "roots",
         told("row_roots", "roots in each row", "10");
     /// Days from one watering to the next until shoots show.
-    WateringDaysUntilShoots = "watering_days_until_shoots", "days";
+    WateringDaysUntilShoots = "watering_days_until_shoots", "days",
+        told("water_every_days", "days from one watering to the next, until shoots show", "3");
     /// Water to give at a time until shoots show.
-    WaterUntilShoots = "water_l_until_shoots", Litres::SYMBOL;
+    WaterUntilShoots = "water_l_until_shoots", Litres::SYMBOL,
+        told("water_l_young", "water at a time until shoots show, litres", "50");
     /// Litres of water a day when the bed needs most.
     WaterPerDay = "water_l_per_day", "L/day",
         told("water_l", "water for the seedbed a day, litres", "119").row_in("amount-water", "water-value");

@@ -27,12 +27,12 @@ impl From<Years> for Value {
 }
 
 /// Declares the remarks: a code, how much it matters, the field of a case that it hangs on and the amounts
-/// that it concerns; `spoken` for those that change what a farmer does.
+/// that it concerns. Those that change what a farmer does are told by `guidance`.
 macro_rules! remarks {
     ($(
         $(#[doc = $doc:literal])+
         $Variant:ident = $code:literal, $Severity:ident, $field:expr, [$($Quantity:ident),*]
-        $(, $spoken:ident)? { $($(#[doc = $meaning:literal])+ $name:ident: $Type:ty),* $(,)? }
+        { $($(#[doc = $meaning:literal])+ $name:ident: $Type:ty),* $(,)? }
     )+) => {
         coded! {
             /// What must be noticed.
@@ -42,9 +42,6 @@ macro_rules! remarks {
         }
 
         impl Remark {
-            /// The codes of those that change what a farmer does: they are spoken as well.
-            pub const SPOKEN: &'static [&'static str] = &[$($(remarks!(@$spoken $code),)?)+];
-
             /// How much it matters.
             pub fn severity(&self) -> Severity {
                 match self {
@@ -67,7 +64,6 @@ macro_rules! remarks {
             }
         }
     };
-    (@spoken $code:literal) => { $code };
 }
 
 remarks! {
@@ -79,7 +75,7 @@ remarks! {
         depth_cm: Centimetres,
     }
     /// The containers at hand do not hold all roots.
-    ContainersTooSmall = "remark-containers-too-small", Warning, Some("container"), [Containers, RootsToStore], spoken {
+    ContainersTooSmall = "remark-containers-too-small", Warning, Some("container"), [Containers, RootsToStore] {
         /// Roots that have no room.
         left_over: u32,
         /// Roots to store.
@@ -184,7 +180,7 @@ remarks! {
         bed_m2: SquareMetres,
     }
     /// What is at hand allows fewer roots than the field wants.
-    LimitedAtHand = "remark-limited-at-hand", Warning, Some("at_hand"), [RootsToStore, CuttingsAtFirstCut], spoken {
+    LimitedAtHand = "remark-limited-at-hand", Warning, Some("at_hand"), [RootsToStore, CuttingsAtFirstCut] {
         /// What limits the roots, roots, plants or bed: chooses words.
         limit: &'static str,
         /// Roots that it allows.
@@ -201,7 +197,7 @@ remarks! {
         field_m2: f64,
     }
     /// What is at hand allows no root at all.
-    NothingAtHand = "remark-nothing-at-hand", Warning, Some("at_hand"), [RootsToStore, FieldArea], spoken {
+    NothingAtHand = "remark-nothing-at-hand", Warning, Some("at_hand"), [RootsToStore, FieldArea] {
         /// What limits the roots, roots, plants, bed, sand, containers, water or hands: chooses words.
         limit: &'static str,
     }
@@ -256,7 +252,7 @@ remarks! {
         other_season: u32,
     }
     /// The rains come too soon after the harvest to store anything.
-    RainsTooSoon = "remark-rains-too-soon", Warning, None, [], spoken {
+    RainsTooSoon = "remark-rains-too-soon", Warning, None, [] {
         /// The day the rains are expected.
         rains: NaiveDate,
         /// The day the roots go to the bed.
@@ -328,7 +324,7 @@ remarks! {
         known: &'static str,
     }
     /// The rains come before the bed gives cuttings.
-    BedLate = "remark-bed-late", Warning, None, [], spoken {
+    BedLate = "remark-bed-late", Warning, None, [] {
         /// The day the bed gives its first cuttings.
         cut: NaiveDate,
         /// Whether the rains have come, yes or no: chooses words.
@@ -337,14 +333,14 @@ remarks! {
         onset: NaiveDate,
     }
     /// No figure for survival covers so long a time in sand.
-    LongInSand = "remark-long-in-sand", Warning, None, [RootsToStore, CuttingsAtFirstCut], spoken {
+    LongInSand = "remark-long-in-sand", Warning, None, [RootsToStore, CuttingsAtFirstCut] {
         /// Days that the roots stay in the sand.
         days: u32,
         /// Days in the sand from which the figures for survival come.
         evidence_days: f64,
     }
     /// Work is known not to be done, and the dates are moved.
-    LateWork = "remark-late-work", Warning, Some("done"), [CuttingsAtFirstCut], spoken {
+    LateWork = "remark-late-work", Warning, Some("done"), [CuttingsAtFirstCut] {
         /// Steps that were not done when due.
         steps: u32,
         /// The day from which the dates are counted anew.
@@ -357,7 +353,7 @@ remarks! {
         fewer: u32,
     }
     /// A check found more roots lost than the evidence knows of.
-    FastLoss = "remark-fast-loss", Warning, Some("kept"), [RootsLeft, RootsAtBed], spoken {
+    FastLoss = "remark-fast-loss", Warning, Some("kept"), [RootsLeft, RootsAtBed] {
         /// The day of the check.
         day: NaiveDate,
         /// Healthy roots that were found.
@@ -368,6 +364,8 @@ remarks! {
         expected: u32,
         /// Healthy roots at the worst on record.
         worst: u32,
+        /// What comes next, check or bed: chooses words.
+        next: &'static str,
     }
     /// The roots that are left are enough.
     Enough = "remark-enough", Note, Some("kept"), [CuttingsExpected, CuttingsShort] {
@@ -375,7 +373,7 @@ remarks! {
         spare: u32,
     }
     /// The roots that there are now are not enough.
-    CuttingsShort = "remark-cuttings-short", Warning, Some("field.sizing"), [CuttingsNeeded, CuttingsAtFirstCut], spoken {
+    CuttingsShort = "remark-cuttings-short", Warning, Some("field.sizing"), [CuttingsNeeded, CuttingsAtFirstCut] {
         /// Cuttings that are short at the first cut.
         short: u32,
         /// Cuttings that the field takes.
@@ -411,8 +409,15 @@ remarks! {
         /// The bed that it can water, square metres.
         bed_m2: SquareMetres,
     }
+    /// The rains may begin long after the plan is ready for them.
+    RainsMayBeLate = "remark-rains-may-be-late", Note, Some("season.rainfall_record"), [] {
+        /// The day that the plan is timed by.
+        onset: NaiveDate,
+        /// The day by which they have begun in most years.
+        late: NaiveDate,
+    }
     /// There are years in which the rains never began.
-    YearsWithoutRains = "remark-years-without-rains", Warning, Some("season.rainfall_record"), [], spoken {
+    YearsWithoutRains = "remark-years-without-rains", Warning, Some("season.rainfall_record"), [] {
         /// Years in which the rains never began.
         count: u32,
         /// Years that could be judged.
@@ -436,51 +441,6 @@ remarks! {
         late_from: NaiveDate,
         /// The late day at the latest.
         late_to: NaiveDate,
-    }
-}
-
-impl Remark {
-    /// One of each that is spoken, as it is read while its phrases are recorded.
-    pub fn spoken_examples() -> Vec<Remark> {
-        let day = |year, month, day| NaiveDate::from_ymd_opt(year, month, day).unwrap_or_default();
-        let (harvest, rains) = (day(2027, 6, 10), day(2027, 11, 25));
-        vec![
-            Remark::ContainersTooSmall {
-                left_over: 12,
-                roots: 40,
-                more: 1,
-                fit: 28,
-                first_m2: 93.0,
-                area_m2: 315.0,
-                field_m2: 450.0,
-            },
-            Remark::LimitedAtHand {
-                limit: "plants",
-                roots: 20,
-                wanted: 40,
-                lacking: 16.0,
-                first_m2: 100.0,
-                area_m2: 225.0,
-                field_m2: 450.0,
-            },
-            Remark::NothingAtHand { limit: "roots" },
-            Remark::RainsTooSoon { rains: harvest, bed: harvest },
-            Remark::BedLate { cut: rains, came: "no", onset: rains },
-            Remark::LongInSand { days: 242, evidence_days: 150.0 },
-            Remark::LateWork { steps: 1, today: rains, field_from: rains, days_later: 13, fewer: 43 },
-            Remark::FastLoss { day: harvest, healthy: 34, roots: 40, expected: 38, worst: 37 },
-            Remark::CuttingsShort {
-                short: 480,
-                cuttings: 1500,
-                area_m2: 306.0,
-                field_m2: 450.0,
-                later_cuts: 2,
-                least_days: 28.0,
-                most_days: 42.0,
-                still_short: 51,
-            },
-            Remark::YearsWithoutRains { count: 3, judged: 19, years: Years(vec![2008, 2009, 2021]) },
-        ]
     }
 }
 

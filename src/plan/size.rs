@@ -56,6 +56,11 @@ impl Demand {
     pub(super) fn planted_by(&self, cuttings: u32) -> f64 {
         self.area.0 * (f64::from(cuttings) / f64::from(self.cuttings.max(1))).min(1.0)
     }
+
+    /// The same as it is told: to two figures, down.
+    fn told_area(&self, cuttings: u32) -> f64 {
+        f64::from(two_figures_down(whole_down(self.planted_by(cuttings))))
+    }
 }
 
 /// Roots and plants, and the cuttings they give.
@@ -271,7 +276,7 @@ impl Sized {
             short => Remark::CuttingsShort {
                 short: two_figures_up(short).min(cuttings),
                 cuttings,
-                area_m2: demand.planted_by(first).floor(),
+                area_m2: demand.told_area(first),
                 field_m2: demand.area.0.round(),
                 later_cuts: rate.cuts() - 1,
                 least_days: assumptions.next_cut_days_first,
@@ -310,7 +315,7 @@ impl Sized {
                     cuttings: two_figures_down(self.first.middle),
                     low: two_figures_down(self.first.low),
                     high: two_figures_down(self.first.high),
-                    area_m2: demand.planted_by(self.first.middle).floor(),
+                    area_m2: demand.told_area(self.first.middle),
                     field_m2: demand.area.0.round(),
                     least_days: a.next_cut_days_first,
                     most_days: a.next_cut_days_last,
@@ -363,7 +368,7 @@ fn choose_roots(
         let all = || Demand::of_cuttings(rate.middle_of(wanted, case.sizing), case);
         let whole = fields.unwrap_or_else(all);
         for limit in &limits {
-            let by = |part: Part| whole.planted_by(rate.middle_of(limit.roots, part)).floor();
+            let by = |part: Part| whole.told_area(rate.middle_of(limit.roots, part));
             let (first_m2, area_m2) = (by(Part::First), by(Part::Season));
             let planted = Planted { first_m2, area_m2, field_m2: whole.area.0.round() };
             remarks.extend(limit.remarks(wanted, &planted, case));
