@@ -1,10 +1,10 @@
 #!/usr/bin/env python3
 """Makes a stand-in voice: every phrase of a language, spoken by a machine.
 
-    cargo run --release -- clips script --language sw --all --json > sw.jsonl
+    cargo run -- clips script --language sw --all --json > sw.jsonl
     python3 audio/make_stand_in.py --language sw --espeak-voice sw --pace 165 sw.jsonl
 
-Needs espeak-ng, sox and flac. The same phrases give the same bytes. The voice
+Needs espeak-ng, sox and opusenc. The same phrases give the same bytes. The voice
 is there to try things out and to be replaced by a person.
 """
 
@@ -20,7 +20,8 @@ import subprocess
 import tempfile
 import unicodedata
 
-RATE = 16000  # Hz: formant speech has little above 8 kHz, and the clips stay small
+RATE = 16000  # Hz: formant speech has little above 8 kHz
+BITRATE = 18  # kbit/s: clear for speech of this rate, and a whole voice stays below 3 MB
 # A lone word is spoken as slowly as a whole phrase's end; inside a sentence it is shorter.
 LONE_WORD_FASTER = 1.3
 
@@ -39,7 +40,7 @@ def slug(words):
 
 
 def speak(words, intonation, voice, pace):
-    """One phrase as FLAC bytes.
+    """One phrase as Ogg Opus bytes.
 
     A sentence's end makes the voice fall. Where the sentence goes on, the
     phrase is spoken before a comma, which keeps the voice up.
@@ -49,7 +50,7 @@ def speak(words, intonation, voice, pace):
 
 
 def spoken(words, intonation, voice, pace, folder):
-    raw, cut, out = (folder / name for name in ("raw.wav", "cut.wav", "out.flac"))
+    raw, cut, out = (folder / name for name in ("raw.wav", "cut.wav", "out.opus"))
     text = words + ("." if intonation == "final" else ",")
     lone = intonation == "medial" and " " not in words
     rate = round(pace * LONE_WORD_FASTER) if lone else pace
@@ -57,15 +58,15 @@ def spoken(words, intonation, voice, pace, folder):
         ["espeak-ng", "-v", voice, "-s", str(rate), "-w", str(raw), "--", text],
         check=True,
     )
-    # Silence at both ends goes, 15 ms stays. Peaks stand 12 dB below full scale and no dither is added: each bit that is
-    # not used keeps a sixth off the file, and speech is levelled when it is joined.
+    # Silence at both ends goes, 15 ms stays. No dither is added, so that the same phrase gives the same bytes.
     trim = ["silence", "1", "0.005", "0.3%", "pad", "0.015", "0"]
     subprocess.run(
         ["sox", "-D", str(raw), "-b", "16", "-r", str(RATE), str(cut)]
-        + ["norm", "-12"] + trim + ["reverse"] + trim + ["reverse"],
+        + ["norm", "-4" if lone else "-3"] + trim + ["reverse"] + trim + ["reverse"],
         check=True,
     )
-    subprocess.run(["flac", "--silent", "--best", "--no-padding", "--force", "-o", str(out), str(cut)], check=True)
+    options = ["--quiet", "--bitrate", str(BITRATE), "--speech", "--serial", "1", "--padding", "0", "--discard-comments"]
+    subprocess.run(["opusenc", *options, str(cut), str(out)], check=True)
     return out.read_bytes()
 
 
@@ -97,7 +98,7 @@ def main():
         with concurrent.futures.ThreadPoolExecutor(os.cpu_count()) as pool:
             sounds = list(pool.map(sound, phrases))
         for phrase, sound in zip(phrases, sounds):
-            name = f"{slug(phrase['words'])}-{phrase['intonation'][0]}.flac"
+            name = f"{slug(phrase['words'])}-{phrase['intonation'][0]}.opus"
             (made / name).write_bytes(sound)
             entries.append(
                 f"[[clip]]\nfile = {quoted(name)}\nwords = {quoted(phrase['words'])}\n"
