@@ -1,5 +1,5 @@
 ### English, as printed on sheets.
-### Values a message may use are listed in the README, "If you translate".
+### docs/translate.md tells the values that a message may use.
 
 ## Words of the sheet itself
 
@@ -18,6 +18,13 @@ semicolon = ;
 sheet-page = Page
 sheet-group = Group
 sheet-together = Together
+sheet-consequences = About your plan
+sheet-tip = Good to know
+# The day the sheet was made, and that older ones hold no more.
+sheet-made = Made on { DAY($today) }. It replaces every older sheet of this season.
+step-done = Done
+step-now = Now
+step-next = Next
 status-draft = Draft wording: no fluent speaker has read it yet.
 status-read = Wording read by a fluent speaker, not yet approved.
 status-approved = Wording approved.
@@ -60,10 +67,10 @@ amount-lining = Paper to line the containers
 amount-water-total = Water for the bed, all season
 amount-sand = Dry sand
 amount-loads = Loads of sand to carry
-amount-bed = Seedbed
-amount-strips = Strips of the seedbed, with paths of { MEASURE($path_m, unit: "metre") } between them
-amount-water = Water for the bed, each day
-amount-jerrycans = Jerrycans of water, each day
+amount-bed = Bed
+amount-strips = Strips of the bed, with paths of { MEASURE($path_m, unit: "metre") } between them
+amount-water = Water for the bed in full leaf, a day
+amount-jerrycans = Jerrycans of water in full leaf, a day
 
 first-cuttings-value = { $first_cuttings_low } to { $first_cuttings_high }{ $plan_by ->
     [practice] , by common practice
@@ -74,7 +81,7 @@ bed-value = { MEASURE($bed_length_m, unit: "metre") } × { MEASURE($bed_width_m,
 strips-value = { $strips }, each { MEASURE($strip_length_m, unit: "metre") } × { MEASURE($strip_width_m, unit: "metre") }
 water-value = { MEASURE($water_l, unit: "litre") }
 water-total-value = { MEASURE($water_total_l, unit: "litre") }
-bundles-value = { MEASURE($bundles, unit: "bundle") }, each of { $bundle_size }
+bundles-value = { MEASURE($bundles, unit: "bundle") } of { $bundle_size }
 lining-value = { $lining_m2 } m²
 roots-for-zone = { $roots } (a round number; scale it to each field)
 
@@ -94,6 +101,7 @@ week = the { $week ->
    *[5] last
  } week of { month }
 span = { DAY($from) } – { DAY($to) }
+span-two-days = { DAY($from) } – { DAY($to) }
 span-day = { WEEKDAY($from) }, { DAY($from) }
 unit-kilogram = { $n } kg
 unit-litre = { $n } L
@@ -106,6 +114,10 @@ unit-hand = { $n } { $n ->
 unit-thumb-joint = { $n } { $n ->
     [one] thumb joint
    *[other] thumb joints
+ }
+unit-bucket = { $n } { $n ->
+    [one] bucket
+   *[other] buckets
  }
 unit-jerrycan = { $n } { $n ->
     [one] jerrycan
@@ -126,146 +138,201 @@ event-after = { $days } { $days ->
    *[other] days
  } after { $event }
 
+## What must never be lost. The messages below refer to these sentences, each length to one of them.
+
+-bad-roots = If a root is rotten or mouldy, or has insect holes, never eat it. Never feed it to animals, and never plant it. Bury it deep or burn it.
+-bad-roots-short = Rot, mould or insect holes: never eat, never feed to animals, never plant. Bury deep or burn.
+-bad-roots-sms = Sweet potato roots with rot, mould or insect holes: never eat, never feed to animals, never plant, even if a part looks good. Bury deep or burn.
+-take-nothing = Take no roots and no vines from such a plant.
+-take-nothing-short = Take nothing from such a plant.
+-dry-riverbed = Take sand only where local rules allow it, and from a river only when the river is dry. Never dig near a steep bank, because it can fall and bury you.
+-dry-riverbed-short = Never dig in a river that has water, or near a steep bank.
+-children-water = Cover stored water, and keep children away from it.
+-children-water-short = Cover water; keep children away.
+-keep-dry = Never water the sand, because damp sand makes roots rot.
+-keep-dry-short = Never water the sand.
+-moist-soil = Plant the field only in moist soil, because dry soil kills cuttings.
+-moist-soil-short = Plant only in moist soil.
+
 ## Opening and closing
 
 opening = { $kind ->
-    [zone] This plan is for every farmer in the area. Its amounts are for { $roots } roots: take more or fewer for your field.
-   *[other] This plan is counted back from the rains. They are expected about { DAY($rains) }.
+    [zone] This plan is for every farmer in the area. Its amounts are for { $roots } roots. For a bigger field take more, and for a smaller field take fewer. The dates before the harvest are those of the farms that dig first. If you dig later, do that work as many days later.
+   *[other] { $season ->
+        [after] The rains began on { DAY($rains) }. The dates of this plan follow from that day.
+       *[before] This plan is counted back from the rains. They usually begin about { DAY($rains) }.
+     }
  }
-closing = Your extension worker knows the varieties, dates and rules of your area. Where this sheet says otherwise, follow that advice.
-    .sms = The advice of your extension worker comes first.
+closing = If your extension worker's advice differs from this sheet, follow your extension worker.
+    .sms = If your extension worker says otherwise, follow your extension worker.
 
-## Steps: title, text (.text), picture in words (.alt), text message on a phone (.sms, 160 letters or less where it can be)
+## Steps: title, text (.text), the same in a few words (.short), picture in words (.alt), what a meeting is shown (.show) and asked (.ask), text message on a phone (.sms: 160 letters or less where it can be, two messages where it must be)
 
 mark-plants = Mark { $plants } healthy plants
-    .short = Strong plants with big, clean leaves, no sickness. A stick beside each.
-    .text = { $kind ->
-        [group] Together choose { $plants } strong plants; each member marks { $plants_each }.
-       *[other] Choose { $plants } strong plants.
-     } Put a stick beside each one. Take only plants with big, clean leaves and no sign of sickness. They will give about { $roots } roots to store.
+    .short = Strong plants with big, clean leaves. Push a stick in beside each.
+    .text = Choose healthy sweet potato plants for seed roots. { $kind ->
+        [group] Together, mark { $plants } plants. Each of you marks { $plants_each }.
+       *[other] Mark { $plants } plants.
+     } Take only strong plants with big, clean leaves and no sign of sickness. Push a stick into the soil beside each one. They will give about { $roots } roots to store.
     .alt = A hand pushes a stick into the soil beside a strong plant.
     .show = A healthy vine and a sick one, and a stick.
     .ask = How do you tell a healthy plant from a sick one?
-    .sms = { BRIEF($first) }: mark { $plants } healthy plants with sticks for seed roots. Big clean leaves, no sickness.
-gather-sand = Bring dry sand
-    .short = Coarse and clean: { MEASURE($sand_l, unit: "litre") }. Dry it under cover and let it cool.
-    .text = Bring { MEASURE($sand_l, unit: "litre") } of coarse, clean sand, about { MEASURE($sand_kg, unit: "kilogram") }. Dry it under cover and let it cool. Fine, damp or warm sand makes roots rot. Carry at most { MEASURE($load_kg, unit: "kilogram") } at a time: about { $loads } { $loads ->
-        [one] load
-       *[other] loads
-     }.
+    .sms = { BRIEF($first) }: mark { $plants } healthy sweet potato plants for seed roots: strong, with big, clean leaves and no sign of sickness. Push a stick in beside each.
+gather-sand = Bring sand, and dry it
+    .short = { MEASURE($buckets, unit: "bucket") } of { MEASURE($bucket_l, unit: "litre") }. Coarse and clean. Dry it under a roof, let it cool. { -dry-riverbed-short }
+    .text = Bring sand for your sweet potato roots. You need about { MEASURE($buckets, unit: "bucket") } of { MEASURE($bucket_l, unit: "litre") }, or { MEASURE($sand_kg, unit: "kilogram") }. Take clean, coarse sand, with grains you can feel. Spread it under a roof until it is dry, and use it only when it is cool. Fine, damp or warm sand makes roots rot. Carry no more than { MEASURE($load_kg, unit: "kilogram") } at a time, because sand is heavy. { -dry-riverbed }
     .alt = Under a roof, a hand with a bowl puts dry sand from a heap into a small bucket.
-    .show = A handful of coarse dry sand, and one of fine damp sand.
-    .ask = Where do we find coarse sand, and is it safe to dig there?
-    .sms = By { BRIEF($last) }: bring { MEASURE($sand_l, unit: "litre") } of coarse sand. Let it dry and cool under cover. At most { MEASURE($load_kg, unit: "kilogram") } a load.
+    .show = A handful of coarse, dry sand, and one of fine, damp sand.
+    .ask = Where is coarse sand near here, and is it safe to dig there?
+    .sms = By { BRIEF($last) }: bring { MEASURE($buckets, unit: "bucket") } ({ MEASURE($bucket_l, unit: "litre") }) of coarse, clean sand for sweet potato roots, at most { MEASURE($load_kg, unit: "kilogram") } at a time. Dry it under a roof, and let it cool. { -dry-riverbed-short }
 check-plants = Look at the marked plants again
-    .short = Small, curled or spotted leaves? Pull the stick out and take nothing there.
-    .text = Look for small, curled or spotted leaves, stunted vines, and holes at the foot of the stem. Where you doubt, pull the stick out and take nothing from that plant.
+    .short = Small, curled or spotted leaves, weak vines, or holes at the foot of the stem? Pull the stick out. { -take-nothing-short }
+    .text = Look at your marked sweet potato plants again. Look for small, curled or spotted leaves, weak vines, or holes at the foot of the stem. If you see any of these, or if you are not sure, pull the stick out. { -take-nothing }
     .alt = A healthy plant with a tick keeps its stick; a hand pulls the stick away from a sick plant with spotted, crumpled leaves.
     .show = Small, curled and spotted leaves.
     .ask = What do you do with a marked plant that has become sick?
-    .sms = { BRIEF($first) }: look at the marked plants again. Take nothing from plants with small, curled or spotted leaves: pull out their stick.
+    .sms = { BRIEF($first) }: look at the marked sweet potato plants. Small, curled or spotted leaves, weak vines, holes at the foot of the stem, or not sure? Pull the stick out. { -take-nothing-short }
 cut-vines = Cut the vines of the marked plants
-    .short = Leave { MEASURE($stem_cm, unit: "centimetre") } of stem: { MEASURE($stem_hands, unit: "hand") }.
-    .text = Cut them off and leave { MEASURE($stem_cm, unit: "centimetre") } of stem, about { MEASURE($stem_hands, unit: "hand") }. The skin of the roots toughens, and they keep longer.
+    .short = Leave { MEASURE($stem_cm, unit: "centimetre") } of stem standing: { MEASURE($stem_hands, unit: "hand") }.
+    .text = Cut the vines of your marked sweet potato plants. Leave { MEASURE($stem_cm, unit: "centimetre") } of stem standing, about { MEASURE($stem_hands, unit: "hand") }. The skin of the roots then grows tough, and the roots keep longer.
     .alt = A knife cuts vines as high above the soil as the open hand beside them.
     .show = An open hand laid along a stem.
-    .ask = Why does the skin of the roots need time to toughen?
-    .sms = { BRIEF($first) }: cut the vines of the marked plants. Leave a hand's length of stem.
-harvest = Dig, and choose { $roots } roots
-    .short = Only in dry soil. Medium roots, whole skin. Do not wash them. Keep them in the shade.
-    .text = Dig only in dry soil, and lift without wounding. Take { $roots } medium roots, about as long as your hand, with whole skin. Wounded roots go to the kitchen, not to the store. Brush the soil off by hand and never wash them. Leave them some hours in the shade, out of the sun.
+    .ask = Why does the skin of the roots need time to grow tough?
+    .sms = { BRIEF($first) }: cut the vines of the marked sweet potato plants. Leave { MEASURE($stem_cm, unit: "centimetre") } of stem. Then the skin of the roots grows tough.
+harvest = Dig, and choose { $roots } whole roots
+    .short = Only in dry soil. As long as your hand, whole skin, never washed. Cook hoe-cut roots soon. { -bad-roots-short }
+    .text = Dig the sweet potato plants that you marked. If the soil is wet, wait until it is dry. Lift gently, so that the hoe cuts no root. Choose { $roots } roots about as long as your hand, with unbroken skin. Brush off the soil by hand, and never wash them. Leave them in the shade for some hours. Do not store roots that the hoe has cut. Cook them soon. { -bad-roots }
     .alt = A hand lifts a plant with whole roots out of loose soil, a hoe beside it.
-    .show = A medium root with whole skin, and a wounded one.
-    .ask = Which of these roots keep, and which go to the kitchen?
-    .sms = { BRIEF($first) }: dig in dry soil. Store { $roots } whole medium roots. Do not wash them. Keep them in the shade.
-fill-container = Lay the roots in sand
-    .short = Sand { MEASURE($base_cm, unit: "centimetre") } below, { MEASURE($layer_cm, unit: "centimetre") } between, { MEASURE($top_cm, unit: "centimetre") } on top. No root touches another. No lid.
-    .text = Use { $containers } { $containers ->
+    .show = A medium root with whole skin, and one that a hoe has cut.
+    .ask = Which of these roots do we store, and which do we cook soon?
+    .sms = { BRIEF($first) }: when the soil is dry, dig the marked sweet potato plants. Store { $roots } whole roots, unwashed, after some hours in the shade. Cook hoe-cut roots soon. { -bad-roots-sms }
+fill-container = Lay the roots in dry sand
+    .short = Sand: { MEASURE($base_cm, unit: "centimetre") } below, { $layers ->
+        [1] {""}
+       *[other] { MEASURE($layer_cm, unit: "centimetre") } between,{" "}
+     }{ MEASURE($top_cm, unit: "centimetre") } on top. Roots apart, no lid. { -keep-dry-short }
+    .text = Lay your sweet potato roots in dry sand. You need { $containers } { $containers ->
         [one] container
        *[other] containers
-     } with solid sides: a basin, pot, bucket or tight basket. No sacks. Line it with paper, and fill it where it will stay: cool, dry and shaded, away from children, animals and rain. Start with { MEASURE($base_cm, unit: "centimetre") } of sand, about { MEASURE($base_joints, unit: "thumb-joint") }. { $layer_widths ->
-        [uneven] Lay at most { $roots_per_layer } roots in the lowest layer and { $roots_top } in the highest,
-       *[even] Lay at most { $roots_per_layer } roots in a layer,
-     } not touching each other or the side. Cover them with { MEASURE($layer_cm, unit: "centimetre") } of sand and lay the next, { $layers } { $layers ->
-        [one] layer
-       *[other] layers
-     } in all. End with { MEASURE($top_cm, unit: "centimetre") } of sand: it keeps out rats, insects and fowl. Put no lid on it.
+     }{ $container_kinds ->
+        [one] { $containers ->
+            [one] {" "}of about { MEASURE($container_l, unit: "litre") }.
+           *[other] , each of about { MEASURE($container_l, unit: "litre") }.
+         }
+       *[several] .
+     } Use a basin, pot, bucket or tight basket, never a sack. Fill it where it will stay: in a cool, dry and shaded place, away from children, animals and rain. Line its bottom and sides with paper. Spread { MEASURE($base_cm, unit: "centimetre") } of sand, about { MEASURE($base_joints, unit: "thumb-joint") }. { $layer_widths ->
+        [uneven] Lay up to { $roots_per_layer } roots in the lowest layer, and up to { $roots_top } in the highest. In layers between, lay as many as have room.
+       *[even] Lay up to { $roots_per_layer } roots in each layer.
+     } No root may touch another, or the side. { $layers ->
+        [1] Cover them with { MEASURE($top_cm, unit: "centimetre") } of sand.
+       *[other] Cover them with { MEASURE($layer_cm, unit: "centimetre") } of sand, and lay the next roots. Make { $layers } layers of roots this way, but cover the last with { MEASURE($top_cm, unit: "centimetre") } of sand.
+     } Deep sand keeps out rats, insects and chickens. Use no lid. { -keep-dry }
     .alt = A basin cut open: sand, roots lying apart, sand, roots, thick sand on top; a hand strews sand.
     .show = A basin, dry sand and some roots: let somebody lay the first layer.
-    .ask = Why must no root touch another?
-    .sms = { BRIEF($first) }: lay the roots in dry sand, not touching. { MEASURE($base_cm, unit: "centimetre") } of sand below, { MEASURE($top_cm, unit: "centimetre") } on top. No lid, no water.
-monthly-check = Check the roots every month
-    .short = Look at every root. Bury or burn the rotten ones. Rub off sprouts. Pack again.
-    .text = Take out every root and look at it. Bury deep, or burn, every root that is rotten, mouldy or bored. Rub off the sprouts. Pack the good roots again in the same way, and write down how many are left. Between checks leave them alone.
+    .ask = Why may no root touch another?
+    .sms = { BRIEF($first) }: lay the sweet potato roots in dry sand, none touching. Sand: { MEASURE($base_cm, unit: "centimetre") } below, { $layers ->
+        [1] {""}
+       *[other] { MEASURE($layer_cm, unit: "centimetre") } between layers,{" "}
+     }{ MEASURE($top_cm, unit: "centimetre") } on top. No lid. Keep rain, children and animals away. Never lift it full. { -keep-dry-short }
+monthly-check = Check every root, and pack again
+    .short = Rub off sprouts. Pack again in dry sand. { -bad-roots-short }
+    .text = Take out every root and look at it. { -bad-roots } Rub the sprouts off the good roots. Pack them again in dry sand, the same way. Write down how many are left. Then leave them alone until the next check.
     .alt = Three moons for a month gone by; a hand takes a root out of the basin; a rotten root lies aside, crossed out.
     .show = A rotten root, if there is one, and how to pack again.
     .ask = What do you do with a rotten root, and why do animals not get it?
-    .sms = { BRIEF($first) }: take out all roots. Bury or burn rotten ones, never feed them to animals. Rub off sprouts. Pack again.
-prepare-bed = Make the seedbed
-    .short = { MEASURE($bed_length_m, unit: "metre") } by { MEASURE($bed_width_m, unit: "metre") }, close to water. Loosen the soil. Fence it.
-    .text = Make a bed of { MEASURE($bed_length_m, unit: "metre") } by { MEASURE($bed_width_m, unit: "metre") } close to water. Loosen the soil well. Fence it against goats and chickens.
+    .sms = { BRIEF($first) }: take out all stored sweet potato roots, and look at each. Rub sprouts off good ones. Pack them again in dry sand. Write down how many are left. { -bad-roots-sms }
+prepare-bed = Make the bed
+    .short = { MEASURE($bed_length_m, unit: "metre") } by { MEASURE($bed_width_m, unit: "metre") }, close to water. Loosen the soil, and fence it. { -children-water-short }
+    .text = Make the bed for your sweet potato roots. Choose a place close to water. Make the bed { MEASURE($bed_length_m, unit: "metre") } long and { MEASURE($bed_width_m, unit: "metre") } wide. { $bed_parts ->
+        [strips] Make it of { $strips } strips, each { MEASURE($strip_width_m, unit: "metre") } wide, with paths between them.{" "}
+       *[one] {""}
+     }Loosen the soil well. Fence the bed against goats and chickens. { -children-water }
     .alt = A man loosens the soil of the bed with a hoe; behind him a fence.
     .show = The place near water, and the size of the bed in steps.
     .ask = What keeps goats and chickens out?
-    .sms = By { BRIEF($last) }: make a bed of { MEASURE($bed_length_m, unit: "metre") } by { MEASURE($bed_width_m, unit: "metre") } near water. Fence it.
-last-check = Check for the last time and keep the sprouts
-    .short = Bury or burn rotten roots. Leave the sprouts on.
-    .text = Take out every root. Bury deep, or burn, every root that is rotten, mouldy or bored. This time leave the sprouts on: the good roots go to the bed now.
+    .sms = By { BRIEF($last) }: make a bed of { MEASURE($bed_length_m, unit: "metre") } by { MEASURE($bed_width_m, unit: "metre") } for the sweet potato roots, close to water. Fence it. { -children-water-short }
+last-check = Check for the last time, and leave the sprouts on
+    .short = The good roots go into the bed with their sprouts. { -bad-roots-short }
+    .text = Take out every root and look at it. { -bad-roots } This time, leave the sprouts on. The good roots go into the bed now.
     .alt = A hand takes a root with sprouts out of the basin; an arrow leads to the bed.
     .show = A root with sprouts.
     .ask = Why do the sprouts stay on this time?
-    .sms = { BRIEF($first) }: last check. Keep the sprouts. Bury or burn rotten roots, never feed them to animals.
+    .sms = { BRIEF($first) }: last check of the stored sweet potato roots. Leave the sprouts on: good roots go into the bed now. { -bad-roots-sms }
 plant-bed = Plant the roots in the bed
-    .short = { $bed_rows } { $bed_rows ->
+    .short = Wet the bed. { $bed_rows } { $bed_rows ->
         [one] row
-       *[other] rows
-    }, { MEASURE($spacing_cm, unit: "centimetre") } apart, about { $row_roots } in each. Cover them lightly.
-    .text = Lay the roots in rows, about { MEASURE($spacing_cm, unit: "centimetre") } apart: { $bed_rows } { $bed_rows ->
-        [one] row
-       *[other] rows
-     } with about { $row_roots } in each. Cover them lightly with soil.
+       *[other] rows, { MEASURE($spacing_cm, unit: "centimetre") } apart
+     }, { $row_roots } roots in each, { MEASURE($soil_cm, unit: "centimetre") } deep. Keep moist, not wet.
+    .text = Do not wait for rain, but water the bed until it is moist. Make { $bed_rows } { $bed_rows ->
+        [one] row.
+       *[other] rows along the bed, { MEASURE($spacing_cm, unit: "centimetre") } apart.
+     } Lay about { $row_roots } roots in each row, { MEASURE($along_row_cm, unit: "centimetre") } from one to the next. Leave the sprouts on. Cover the roots with { MEASURE($soil_cm, unit: "centimetre") } of soil. Water again gently. Keep the soil moist but not wet, because wet soil rots the roots.
     .alt = Roots laid in a row; a hand covers them with soil.
-    .show = The distance between rows with a stick of the right length.
-    .ask = How deep does a root lie in the bed?
-    .sms = From { BRIEF($first) }: plant the roots in rows { MEASURE($spacing_cm, unit: "centimetre") } apart. Cover them lightly, and water.
+    .show = The distance between rows, with a stick of the right length.
+    .ask = Do we wait for rain before we plant the bed?
+    .sms = From { BRIEF($first) }: water the bed, do not wait for rain. Lay the sweet potato roots in { $bed_rows } { $bed_rows ->
+        [one] row
+       *[other] rows { MEASURE($spacing_cm, unit: "centimetre") } apart
+     }, { MEASURE($soil_cm, unit: "centimetre") } deep. Keep moist, not wet.
 water-bed = Water the bed
-    .short = Up to { MEASURE($water_l, unit: "litre") } a day ({ MEASURE($jerrycans, unit: "jerrycan") }); young plants need less.
-    .text = Give about { MEASURE($water_l, unit: "litre") } every day, { MEASURE($jerrycans, unit: "jerrycan") }, when the bed is full of leaves. Young plants need less; hot, windy days need more. Stop when the rain does the work.
+    .short = { $shoots ->
+        [before] Until shoots show: { MEASURE($water_l_young, unit: "litre") } { $water_every_days ->
+            [1] a day
+           *[other] every { $water_every_days } days
+         }.{" "}
+       *[after] {""}
+     }In full leaf: about { MEASURE($water_l, unit: "litre") } a day, { MEASURE($jerrycans, unit: "jerrycan") }. Moist, never wet. { -children-water-short }
+    .text = Water your sweet potato bed from { DAY($first) }. { $shoots ->
+        [before] Until shoots show, give about { MEASURE($water_l_young, unit: "litre") } { $water_every_days ->
+            [1] every day
+           *[other] every { $water_every_days } days
+         }, about { MEASURE($jerrycans_young, unit: "jerrycan") } of { MEASURE($jerrycan_l, unit: "litre") }. Keep the soil moist but not wet, because wet soil rots the roots. As the leaves grow, water every day, and give a little more each week.{" "}
+       *[after] {""}
+     }When leaves cover the bed, give about { MEASURE($water_l, unit: "litre") } every day, about { MEASURE($jerrycans, unit: "jerrycan") } of { MEASURE($jerrycan_l, unit: "litre") }. Give more on hot, windy days. When rain keeps the soil moist, stop watering. { -children-water }
     .alt = A hand pours water from a jerrycan over the bed with sprouts.
     .show = A jerrycan, and how little water young plants need.
     .ask = Who brings the water, and who looks after the children there?
-    .sms = From { BRIEF($first) }: water the bed every day, up to { MEASURE($water_l, unit: "litre") }. Keep children away from open water.
-cut-for-planting = Cut vines to plant
-    .short = When rain has come: { MEASURE($cutting_cm, unit: "centimetre") }, { $nodes } nodes, healthy shoots. Leave stubs.
-    .text = When the rains have come, cut pieces of { MEASURE($cutting_cm, unit: "centimetre") }, about { MEASURE($cutting_hands, unit: "hand") }, with at least { $nodes } nodes, only from healthy shoots. { $plan_by ->
-        [practice] By common practice, the first cut gives about
-       *[print] The first cut gives about
-     } { $first_cuttings_low } to { $first_cuttings_high } cuttings. Leave stubs: they give more in four to six weeks. Keep cuttings in the shade and plant them within two days.
+    .sms = From { BRIEF($first) }: water the sweet potato bed. { $shoots ->
+        [before] Until shoots show { MEASURE($water_l_young, unit: "litre") } { $water_every_days ->
+            [1] a day
+           *[other] every { $water_every_days } days
+         }, in full leaf { MEASURE($water_l, unit: "litre") } a day.
+       *[after] In full leaf give { MEASURE($water_l, unit: "litre") } a day.
+     } More on hot days. Stop when rain keeps the soil moist. { -children-water-short }
+cut-for-planting = When rain has soaked in, cut vines
+    .short = Field moist a finger deep: cut { MEASURE($cutting_cm, unit: "centimetre") }, { $nodes } leaf joints, healthy vines. Leave { MEASURE($stub_cm, unit: "centimetre") } of stem. Plant by the next day.
+    .text = Wait until rain has made the field moist a finger deep. Then cut sweet potato vines from the bed. Take only healthy vines, without spotted, curled or very small leaves. Make each cutting { MEASURE($cutting_cm, unit: "centimetre") } long, about { MEASURE($cutting_hands, unit: "hand") }, with at least { $nodes } leaf joints. Leave { MEASURE($stub_cm, unit: "centimetre") } of stem standing, so that it grows again. { $plan_by ->
+        [practice] By common practice, expect about
+       *[print] Expect about
+     } { $first_cuttings_low } to { $first_cuttings_high } cuttings from the first cut. Keep them in the shade, and plant them the same day or the next.
     .alt = One hand holds a vine of the bed, the other cuts it with a knife; stubs stay.
-    .show = A cutting of the right length beside the hand: count its nodes.
+    .show = A cutting of the right length beside the hand: count its leaf joints.
     .ask = From which plants do we take no cuttings?
-    .sms = When the rains have come: cut vines of { MEASURE($cutting_cm, unit: "centimetre") } with { $nodes } nodes from healthy plants. Leave stubs.
+    .sms = When rain has made the field moist a finger deep: cut healthy sweet potato vines, { MEASURE($cutting_cm, unit: "centimetre") }, { $nodes } leaf joints. Leave { MEASURE($stub_cm, unit: "centimetre") } of stem. Keep shaded, plant by the next day.
 plant-field = Plant the field
-    .short = Only in moist soil. Bury two or three nodes. Plant gaps after two weeks.
-    .text = Plant only in moist soil. { $layout ->
+    .short = { -moist-soil-short } Bury two or three leaf joints. After two weeks, plant again where cuttings have died.
+    .text = Plant the sweet potato field when rain has made the soil moist a finger deep. { $layout ->
         [own] Each farm plants on its own ridges or mounds.
-        [mounds] Put { $on_mound } cuttings on each mound, mounds { MEASURE($between_cm, unit: "centimetre") } apart.
-       *[ridges] Put a cutting every { MEASURE($along_cm, unit: "centimetre") } on ridges { MEASURE($between_cm, unit: "centimetre") } apart.
-     } Bury two or three nodes. { $kind ->
-        [zone] { $cuttings } cuttings come from { $roots } roots over the whole season of the bed.
-       *[other] The field takes { $cuttings } cuttings.
-     } After two weeks plant the gaps again.
+        [mounds] Put { $on_mound } { $on_mound ->
+            [one] cutting
+           *[other] cuttings
+         } on each mound, with mounds { MEASURE($between_cm, unit: "centimetre") } apart.
+       *[ridges] Put a cutting every { MEASURE($along_cm, unit: "centimetre") } on the ridge, with ridges { MEASURE($between_cm, unit: "centimetre") } apart.
+     } Bury two or three leaf joints of each cutting, and leave its tip above the soil. { $kind ->
+        [zone] Over the whole season of the bed, { $roots } roots give about { $cuttings } cuttings.
+       *[other] The whole field takes { $cuttings } cuttings.
+     } After two weeks, plant again where cuttings have died. { -moist-soil }
     .alt = Under a rain cloud, a hand plants cuttings in a row; their lower nodes are in the soil.
-    .show = Soil that is moist as deep as a finger, and a cutting with its nodes in the soil.
-    .ask = It has rained once: do we plant now? What speaks for it, what against?
-    .sms = From { BRIEF($first) }, when the soil is moist: plant { $cuttings_to_plant } cuttings. Dates are averages: watch the sky.
+    .show = Soil that is moist a finger deep, and a cutting with its lower joints in the soil.
+    .ask = It has rained once. Do we plant now? What could go wrong?
+    .sms = From { BRIEF($first) }, when rain has soaked in: plant about { $cuttings_to_plant } sweet potato cuttings. Bury two or three leaf joints of each. { -moist-soil-short }
 first-harvest = Try the first roots
-    .short = Feel for big roots. Dig all by { DAY($last_harvest) }: weevils come.
-    .text = Feel under some plants for roots of eating size. Do not leave ripe roots in dry ground for long: weevils find them. Dig the last ones by { DAY($last_harvest) }.
+    .short = Feel for roots big enough to eat. Dig all by { DAY($last_harvest) }, because weevils find ripe roots.
+    .text = Feel under some plants for roots that are big enough to eat. Do not leave ripe roots long in dry ground, because weevils find them. Dig the last ones by { DAY($last_harvest) }.
     .alt = A hand feels for a root under a plant; beside it a pot on the fire.
     .show = How to feel for a root without pulling out the plant.
     .ask = What happens to ripe roots that stay in dry ground?
-    .sms = From { BRIEF($first) }: feel for ripe roots. Dig all by { BRIEF($last_harvest) }: weevils come.
+    .sms = From { BRIEF($first) }: feel for ripe sweet potato roots. Dig all by { BRIEF($last_harvest) }, because weevils find ripe roots in dry ground.
 
 ## Tables: title, what it tells (.text), its picture in words (.alt)
 
@@ -273,15 +340,30 @@ table-cuts = Cuts from the bed{ $plan_by ->
     [practice] , by common practice
    *[print] , by days of growth
  }
-    .text = So many cuttings may be expected of each cut. The later ones are for the rest of the field and for gaps.
+    .text = { $cuts ->
+        [1] Seasons differ, so expect between the lower and the higher number of cuttings.
+       *[other] Seasons differ, so expect between the lower and the higher number of cuttings. Later cuts plant the rest of the field, and fill gaps.
+     }
+table-ways = What you can do, side by side
+    .text = The table tells what each way gives in an ordinary season, by the time the rains come. None is sure. It also tells what each way takes, even if you do not have so much.
+way-value = { $way ->
+    [one-bed] One bed, cut when the rains come
+    [second-bed] A small early bed; its cuttings grow on in a watered plot
+    [vine-plot] Vines of the old field in a watered plot; store nothing
+    [as-planned] Leave the roots in the sand, as planned
+    [bed-now] Put the healthy roots into the bed now
+    [bed-now-second-bed] Into the bed now; its cuttings grow on in a watered plot
+   *[buy] Get the missing vines from somebody else
+ }
 table-shares = What each farm brings
-    .text = Each farm marks its own plants and brings its roots to the common store.
+    .text = Each farm marks its own plants, and brings its roots to the common store.
 table-fields = Amounts by size of field
-    .text = Find your field in the first column. Between two lines, amounts lie between theirs.
+    .text = Find your field in the first column. If yours lies between two lines, so do its amounts.
 table-planting-later = If you wait with planting
-    .text = Who plants on the first heavy rain may lose young plants when a long dry time follows: a false start. Waiting leaves fewer days until the rains end. The table tells how both were in past years; it is no forecast. In the picture, striped bars are years with a false start, black bars are the days until the rains end.
-    .alt = For each day from which one plants: a striped bar for years with a false start, and a black bar for the days until the rains end. The numbers stand in the table above.
+    .text = If you plant on the first heavy rain and a long dry time follows, young plants may die. That is a false start. If you wait, fewer days are left until the rains end. The table tells how both were in past years. It is no forecast. In the picture, striped bars are years with a false start, and black bars are days until the rains end.
+    .alt = For each day from which you plant: a striped bar for years with a false start, and a black bar for the days until the rains end. The numbers stand in the table above.
 column-when = When
+column-way = What you do
 column-farm = Farm
 column-area = Field, m²
 column-cuttings = Cuttings
@@ -289,51 +371,53 @@ column-cut = Cuttings
 cut-value = { $low }–{ $high }
 column-plants = Plants to mark
 column-roots = Roots to store
-column-bed = Seedbed, m²
+column-bed = Bed, m²
 column-jerrycans = Jerrycans of water a day
+column-water = Water in all, L
+column-trips = Trips to the water
 column-from = First rain from
 column-false-starts = Years with a false start
-column-days-left = Days until the rains end, in a middle year
+column-days-left = Days until the rains end, in half of the years
 false-starts-value = { $false_starts } of { $years }
 
-## Cautions: title, text (.text), picture in words (.alt); text message (.sms) where there is one
+## Cautions: title, text (.text), the same in a few words (.short), picture in words (.alt); text message (.sms) where there is one
 
-caution-rot = Rotten, mouldy or bored roots
-    .short = Never eat them or their good parts. Never feed them to animals. Bury deep or burn.
-    .text = Never eat them, never feed them to animals, do not plant them. Do not cut off the bad part and eat the rest: even parts that look sound can be poisonous. Bury them deep or burn them.
+caution-rot = Bad roots can poison, even the part that looks good
+    .short = { -bad-roots-short }
+    .text = { -bad-roots } Do not cut, peel or cook it to save a part. Even the part that looks good can be poisonous. If you are not sure about a root, treat it as bad.
     .alt = A rotten root; below it a cow and a cooking pot, both crossed out.
-    .sms = Never eat rotten, mouldy or bored roots, nor their good parts. Never feed them to animals. Bury them deep or burn them.
+    .sms = { -bad-roots-sms }
 caution-virus = Sick plants
-    .short = Spotted, small, twisted leaves: take nothing from that plant.
-    .text = Spotted, small or twisted leaves and stunted vines are signs of virus. Never take roots or vines from such a plant.
+    .short = Small, curled or spotted leaves, weak vines: { -take-nothing-short }
+    .text = Small, curled or spotted leaves and weak vines are signs of sickness. { -take-nothing }
     .alt = A hand with a knife at a plant with spotted, crumpled leaves, crossed out.
 caution-cracks = Cracks in the soil
-    .short = Heap soil over cracks: weevils get in there.
-    .text = Weevils reach the roots through cracks. Heap soil over cracks as soon as you see them.
+    .short = Weevils get in through cracks. Heap soil over them.
+    .text = Weevils reach sweet potato roots through cracks in the soil. When you see a crack, heap soil over it.
     .alt = A weevil goes into a crack in the ridge; beneath it lies a root full of holes.
 caution-heavy-sand = Sand is heavy
-    .short = Carry at most { MEASURE($load_kg, unit: "kilogram") }. Never lift the full container.
-    .text = Carry at most { MEASURE($load_kg, unit: "kilogram") } at a time. Fill the container where it will stay, and do not lift it when it is full.
+    .short = Carry no more than { MEASURE($load_kg, unit: "kilogram") }. Never lift the full container.
+    .text = Carry no more than { MEASURE($load_kg, unit: "kilogram") } at a time. Fill the container where it will stay. Never lift it when it is full.
     .alt = A person bent under a great sack, crossed out; a woman upright with a small bucket, with a tick.
-caution-riverbed = Sand from a riverbed
-    .short = Only when it is dry, never under or near a steep bank, and where rules allow it.
-    .text = Take sand only when the riverbed is dry. Never dig under a steep bank or near it: it can fall and bury you. Take sand only where local rules allow it.
+caution-riverbed = Sand from a river
+    .short = Only where rules allow it. { -dry-riverbed-short }
+    .text = { -dry-riverbed }
     .alt = A steep river bank falling on a digging person, crossed out.
 caution-water-children = Water, children and animals
-    .short = Keep children away. Cover water; fence wells, pits and the bed.
-    .text = Do not let children play near water, wells or pits. Cover stored water, and fence wells and pits. Keep goats and chickens out of the bed.
+    .short = { -children-water-short } Fence wells, pits and the bed.
+    .text = { -children-water } Fence wells and pits. Keep goats and chickens out of the bed.
     .alt = A covered drum of water behind a fence; a woman keeps a child outside.
-caution-store-dry = Never water the store
-    .short = No water in the sand: roots rot.
-    .text = The sand must stay dry from the first day to the last. Damp sand makes roots sprout early or rot.
+caution-store-dry = Never water the stored roots
+    .short = { -keep-dry-short } Damp sand makes roots rot.
+    .text = The sand around stored sweet potato roots must stay dry, from the first day to the last. { -keep-dry }
     .alt = Water from a jerrycan falls on the basin of roots, crossed out.
 caution-forecast = Dates are averages, not a forecast
-    .short = Rain may come earlier or later. Plant only when the soil is moist.
-    .text = The dates come from past years. Rains may come earlier or later. Watch the sky and the soil, and plant only when the soil is moist.
+    .short = Rain may come earlier or later this year. { -moist-soil-short }
+    .text = These dates come from past years, and are no forecast. Rain may come earlier or later this year. Watch the sky and the soil. { -moist-soil }
     .alt = A woman with cuttings in her hand looks up at sun, cloud and rain.
 caution-try-first = Try a few roots first
     .short = New to you? Begin with a few roots, and keep some vines in the old way.
-    .text = If this is new to you, begin with a few roots, and keep some of your vines in the old way as well.
+    .text = If this is new to you, begin with a few roots. Keep some of your vines in the old way as well.
     .alt = A woman between a small pot with a few roots and a plant that goes on growing in the soil.
 
 ## Drawings: title, and what it shows in words; the names and sizes that stand in them
@@ -343,7 +427,7 @@ calendar-title = What to do, month by month
 guide-title = Guide for a meeting
 card-fold = Fold on the broken lines. Cut the thick line.
 record-title = Checks of the stored roots
-record-how = At each check take out every root. Bury deep or burn the rotten ones. Write down what you find, and show this card to your extension worker.
+record-how = At each check, take out every root. Bury deep or burn every root that is rotten or mouldy, or has insect holes. Write down what you find, and show this card to your extension worker.
 record-planned = Planned for
 record-done = Done on
 record-healthy = Packed again
@@ -473,17 +557,17 @@ segment-missing = Phrases without a recording
 ## Questions for a meeting, as they are spoken
 
 ask-mark-plants = Which plants in your field are the strongest?
-ask-gather-sand = Who has dry sand nearby, and how do we dig it safely?
-ask-check-plants = What do sick plants look like here?
-ask-cut-vines = What could go wrong if you cut too short?
-ask-harvest = How will you keep the roots from being wounded?
+ask-gather-sand = Where is coarse sand near here, and how do we dig it safely?
+ask-check-plants = What do sick sweet potato plants look like here?
+ask-cut-vines = Why does the skin of the roots need time to grow tough?
+ask-harvest = How will you dig so that the hoe cuts no root?
 ask-fill-container = Where in your home is it cool and dry, away from children and animals?
-ask-monthly-check = What do you see when roots go bad, and where do you bury them?
-ask-prepare-bed = Where is there water, and who keeps the children safe?
-ask-last-check = How many of your roots have sprouted?
-ask-plant-bed = What could keep you from planting in time?
+ask-monthly-check = What do bad roots look like, and where will you bury them?
+ask-prepare-bed = Where is water near here, and who keeps the children safe?
+ask-last-check = How many of your roots have sprouts?
+ask-plant-bed = What could keep you from planting the bed in time?
 ask-water-bed = Who will water when you are away?
-ask-cut-for-planting = How do you know that the rains have come?
+ask-cut-for-planting = How do you know that enough rain has come?
 ask-plant-field = Which part of the field will you plant first?
 ask-first-harvest = Which vines will you keep for the next season?
 
@@ -604,15 +688,6 @@ plan-ripe = { $counted ->
 plan-advice = GOOD TO KNOW
 plan-ways = Ways to plant the whole field when the rains come. None is sure; each counts by the middle, and asks for as much water, room and hands as it takes, whatever there is.
 plan-ways-left = The store keeps too few roots. What can be done now, the cuttings each way gives when the rains come, and what it takes, whatever there is:
-plan-way = { $way ->
-    [one-bed] one bed, cut when the rains come
-    [second-bed] a small early bed; its first cut grows on in a watered plot
-    [vine-plot] vines of the old field in a watered plot; nothing is stored
-    [as-planned] the roots stay in the sand, as planned
-    [bed-now] the sound roots go to the bed now
-    [bed-now-second-bed] to the bed now; the first cut grows on in a watered plot
-   *[buy] vines from somebody else
-}
 plan-column-way = WAY
 plan-column-begins = BEGINS
 plan-column-roots = ROOTS
@@ -857,14 +932,14 @@ why-yield = { $area_m2 } m² at { $low } to { $high } t/ha, from farmers' usual 
 
 ## Late work: what can still be done, and what the delay costs
 
-advice-roots-not-chosen = Small, wounded and crooked roots are food: eat or sell them soon, the wounded ones first. They keep badly, and rot the others. Rotten, mouldy and bored roots are not food, neither for people nor for animals.
-advice-storage-place = Keep the containers in a cool, dry, shaded room where air moves and no rain comes in, out of reach of children, rats, fowl and goats. In one trial an open heap of roots had { $times } times the weevils of a closed box.
-advice-clean-vines = Cut from the tips first. They carry fewer weevils than the lower vine. Take no vine from a plant with holes at its foot or signs of sickness.
-advice-clean-field = Plant at least { $metres } m from old sweet potato fields: weevils come from there. Clear away old vines and roots. Many advise to plant the same ground only once in { $years } years; no trial was found that shows what that gains.
-advice-deep-planting = Set the cuttings deep. In a trial { $deep_cm } cm did better than { $shallow_cm } cm. It is also advised against weevils; no trial was found that shows it.
-advice-dry-after-planting = The first rains may stop. Of 100 cuttings about { $week_least } to { $week_most } live where a dry week follows the planting, and { $fortnight_least } to { $fortnight_most } where a dry fortnight does. Go on watering the bed until the field has taken, keep vines back, and plant the gaps again.
-advice-feed-and-weed = Work old, rotted manure or compost into the ridges before planting. Fresh manure and much of it gives leaves, not roots. Weed until the vines cover the ground.
-advice-children = In one trial, children who ate { $serving_g } g of orange roots a day for { $days } days had better stores of vitamin A. Pale roots hold far less. No sheet can promise as much for one child.
+advice-roots-not-chosen = Small and crooked roots, and roots that the hoe has cut, are food. Eat or sell them soon, the cut ones first, because they do not keep. { -bad-roots }
+advice-storage-place = Keep the containers in a cool, dry, shaded room where air moves and no rain comes in. Keep them out of reach of children, rats, chickens and goats.
+advice-clean-vines = Cut from the tips of the vines first, because they carry fewer weevils. Take no vine from a plant with holes at its foot or signs of sickness.
+advice-clean-field = Plant at least { $metres } m from old sweet potato fields, because weevils come from there. Clear away old vines and roots. Many advise to plant the same ground only once in { $years } years.
+advice-deep-planting = Set the cuttings about { $deep_cm } cm deep. In one trial they did better there than at { $shallow_cm } cm.
+advice-dry-after-planting = The first rains may stop. Of 100 cuttings, about { $week_least } to { $week_most } live through a dry week after planting, and { $fortnight_least } to { $fortnight_most } through a dry fortnight. Water the bed until the field has taken, keep some vines back, and plant again where cuttings have died.
+advice-feed-and-weed = Work old, rotted manure or compost into the ridges before you plant. Fresh manure, or much of it, gives leaves and few roots. Weed until the vines cover the ground.
+advice-children = Let young children eat orange roots often. In one trial, children who ate { $serving_g } g a day for { $days } days had better stores of vitamin A. Pale roots hold far less, and no sheet can promise as much for one child.
 late-mark-plants = Choose healthy plants now, at the latest while digging. Sickness shows less so late: choose more, and keep only the best.
 late-gather-sand = Bring sand now. Let it dry and cool first: damp or warm sand rots the roots.
 late-check-plants = Look at the marked plants before digging. Take nothing from a doubtful one.
@@ -900,12 +975,18 @@ remark-no-container = No container is named. Straight basins { $width_cm } cm wi
 # What limited roots plant; the remarks below use it.
 remark-planted = Of { $field_m2 } m² their first cut plants about { $first_m2 } m², all cuts that are counted on about { $area_m2 } m².
 remark-containers-too-small = The containers at hand hold { $fit } of { $roots } roots; { $left_over } have no room. { remark-planted }
+    .text = There is room for { $fit } sweet potato roots, not { $roots }. Do not press more in, because roots rot where they touch. This is enough to plant about { $area_m2 } of { $field_m2 } m². { $more ->
+        [0] To store more, find another container, or plant a smaller field.
+        [one] To store more, find one more container, or plant a smaller field.
+       *[other] To store more, find { $more } more containers, or plant a smaller field.
+     }
     .do = { $more ->
         [0] For the whole field find another container
         [one] For the whole field find one more of the last kind
        *[other] For the whole field find { $more } more of the last kind
      } before the harvest, or plant less field.
 remark-sand-short = { $has_l } litres of sand cover { $fit } of { $roots } roots; all of them take { $needs_l } litres. { remark-planted }
+    .text = Your sand covers { $fit } sweet potato roots, not { $roots }. Do not store roots that the sand does not cover. This is enough to plant about { $area_m2 } of { $field_m2 } m². Bring { MEASURE($more_l, unit: "litre") } more sand, or plant a smaller field.
     .do = To cover all of them bring { $more_l } litres of sand more, or plant less field.
 remark-water-limits = From { $source } come { $gives_l } litres { $per ->
     [all] in all
@@ -914,6 +995,10 @@ remark-water-limits = From { $source } come { $gives_l } litres { $per ->
     [all] in all
    *[day] a day
  }, and lack water from { DAY($from) } on. { remark-planted }
+    .text = Your water is enough for a bed with { $fit } sweet potato roots, not { $roots }. Make the bed no bigger than told here, and keep it moist. This is enough to plant about { $area_m2 } of { $field_m2 } m². For the whole field, find { MEASURE($more_l, unit: "litre") } more { $per ->
+        [all] in all.
+       *[day] a day.
+     }
     .do = For the whole field find { $more_l } litres more { $per ->
         [all] in all
        *[day] a day
@@ -925,11 +1010,13 @@ remark-hands-short = { $people } { $people ->
     [one] hour
    *[other] hours
  } a day can water { $bed_m2 } m² of bed with { $fit } roots. A bed of { $roots } roots would take { $trips } trips a day, { $hours } hours together. { remark-planted }
+    .text = Those who carry water can water a bed with { $fit } sweet potato roots, not { $roots }. Make the bed no bigger than told here, and keep it moist. This is enough to plant about { $area_m2 } of { $field_m2 } m². For the whole field, let more people carry, or make the bed closer to the water.
     .do = For the whole field let more people carry, or for longer; make the bed closer to the water; carry more at a time, with a cart or a bicycle; or plant less field.
 remark-water-heavy = When it needs most, the bed takes { $litres } litres a day: { $trips } trips and about { $hours } hours of carrying, { $hours_each } for { $people ->
     [one] the one who carries.
    *[other] each of { $people } people.
  }
+    .text = On dry days the bed takes { $trips } trips to the water. That is about { $hours } hours of carrying a day. Plan now who will carry, or make a smaller bed.
     .do = Let more people carry (in the case: [hands]), or carry more at a time, with a cart or a bicycle. In { $most_hours } hours a day each, they water a bed of { $bed_m2 } m² with { $roots } roots.
 # What there is; the remarks below use it.
 remark-limit = { $limit ->
@@ -942,6 +1029,11 @@ remark-limit = { $limit ->
    *[bed] The room for the bed allows
  }
 remark-limited-at-hand = { remark-limit } { $roots } roots to be stored, where the field wants { $wanted }. { remark-planted }
+    .text = { $limit ->
+        [roots] You have { $roots } sweet potato roots to store.
+        [plants] Your plants give about { $roots } sweet potato roots to store.
+       *[bed] The bed has room for { $roots } sweet potato roots.
+     } The whole field would take { $wanted }. Your roots are enough to plant about { $area_m2 } of { $field_m2 } m². Plant a smaller field, or ask neighbours for cuttings.
     .do = For the whole field find { $lacking } { $limit ->
         [roots] more roots
         [plants] more plants
@@ -952,17 +1044,20 @@ remark-nothing-at-hand = { remark-limit } no root to be stored.
 remark-never-so-sure = No number of roots makes { $percent } % sure with so wide a spread of what roots give.
     .do = Ask for less, or give what is known here in [assumptions]: what the case gives is taken as certain.
 remark-field-waits = Expect about { $cuttings } cuttings at the first cut ({ $low } in a poor season, { $high } in a good one), enough for { $area_m2 } m² of { $field_m2 } m². The rest of the field waits { $least_days } to { $most_days } days for each later cut.
+    .text = The first cut plants about { $area_m2 } of { $field_m2 } m². Later cuts plant the rest, each after { $least_days } to { $most_days } days.
     .do = To plant the whole field at the onset, store { $roots } roots (in the case: sizing = "first-planting").
 remark-by-print = Cuttings are counted by the middle of a growth curve, computed from values of memory and held against print: { $roots } roots give about { $first } at the first cut and { $season } over the bed season. Common practice counts on about { $other_first } and { $other_season }.
     .do = Keep to the curve unless beds here are known to give more (then, in the case: plan_by = "practice").
 remark-by-practice = Cuttings are counted by common practice: { $roots } roots give about { $first } at the first cut and { $season } over the bed season. By the middle of the growth curve they give about { $other_first } and { $other_season }.
     .do = Count on what the curve says, unless beds here are known to give as much (in the case: plan_by = "print").
 remark-rains-too-soon = The rains may begin on { DAY($rains) }, too soon after the harvest for storage. The roots go to the bed on { DAY($bed) }.
+    .text = The rains may begin about { BRIEF($rains) }. That is too soon after the harvest to store roots. Plant vines from the old field instead, or put the sweet potato roots into the bed at once.
     .do = Plant vines from the old field instead, or sprout the roots at once and plant late.
 remark-storing-not-needed = { $two_seasons ->
     [yes] The record has two rainy seasons a year. From { DAY($from) } there are { $days } dry days until the rains have begun
    *[no] From { DAY($from) } there are { $days } days until the rains have begun
  } in most years, by { DAY($rains) }. Vines can be kept alive for about { $kept_days } days, so roots need not be stored.
+    .text = Here the dry time lasts about { $days } days in most years. Vines can be kept alive for so long, so you need not store roots. Leave a part of the old field standing, or keep vines in a small watered plot.
     .do = Leave part of the old field standing, or keep vines in a small watered plot, and take the vines to plant from there. Where vines here do not live so long, give vines_kept_days in [assumptions].
 # When the rains end; the remarks below use it.
 remark-end-of-rains = { $known ->
@@ -975,6 +1070,15 @@ remark-rains-too-short = The rains are too short for the crop. Planted on { DAY(
     [case] {" "}They last { $usual_days } days.
    *[open] {""}
  }
+    .text = Here the rains are short for this crop. { $known ->
+        [case] What you plant may not be ripe before the rains end.
+        [open] Nobody knows how often it is ripe before the rains end.
+       *[record] It is ripe before the rains end in only { $of_100 } years out of 100.
+     } { $helps ->
+        [on-time] Make the bed early, so that you can plant as soon as rain has soaked in.
+        [quicker] Plant as soon as rain has soaked in, and look for a variety that is ripe sooner.
+       *[neither] Plant as soon as rain has soaked in, and expect small roots and few.
+     }
     .do = { $helps ->
         [on-time] Make the bed earlier, so that the field is planted when the rains begin: then the crop is ripe in time in most years.
         [quicker] Plant on the first day you can, and look for a variety that ripens sooner: one that is ripe within { $early_days } days is in time in { $early_of_100 } of 100 years.
@@ -987,6 +1091,7 @@ remark-cuts-too-late = { $more ->
     [yes] The case has it counted all the same.
    *[no] It is not counted on.
  }
+    .text = A later cut, planted from { BRIEF($from) } on, is ripe only about { BRIEF($ripe) }. In most years the rains end sooner. Do not keep a part of the field for later cuts. Use those vines as fodder, or keep them growing where there is water.
     .do = { $counted ->
         [yes] Take sizing out of the case, so that enough roots are stored to plant the field in time.
        *[no] Do not keep a part of the field for it. Use what it gives as vines for others, as fodder, or to keep vines growing where there is water.
@@ -1003,19 +1108,33 @@ remark-bed-late = The bed gives its first cuttings on about { DAY($cut) }, after
     [yes] the rains came
    *[no] the onset
  } on { DAY($onset) }.
+    .text = The bed gives its first cuttings about { BRIEF($cut) }, after the rains begin. When rain has soaked in, plant what vines you have. The bed fills the rest of the field later.
     .do = Plant what vines you have at the onset. The bed fills the rest.
 remark-long-in-sand = The roots would stay { $days } days in sand, longer than the { $evidence_days } days the survival figures come from.
+    .text = Your sweet potato roots must stay in the sand for { $days } days. Nobody has counted how many survive for so long. Keep some vines growing near water as well, and ask your extension worker.
     .do = Check the date of the harvest. If it is right, do not count on these roots alone: keep vines growing in a small watered plot, or agree with somebody who sells vines. Store more roots than the plan says, and ask the local extension office.
 remark-late-work = { $steps ->
     [one] One step was not done when due.
    *[other] { $steps } steps were not done when due.
  } The dates are counted anew from { DAY($today) }. { late-cost }
+    .text = Some work was not done in time, so the dates are counted anew. Do at once what can still be done. The field can be planted from { BRIEF($field_from) }.{ $fewer ->
+        [0] {""}
+       *[other] {" "}Expect about { $fewer } fewer cuttings from the first cut.
+     }
     .do = Do at once what can still be done; the plan says what.
 remark-fast-loss = On { DAY($day) } only { $healthy } of { $roots } roots were healthy. { $expected } were to be expected, { $worst } at the worst on record.
+    .text = At the check on { BRIEF($day) }, only { $healthy } of { $roots } sweet potato roots were healthy. { $next ->
+        [bed] Put the healthy roots into the bed now, and look for more vines to plant.
+       *[check] Look for the reason: damp or warm sand, cut roots, roots that touch, or weevils. Use fresh, dry sand. Check again in two weeks. If many more rot, put the healthy roots into a watered bed at once.
+     }
     .do = Look for the reason: damp or warm sand, wounded roots, roots that touch, weevils. Change the sand, and check again in two weeks.
 remark-enough = The first cut is enough for the whole field, with about { $spare } cuttings to spare.
     .do = Go on checking as before.
 remark-cuttings-short = The first cut will be about { $short } cuttings short of the { $cuttings } for the whole field.
+    .text = The first cut will be about { $short } cuttings short. Plant about { $area_m2 } of { $field_m2 } m² when rain has soaked in. { $later_cuts ->
+        [0] Later cuts come too late to ripen, so ask neighbours for vines in good time.
+       *[other] Later cuts plant more of the field. You can also ask neighbours for vines in good time.
+     }
     .do = Plant { $area_m2 } m² at the onset instead of { $field_m2 } m². { $later_cuts ->
         [0] No later cut is ripe before the rains end.
        *[other] Or wait { $least_days } to { $most_days } days for each later cut: { $still_short ->
@@ -1026,9 +1145,14 @@ remark-cuttings-short = The first cut will be about { $short } cuttings short of
 remark-no-temperatures = No temperatures are given. { $day_c } °C by day and { $night_c } °C by night are assumed for the bed's water.
     .do = Give tmax_c and tmin_c in [climate].
 remark-water-short = The bed's water cannot all come from { $source }. From { DAY($from) } on it has only about { $gives } of every 100 litres needed at the worst.
+    .text = From { BRIEF($from) }, there may be too little water for the bed. Find more water. Mulch and shade save water. Without them, make a smaller bed and plant a smaller field.
     .do = Find a second source, mulch and shade the bed, or make a bed of about { $bed_m2 } m² and plant less field.
+remark-rains-may-be-late = The plan is ready for rains from { DAY($onset) } on. By { DAY($late) } they have begun in most years, but not in all.
+    .text = The rains may begin as late as { BRIEF($late) }. Water your sweet potato bed until they come. { -moist-soil }
+    .do = Have water for the bed until then.
 remark-years-without-rains = In { $count } of { $judged } years the rains never began by this rule ({ $years }). The percentiles leave them out.
-    .do = In such a year vines planted on the first rain may die: keep some roots or a watered bed back.
+    .text = In { $count } of { $judged } past years the rains never began well. In such a year, vines planted on the first rain may die. Keep some roots back, or keep watering a part of the bed.
+    .do = In such a year vines planted on the first rain may die: keep some roots back, or keep watering a part of the bed.
 remark-years-unknown = In { $count ->
     [one] one year
    *[other] { $count } years

@@ -1,14 +1,12 @@
 ### Português de Moçambique, rascunho: as palavras da folha impressa. Ainda não foi lido por quem fala bem a língua.
-### Draft, as printed on sheets. The reader is addressed with the imperative of "você", the pronoun left out ("marque",
-### "ponha"); a group with its plural ("escolham"). Spelling is the one used before the agreement of 1990, which Mozambique
+### Draft, as printed on sheets. One reader is addressed with the imperative of "você", the pronoun left out ("marque",
+### "ponha"), also in a group ("cada pessoa marca"). Spelling is the one used before the agreement of 1990, which Mozambique
 ### still uses in schools and offices ("insectos", "actual", months with a capital).
-### Nouns: batata (root), rama (vine, and the piece cut from it to plant), caule (stem), rebento (sprout), toco (stub),
-### nó (node), camada (layer), recipiente (container), carga (load), bidão (jerrycan), molho (bundle), canteiro (seedbed),
-### machamba (field), camalhão (ridge), montículo (mound), gorgulho (weevil), extensionista (extension worker).
-### Text messages (.sms) are worded so that each either holds only letters of the GSM alphabet (é, à and ù are in it; á, ã,
-### ç, í, ó, ú are not) or has at most about 130 letters, so that none takes more than two parts. Please keep to that when
-### you mend them.
-### Values a message may use are listed in the README, "If you translate".
+### The trade's words are in glossary.toml: one word for one thing. "Batata-doce" comes first in every message, since
+### "batata" alone is the other potato (batata-reno). "Cortada pela enxada" (food) and "com buracos de bicho" (never food)
+### share no word. Damp sand and moist soil are both "húmida"; what is too wet is "encharcada".
+### Text messages lose their accents on the phone (see [sms] in pack.toml): each must read well without them, too.
+### Values a message may use are listed in docs/translate.md.
 
 ## Words of the sheet itself
 
@@ -29,6 +27,13 @@ semicolon = ;
 sheet-page = Página
 sheet-group = Grupo
 sheet-together = Em conjunto
+sheet-consequences = Sobre o seu plano
+sheet-tip = Bom saber
+# The day the sheet was made, and that older ones hold no more.
+sheet-made = Feita em { DAY($today) }. Substitui todas as folhas anteriores desta época.
+step-done = Feito
+step-now = Agora
+step-next = A seguir
 status-draft = Texto em rascunho: ainda não foi lido por quem fala bem português.
 status-read = Texto lido por quem fala bem português, mas ainda não aprovado.
 status-approved = Texto aprovado.
@@ -72,27 +77,28 @@ amount-roots-top-layer = Batatas na camada de cima, no máximo
 # doubt: "molho" for a bundle; "feixe" in places.
 amount-bundles = Molhos de ramas
 amount-lining = Papel para forrar os recipientes
-amount-water-total = Água para o canteiro, em toda a época
+amount-water-total = Água para o canteiro, ao todo
 amount-sand = Areia seca
 # doubt: "carga" for one load carried; "viagem" may be plainer.
 amount-loads = Cargas de areia a transportar
-# doubt: "canteiro" for the seedbed; "viveiro" or "alfobre" in places.
+# doubt: "canteiro" for the bed; "viveiro" or "alfobre" in places.
 amount-bed = Canteiro
 amount-strips = Faixas do canteiro, com caminhos de { MEASURE($path_m, unit: "metre") } entre elas
-amount-water = Água para o canteiro, por dia
-# doubt: "bidão" for the jerrycan of 20 litres; "galão" or "lata" in places, and whether its size should be said.
-amount-jerrycans = Bidões de água, por dia
+# doubt: "cheio de folhas" for a bed in full leaf.
+amount-water = Água para o canteiro cheio de folhas, por dia
+# doubt: "bidão" for the jerrycan; "galão" or "lata" in places.
+amount-jerrycans = Bidões de água para o canteiro cheio de folhas, por dia
 
 first-cuttings-value = { $first_cuttings_low } a { $first_cuttings_high }{ $plan_by ->
     [practice] , segundo a prática comum
-   *[print] , segundo os dias de crescimento
+   *[print] , por dias de crescimento
  }
 sand-value = { MEASURE($sand_l, unit: "litre") }, cerca de { MEASURE($sand_kg, unit: "kilogram") }
 bed-value = { MEASURE($bed_length_m, unit: "metre") } × { MEASURE($bed_width_m, unit: "metre") }
 strips-value = { $strips }, cada uma de { MEASURE($strip_length_m, unit: "metre") } × { MEASURE($strip_width_m, unit: "metre") }
 water-value = { MEASURE($water_l, unit: "litre") }
 water-total-value = { MEASURE($water_total_l, unit: "litre") }
-bundles-value = { MEASURE($bundles, unit: "bundle") } de { $bundle_size } ramas
+bundles-value = { MEASURE($bundles, unit: "bundle") } de { $bundle_size }
 lining-value = { $lining_m2 } m²
 roots-for-zone = { $roots } (um número redondo; ajuste-o a cada machamba)
 
@@ -140,19 +146,25 @@ week = { $week ->
    *[5] última
  } semana de { month }
 span = { DAY($from) } – { DAY($to) }
+span-two-days = { DAY($from) } ou { DAY($to) }
 span-day = { WEEKDAY($from) }, { DAY($from) }
 unit-kilogram = { $n } kg
 unit-litre = { $n } L
 unit-metre = { $n } m
 unit-centimetre = { $n } cm
+# doubt: "mão" as a measure is from the wrist to the fingertips; "palmo" is the better known measure, but it is longer.
 unit-hand = { $n } { $n ->
     [one] mão
    *[other] mãos
  }
-# doubt: "ponta do polegar até à dobra" for the upper joint of the thumb (two and a half centimetres) as a measure.
+# doubt: "dobra do polegar" for the upper joint of the thumb (two and a half centimetres) as a measure.
 unit-thumb-joint = { $n } { $n ->
-    [one] ponta do polegar até à dobra
-   *[other] pontas do polegar até à dobra
+    [one] dobra do polegar
+   *[other] dobras do polegar
+ }
+unit-bucket = { $n } { $n ->
+    [one] balde
+   *[other] baldes
  }
 unit-jerrycan = { $n } { $n ->
     [one] bidão
@@ -163,192 +175,309 @@ unit-bundle = { $n } { $n ->
    *[other] molhos
  }
 # Counted from a local event of the case, such as a feast; $event is its name, $days how far.
-# doubt: "de" stands before the event's name without an article ("depois de Páscoa"); write the name so that it fits.
-event-before = { $days } { $days ->
+# The name stands first and alone, so that no "de" or "em" must join with its article ("da festa", "do mercado").
+event-before = { $event }: { $days } { $days ->
     [one] dia
    *[other] dias
- } antes de { $event }
-event-on = no dia de { $event }
-event-after = { $days } { $days ->
+ } antes
+event-on = { $event }: no próprio dia
+event-after = { $event }: { $days } { $days ->
     [one] dia
    *[other] dias
- } depois de { $event }
+ } depois
+
+## What must never be lost. The messages below refer to these sentences, each length to one of them.
+
+# doubt: "buracos de bicho" for insect holes; "bicho" is any small creature that eats crops, plainer than "insecto".
+-bad-roots = Se uma batata-doce estiver podre, com bolor ou com buracos de bicho, nunca a coma. Nunca a dê aos animais e nunca a plante. Enterre-a bem fundo ou queime-a.
+-bad-roots-short = Podre, com bolor ou buracos de bicho: nunca coma, nunca dê a animais, nunca plante. Enterre fundo ou queime.
+-bad-roots-sms = Batata-doce podre, com bolor ou buracos de bicho: nunca coma, nunca deixe animais comer, nunca plante, mesmo que parte pareça boa. Enterre fundo ou queime.
+-take-nothing = Não aproveite nada de uma planta assim: nem batatas, nem ramas.
+-take-nothing-short = Não aproveite nada dessas plantas.
+# doubt: "margem alta e a pique" for a steep bank; "barranco" and "ravina" are for many a gully, "ribanceira" is less known.
+-dry-riverbed = Tire areia só onde as regras do lugar o permitem, e de um rio só quando o rio estiver seco. Nunca cave perto de uma margem alta e a pique, porque a terra pode cair e enterrar quem lá estiver.
+-dry-riverbed-short = Nunca cave em rio com água nem junto a margem a pique.
+-children-water = Tape a água guardada, e não deixe as crianças chegar perto dela.
+-children-water-short = Tape a água; crianças longe dela.
+-keep-dry = Nunca regue a areia, porque areia húmida faz apodrecer as batatas.
+-keep-dry-short = Nunca regue a areia.
+# doubt: "só em terra húmida" could be heard as a place (the low, wet land), so the sentence says when.
+-moist-soil = Plante a machamba só quando a terra estiver húmida, porque a terra seca mata as ramas.
+-moist-soil-short = Plante só com a terra húmida.
 
 ## Opening and closing
 
-# doubt: "agricultores" for the farmers; "camponeses" or "produtores" may be the word of the place.
+# doubt: "produtores" for the farmers; "camponeses" or "agricultores" may be the word of the place.
 opening = { $kind ->
-    [zone] Este plano serve para todos os agricultores da zona. As quantidades são para { $roots } batatas: use mais ou menos, conforme a sua machamba.
-   *[other] Este plano conta os dias para trás, a partir das chuvas. As chuvas são esperadas por volta de { DAY($rains) }.
+    [zone] Este plano serve para todos os produtores da zona. As quantidades são para { $roots } batatas-doces. Para uma machamba maior use mais, e para uma mais pequena use menos. As datas dos trabalhos antes da colheita são para quem colhe primeiro. Se colher mais tarde, atrase esses trabalhos o mesmo número de dias.
+   *[other] { $season ->
+        [after] As chuvas começaram em { DAY($rains) }. As datas deste plano contam-se a partir desse dia.
+       *[before] Este plano conta os dias para trás, a partir das chuvas. Elas costumam começar por volta de { DAY($rains) }.
+     }
  }
-closing = O seu extensionista conhece as variedades, as datas e as regras da zona. Se o conselho do extensionista for diferente desta folha, siga o conselho do extensionista.
-    .sms = O conselho do seu extensionista vem primeiro.
+closing = Se o seu extensionista disser outra coisa, siga o conselho dele.
+    .sms = Se o seu extensionista disser outra coisa, siga o conselho dele.
 
-## Steps: title, text (.text), picture in words (.alt), text message on a phone (.sms, 160 letters or less where it can be)
+## Steps: title, text (.text), the same in a few words (.short), picture in words (.alt), what a meeting is shown (.show) and asked (.ask), text message on a phone (.sms: 160 letters or less where it can be, two messages where it must be)
 
 # doubt: "batatas de semente" for the roots kept to sprout.
-mark-plants = Marque { $plants } plantas saudáveis
-    .short = Plantas fortes, folhas grandes e limpas, sem doença. Um pau ao lado de cada uma.
-    .text = { $kind ->
-        [group] Escolham juntos { $plants } plantas fortes; cada membro marca { $plants_each }. Espetem um pau ao lado de cada planta. Escolham
-       *[other] Escolha { $plants } plantas fortes. Espete um pau ao lado de cada planta. Escolha
-     } só plantas com folhas grandes e limpas, sem nenhum sinal de doença. Elas vão dar cerca de { $roots } batatas para guardar.
+mark-plants = Marque { $plants } { $plants ->
+    [one] planta forte
+   *[other] plantas fortes
+ }
+    .short = Saudáveis, de folhas grandes e limpas. Espete um pau ao lado.
+    .text = Escolha plantas saudáveis de batata-doce, para tirar batatas de semente. { $kind ->
+        [group] O grupo marca { $plants } plantas ao todo. Cada pessoa marca { $plants_each }.
+       *[other] Marque { $plants } { $plants ->
+            [one] planta.
+           *[other] plantas.
+         }
+     } Escolha só plantas fortes, com folhas grandes e limpas, sem nenhum sinal de doença. Espete um pau na terra ao lado de cada uma. Elas vão dar cerca de { $roots } batatas para guardar.
     .alt = Uma mão espeta um pau na terra ao lado de uma planta forte.
     .show = Uma rama saudável e uma doente, e um pau.
     .ask = Como distingue uma planta saudável de uma doente?
-    .sms = { BRIEF($first) }: marque com paus { $plants } plantas fortes para tirar batatas de semente. Folhas grandes e limpas, nenhuma planta doente.
+    .sms = { BRIEF($first) }: marque { $plants } { $plants ->
+        [one] planta saudável
+       *[other] plantas saudáveis
+     } de batata-doce para semente: fortes, de folhas grandes e limpas, sem sinal de doença. Espete um pau ao lado de cada uma.
 # doubt: "debaixo de um telhado" for under cover.
-gather-sand = Traga areia seca
-    .short = Grossa e limpa: { MEASURE($sand_l, unit: "litre") }. Seque-a debaixo de um telhado e deixe-a arrefecer.
-    .text = Traga { MEASURE($sand_l, unit: "litre") } de areia grossa e limpa, cerca de { MEASURE($sand_kg, unit: "kilogram") }. Seque-a debaixo de um telhado e deixe-a arrefecer. Areia fina, húmida ou quente faz apodrecer as batatas. Carregue no máximo { MEASURE($load_kg, unit: "kilogram") } de cada vez: cerca de { $loads } { $loads ->
-        [one] carga
-       *[other] cargas
-     }.
+gather-sand = Traga areia e seque-a
+    .short = { MEASURE($buckets, unit: "bucket") } de { MEASURE($bucket_l, unit: "litre") }. Grossa e limpa. Seque debaixo de telhado, deixe arrefecer. { -dry-riverbed-short }
+    .text = Traga areia para guardar as suas batatas-doces. Precisa de cerca de { MEASURE($buckets, unit: "bucket") } de { MEASURE($bucket_l, unit: "litre") }, ou { MEASURE($sand_kg, unit: "kilogram") }. Escolha areia limpa e grossa, com grãos que se sentem nos dedos. Espalhe-a debaixo de um telhado até ficar bem seca, e use-a só quando estiver fria. Areia fina, húmida ou quente faz apodrecer as batatas. Carregue no máximo { MEASURE($load_kg, unit: "kilogram") } de cada vez, porque a areia é pesada. { -dry-riverbed }
     .alt = Debaixo de um telhado, uma mão com uma tigela passa areia seca de um monte para um balde pequeno.
     .show = Um punhado de areia grossa e seca, e um de areia fina e húmida.
-    .ask = Onde há areia grossa, e será seguro cavar lá?
-    .sms = Até { BRIEF($last) }: traga { MEASURE($sand_l, unit: "litre") } de areia grossa e seca. Seque-a debaixo de um telhado. Carregue { MEASURE($load_kg, unit: "kilogram") } ou menos de cada vez.
-# doubt: "pé do caule" for the foot of the stem.
+    .ask = Onde há areia grossa aqui perto, e será seguro cavar lá?
+    .sms = Até { BRIEF($last) }: traga { MEASURE($buckets, unit: "bucket") } ({ MEASURE($bucket_l, unit: "litre") }) de areia grossa e limpa para guardar batata-doce, no máximo { MEASURE($load_kg, unit: "kilogram") } de cada vez. Seque debaixo de um telhado e deixe arrefecer. { -dry-riverbed-short }
+# doubt: "pé do caule" for the foot of the stem; "furado" (with holes) where room is short.
 # doubt: "visto" for a tick, in the words for pictures.
-check-plants = Veja outra vez as plantas marcadas
-    .short = Folhas pequenas, enroladas ou com manchas? Tire o pau e não aproveite nada.
-    .text = Procure folhas pequenas, enroladas ou com manchas, ramas que não crescem e buracos no pé do caule. Se tiver dúvida, tire o pau e não aproveite nada dessa planta.
+check-plants = Reveja as plantas marcadas
+    .short = Folhas pequenas, enroladas ou manchadas, ramas fracas, pé do caule furado? Tire o pau. { -take-nothing-short }
+    .text = Volte a ver as plantas de batata-doce que marcou. Procure folhas pequenas, enroladas ou com manchas, ramas fracas, ou buracos no pé do caule. Se vir algum destes sinais numa planta, ou se tiver dúvida, tire o pau que a marca. { -take-nothing }
     .alt = Uma planta saudável, com um visto, fica com o seu pau; uma mão tira o pau de uma planta doente, com folhas manchadas e enrugadas.
     .show = Folhas pequenas, enroladas e com manchas.
     .ask = O que faz com uma planta marcada que ficou doente?
-    .sms = { BRIEF($first) }: veja outra vez as plantas marcadas. Tire o pau onde as folhas forem pequenas, enroladas ou com manchas.
-# doubt: "mão" as a measure is from the wrist to the fingertips; "palmo" is the better known measure, but it is longer.
+    .sms = { BRIEF($first) }: volte a ver as plantas marcadas de batata-doce. Folhas pequenas, enroladas ou com manchas, ramas fracas, buracos no pé do caule, ou tem dúvida? Tire o pau. { -take-nothing-short }
 cut-vines = Corte as ramas das plantas marcadas
     .short = Deixe { MEASURE($stem_cm, unit: "centimetre") } de caule: { MEASURE($stem_hands, unit: "hand") }.
-    .text = Corte-as e deixe { MEASURE($stem_cm, unit: "centimetre") } de caule, o comprimento de cerca de { MEASURE($stem_hands, unit: "hand") }. A casca das batatas fica mais rija, e elas duram mais tempo.
+    .text = Corte as ramas das plantas de batata-doce que marcou. Deixe de pé { MEASURE($stem_cm, unit: "centimetre") } de caule, mais ou menos o comprimento de { MEASURE($stem_hands, unit: "hand") }. Assim a casca das batatas fica rija, e elas duram mais tempo.
     .alt = Uma faca corta ramas, e os caules que ficam têm a altura da mão aberta que está ao lado.
     .show = A mão aberta ao longo de um caule.
-    .ask = Porque é que a casca das batatas precisa de tempo para endurecer?
-    .sms = { BRIEF($first) }: corte as ramas das plantas marcadas. Deixe { MEASURE($stem_cm, unit: "centimetre") } de caule.
-# doubt: "cave" for digging out the roots; "arranque" or "colha" may be more usual.
-harvest = Cave e escolha { $roots } batatas
-    .short = Só em terra seca. Batatas médias, casca inteira. Nunca as lave. Deixe-as à sombra.
-    .text = Cave só em terra seca, e levante as batatas sem as ferir. Fique com { $roots } batatas médias, mais ou menos do comprimento da mão, com a casca inteira. As batatas feridas vão para a cozinha, não são para guardar. Tire a terra com a mão e nunca lave as batatas. Deixe-as algumas horas à sombra, fora do sol.
+    .ask = Porque é que a casca das batatas precisa de tempo para ficar rija?
+    .sms = { BRIEF($first) }: corte as ramas das plantas marcadas de batata-doce. Deixe de pé { MEASURE($stem_cm, unit: "centimetre") } de caule. Assim a casca das batatas fica rija.
+# doubt: "logo" for soon; in places it means later the same day.
+# doubt: "colha" for digging out the roots; "arranque" or "cave" may be more usual.
+harvest = Colha e escolha { $roots } { $roots ->
+    [one] batata
+   *[other] batatas
+ }
+    .short = Só com a terra seca. Do tamanho da mão, casca inteira, sem lavar. Cozinhe logo as cortadas pela enxada. { -bad-roots-short }
+    .text = Colha as batatas-doces das plantas que marcou. Se a terra estiver molhada, espere até ela secar. Levante as plantas devagar, para a enxada não cortar nenhuma batata. Escolha { $roots } { $roots ->
+        [one] batata com a casca inteira,
+       *[other] batatas com a casca inteira,
+     } mais ou menos do comprimento da sua mão. Tire a terra com a mão, e nunca lave as batatas. Deixe-as algumas horas à sombra. Não guarde as batatas cortadas pela enxada. Cozinhe-as logo. { -bad-roots }
     .alt = Uma mão levanta da terra solta uma planta com batatas inteiras; ao lado, uma enxada.
-    .show = Uma batata média com a casca inteira, e uma ferida.
-    .ask = Quais destas batatas se guardam, e quais vão para a cozinha?
-    .sms = { BRIEF($first) }: cave em terra seca. Guarde { $roots } batatas médias, inteiras. Nunca as lave. Deixe-as à sombra.
+    .show = Uma batata média com a casca inteira, e uma cortada pela enxada.
+    .ask = Quais destas batatas se guardam, e quais se cozinham logo?
+    .sms = { BRIEF($first) }: com terra seca, colha a batata-doce marcada. Deixe umas horas à sombra. Guarde { $roots } { $roots ->
+        [one] inteira, sem lavar.
+       *[other] inteiras, sem lavar.
+     } Cozinhe logo as cortadas pela enxada. { -bad-roots-sms }
 # doubt: "malha apertada" for a tight basket; "panela" for a pot ("pote" in places).
-fill-container = Ponha as batatas na areia
-    .short = Areia: { MEASURE($base_cm, unit: "centimetre") } em baixo, { MEASURE($layer_cm, unit: "centimetre") } entre camadas, { MEASURE($top_cm, unit: "centimetre") } em cima. As batatas não se tocam. Sem tampa.
-    .text = Use { $containers } { $containers ->
+fill-container = Guarde em areia seca
+    .short = Areia: { MEASURE($base_cm, unit: "centimetre") } em baixo, { $layers ->
+        [1] {""}
+       *[other] { MEASURE($layer_cm, unit: "centimetre") } entre camadas,{" "}
+     }{ MEASURE($top_cm, unit: "centimetre") } em cima. Batatas separadas, sem tampa. { -keep-dry-short }
+    .text = Ponha as suas batatas-doces em areia seca. Precisa de { $containers } { $containers ->
         [one] recipiente
        *[other] recipientes
-     } de paredes firmes: bacia, panela, balde ou cesto de malha apertada. Sacos não servem. Forre por dentro com papel. Encha no lugar onde vai ficar: fresco, seco e à sombra, longe de crianças, animais e chuva. Comece com { MEASURE($base_cm, unit: "centimetre") } de areia, a altura de cerca de { MEASURE($base_joints, unit: "thumb-joint") }. { $layer_widths ->
-        [uneven] Ponha no máximo { $roots_per_layer } batatas na camada de baixo e { $roots_top } na de cima,
-       *[even] Ponha no máximo { $roots_per_layer } batatas em cada camada,
-     } sem tocarem umas nas outras nem nos lados. Cubra-as com { MEASURE($layer_cm, unit: "centimetre") } de areia e ponha as seguintes: { $layers } { $layers ->
-        [one] camada
-       *[other] camadas
-     } ao todo. Acabe com { MEASURE($top_cm, unit: "centimetre") } de areia: ela afasta ratos, insectos e galinhas. Não ponha tampa.
+     }{ $container_kinds ->
+        [one] {" "}de cerca de { MEASURE($container_l, unit: "litre") }{ $containers ->
+            [one] .
+           *[other] {" "}cada um.
+         }
+       *[several] .
+     } Use uma bacia, uma panela, um balde ou um cesto de malha apertada, nunca um saco. { $containers ->
+        [one] Encha-o no próprio lugar onde vai ficar.
+       *[other] Encha cada um no próprio lugar onde vai ficar.
+     } Esse lugar deve ser fresco, seco e à sombra, longe de crianças, animais e chuva. Forre o fundo e os lados com papel. Deite no fundo { MEASURE($base_cm, unit: "centimetre") } de areia, a altura de cerca de { MEASURE($base_joints, unit: "thumb-joint") }. { $layer_widths ->
+        [uneven] Na camada de baixo ponha no máximo { $roots_per_layer } { $roots_per_layer ->
+            [one] batata, e na camada de cima no máximo { $roots_top }.
+           *[other] batatas, e na camada de cima no máximo { $roots_top }.
+         }{ $layers ->
+            [1] {""}
+            [2] {""}
+            [3] {" "}Na camada do meio ponha as que couberem.
+           *[other] {" "}Nas camadas do meio ponha as que couberem.
+         }
+       *[even] Em cada camada ponha no máximo { $roots_per_layer } { $roots_per_layer ->
+            [one] batata.
+           *[other] batatas.
+         }
+     } Nenhuma batata pode tocar noutra, nem nos lados. { $layers ->
+        [1] Cubra as batatas com { MEASURE($top_cm, unit: "centimetre") } de areia.
+       *[other] Cubra as batatas com { MEASURE($layer_cm, unit: "centimetre") } de areia, e ponha as seguintes. Faça assim, ao todo, { $layers } camadas de batatas, mas cubra a última com { MEASURE($top_cm, unit: "centimetre") } de areia.
+     } Muita areia por cima afasta ratos, insectos e galinhas. Não ponha tampa. { -keep-dry }
     .alt = Uma bacia cortada ao meio: areia, batatas separadas, areia, batatas, muita areia por cima; uma mão espalha areia.
     .show = Uma bacia, areia seca e algumas batatas: alguém arruma a primeira camada.
     .ask = Porque é que as batatas não se podem tocar?
-    .sms = { BRIEF($first) }: ponha as batatas em areia seca, sem se tocarem. { MEASURE($base_cm, unit: "centimetre") } de areia em baixo, { MEASURE($top_cm, unit: "centimetre") } em cima. Sem tampa. Nunca regue.
-# doubt: "com bolor" for mouldy and "furadas" for bored by insects.
-monthly-check = Veja as batatas todos os meses
-    .short = Olhe para cada batata. Enterre ou queime as podres. Tire os rebentos. Arrume de novo.
-    .text = Tire todas as batatas e olhe bem para cada uma. As que estiverem podres, com bolor ou furadas, enterre-as fundo ou queime-as. Esfregue os rebentos até caírem. Arrume de novo as batatas boas, da mesma maneira, e escreva quantas restam. Até à próxima vez, não mexa nelas.
+    .sms = { BRIEF($first) }: ponha a batata-doce em areia seca, sem as batatas se tocarem. Areia: { MEASURE($base_cm, unit: "centimetre") } em baixo, { $layers ->
+        [1] {""}
+       *[other] { MEASURE($layer_cm, unit: "centimetre") } entre camadas,{" "}
+     }{ MEASURE($top_cm, unit: "centimetre") } em cima. Sem tampa. Longe de chuva, crianças e animais. Nunca levante o recipiente cheio. { -keep-dry-short }
+monthly-check = Verifique cada batata
+    .short = Tire os rebentos. Arrume de novo em areia seca. { -bad-roots-short }
+    .text = Tire todas as batatas-doces, e olhe bem para cada uma. { -bad-roots } Tire os rebentos das batatas boas, esfregando com a mão. Arrume-as de novo em areia seca, da mesma maneira. Escreva quantas restam. Depois não mexa nelas até à próxima verificação.
     .alt = Três luas, sinal de que passou um mês; uma mão tira uma batata da bacia; ao lado há uma batata podre, riscada com uma cruz.
     .show = Uma batata podre, se houver, e como arrumar de novo.
     .ask = O que faz com uma batata podre, e porque não se dá aos animais?
-    .sms = { BRIEF($first) }: tire todas as batatas. Enterre ou queime as podres, nunca alimente animais com elas. Esfregue os rebentos. Arrume de novo as boas.
+    .sms = { BRIEF($first) }: tire toda a batata-doce guardada, e olhe para cada uma. Tire os rebentos das boas. Arrume-as de novo em areia seca. Escreva quantas restam. { -bad-roots-sms }
 prepare-bed = Prepare o canteiro
-    .short = { MEASURE($bed_length_m, unit: "metre") } por { MEASURE($bed_width_m, unit: "metre") }, perto da água. Solte a terra. Ponha uma vedação.
-    .text = Faça um canteiro de { MEASURE($bed_length_m, unit: "metre") } por { MEASURE($bed_width_m, unit: "metre") }, perto da água. Solte bem a terra. Ponha uma vedação contra cabritos e galinhas.
+    .short = { MEASURE($bed_length_m, unit: "metre") } por { MEASURE($bed_width_m, unit: "metre") }, perto de água. Solte a terra, ponha vedação. { -children-water-short }
+    .text = Prepare o canteiro para as suas batatas-doces. Escolha um lugar perto de água. Faça o canteiro com { MEASURE($bed_length_m, unit: "metre") } de comprimento e { MEASURE($bed_width_m, unit: "metre") } de largura. { $bed_parts ->
+        [strips] Faça-o em { $strips } faixas, cada uma com { MEASURE($strip_width_m, unit: "metre") } de largura, e deixe caminhos entre elas.{" "}
+       *[one] {""}
+     }Solte bem a terra. Ponha uma vedação contra cabritos e galinhas. { -children-water }
     .alt = Um homem solta a terra do canteiro com uma enxada; atrás dele, uma vedação.
-    .show = O lugar perto da água, e o tamanho do canteiro em passos.
+    .show = O lugar perto de água, e o tamanho do canteiro em passos.
     .ask = O que impede os cabritos e as galinhas de entrar?
-    .sms = Até { BRIEF($last) }: faça um canteiro de { MEASURE($bed_length_m, unit: "metre") } por { MEASURE($bed_width_m, unit: "metre") } perto da água. Ponha uma vedação.
-last-check = Veja as batatas pela última vez e deixe os rebentos
-    .short = Enterre ou queime as podres. Deixe ficar os rebentos.
-    .text = Tire todas as batatas. As que estiverem podres, com bolor ou furadas, enterre-as fundo ou queime-as. Desta vez deixe ficar os rebentos: as batatas boas vão agora para o canteiro.
+    .sms = Até { BRIEF($last) }: prepare um canteiro de { MEASURE($bed_length_m, unit: "metre") } por { MEASURE($bed_width_m, unit: "metre") } para a batata-doce, perto de água. Ponha vedação. { -children-water-short }
+last-check = Última verificação: os rebentos ficam
+    .short = As boas vão para o canteiro com os rebentos. { -bad-roots-short }
+    .text = Tire todas as batatas-doces, e olhe bem para cada uma. { -bad-roots } Desta vez, deixe ficar os rebentos. As batatas boas vão agora para o canteiro.
     .alt = Uma mão tira da bacia uma batata com rebentos; uma seta aponta para o canteiro.
     .show = Uma batata com rebentos.
     .ask = Porque é que desta vez os rebentos ficam?
-    .sms = { BRIEF($first) }: veja as batatas antes de as plantar. Deixe ficar os rebentos. Enterre ou queime as podres, nunca alimente animais com elas.
-# doubt: "deitar" for laying roots flat.
-plant-bed = Plante as batatas no canteiro
-    .short = Linhas: { $bed_rows }, com { MEASURE($spacing_cm, unit: "centimetre") } entre elas e cerca de { $row_roots } batatas em cada uma. Pouca terra por cima.
-    .text = Deite as batatas em linhas, com cerca de { MEASURE($spacing_cm, unit: "centimetre") } entre linhas: { $bed_rows } { $bed_rows ->
-        [one] linha com cerca de { $row_roots } batatas.
-       *[other] linhas com cerca de { $row_roots } batatas em cada uma.
-     } Cubra-as com pouca terra.
+    .sms = { BRIEF($first) }: última verificação da batata-doce guardada. Deixe ficar os rebentos: as batatas boas vão agora para o canteiro. { -bad-roots-sms }
+# doubt: "encharcada" for soil that is too wet; it may sound wetter than the English "wet".
+plant-bed = Plante no canteiro
+    .short = Regue primeiro. { $bed_rows } { $bed_rows ->
+        [one] linha
+       *[other] linhas, com { MEASURE($spacing_cm, unit: "centimetre") } entre elas
+     }; { $row_roots } { $row_roots ->
+        [one] batata
+       *[other] batatas
+     } por linha, a { MEASURE($soil_cm, unit: "centimetre") } de fundura. Terra húmida, não encharcada.
+    .text = Não espere pela chuva para plantar a batata-doce no canteiro: regue-o até a terra ficar húmida. Faça { $bed_rows } { $bed_rows ->
+        [one] linha ao comprido do canteiro.
+       *[other] linhas ao comprido do canteiro, com { MEASURE($spacing_cm, unit: "centimetre") } entre elas.
+     } { $row_roots ->
+        [one] Ponha { $row_roots } batata em cada linha.
+       *[other] Ponha cerca de { $row_roots } batatas em cada linha, a { MEASURE($along_row_cm, unit: "centimetre") } umas das outras.
+     } Deixe ficar os rebentos. Cubra as batatas com { MEASURE($soil_cm, unit: "centimetre") } de terra. Volte a regar, devagar. Mantenha a terra húmida, mas não encharcada, porque terra encharcada faz apodrecer as batatas.
     .alt = Batatas deitadas em linha; uma mão cobre-as com terra.
     .show = A distância entre linhas, medida com um pau do tamanho certo.
-    .ask = A que fundura fica a batata no canteiro?
-    .sms = A partir de { BRIEF($first) }: plante as batatas em linhas, com { MEASURE($spacing_cm, unit: "centimetre") } entre linhas. Cubra-as com pouca terra e regue.
+    .ask = Esperamos pela chuva antes de plantar o canteiro?
+    .sms = A partir de { BRIEF($first) }: regue o canteiro, não espere pela chuva. Ponha a batata-doce em { $bed_rows } { $bed_rows ->
+        [one] linha,
+       *[other] linhas a { MEASURE($spacing_cm, unit: "centimetre") } umas das outras,
+     } a { MEASURE($soil_cm, unit: "centimetre") } de fundura. Terra húmida, não encharcada.
+# doubt: "plantas novas" for the shoots that come up in the bed; "rebentos" is kept for the sprouts on stored roots.
 water-bed = Regue o canteiro
-    .short = Até { MEASURE($water_l, unit: "litre") } por dia ({ MEASURE($jerrycans, unit: "jerrycan") }); menos para plantas novas.
-    .text = Quando o canteiro estiver cheio de folhas, dê cerca de { MEASURE($water_l, unit: "litre") } todos os dias, { MEASURE($jerrycans, unit: "jerrycan") }. Enquanto as plantas forem novas, dê menos; em dias quentes e de vento, dê mais. Pare quando a chuva já fizer esse trabalho.
-    .alt = Uma mão deita água de um bidão no canteiro com rebentos.
+    .short = { $shoots ->
+        [before] Até nascer: { MEASURE($water_l_young, unit: "litre") } { $water_every_days ->
+            [1] por dia
+           *[other] a cada { $water_every_days } dias
+         }.{" "}
+       *[after] {""}
+     }Cheio de folhas: cerca de { MEASURE($water_l, unit: "litre") } por dia, { MEASURE($jerrycans, unit: "jerrycan") }. Terra húmida, nunca encharcada. { -children-water-short }
+    .text = Regue o canteiro de batata-doce a partir de { DAY($first) }. { $shoots ->
+        [before] Até nascerem as plantas novas, dê cerca de { MEASURE($water_l_young, unit: "litre") } { $water_every_days ->
+            [1] todos os dias
+           *[other] a cada { $water_every_days } dias
+         }, ou seja, cerca de { MEASURE($jerrycans_young, unit: "jerrycan") } de { MEASURE($jerrycan_l, unit: "litre") }. Mantenha a terra húmida, mas não encharcada, porque terra encharcada faz apodrecer as batatas. À medida que as folhas crescem, regue todos os dias, e dê um pouco mais cada semana.{" "}
+       *[after] {""}
+     }Quando as folhas cobrirem o canteiro, dê cerca de { MEASURE($water_l, unit: "litre") } todos os dias, ou seja, cerca de { MEASURE($jerrycans, unit: "jerrycan") } de { MEASURE($jerrycan_l, unit: "litre") }. Em dias quentes ou de vento, dê mais. Quando a chuva mantiver a terra húmida, pare de regar. { -children-water }
+    .alt = Uma mão deita água de um bidão no canteiro com plantas novas.
     .show = Um bidão, e a pouca água de que as plantas novas precisam.
     .ask = Quem traz a água, e quem toma conta das crianças ali?
-    .sms = A partir de { BRIEF($first) }: regue o canteiro todos os dias, até { MEASURE($water_l, unit: "litre") }. Não deixe crianças perto da água.
-# doubt: "nó" for a node; farmers may say "olho".
-# doubt: "toco" for the stub left in the bed.
-# doubt: "rebento" is said for the sprout on the root and, here, for the shoot that has grown from it.
-cut-for-planting = Corte ramas para plantar
-    .short = Com as chuvas: { MEASURE($cutting_cm, unit: "centimetre") }, { $nodes } nós, rebentos saudáveis. Deixe tocos.
-    .text = Quando as chuvas já tiverem chegado, corte ramas de { MEASURE($cutting_cm, unit: "centimetre") }, o comprimento de cerca de { MEASURE($cutting_hands, unit: "hand") }, com pelo menos { $nodes } nós, só de rebentos saudáveis. { $plan_by ->
-        [practice] Segundo a prática comum, o primeiro corte dá cerca de
-       *[print] O primeiro corte dá cerca de
-     } { $first_cuttings_low } a { $first_cuttings_high } ramas. Deixe tocos: eles dão mais ramas depois de quatro a seis semanas. Guarde as ramas à sombra e plante-as dentro de dois dias.
-    .alt = Uma mão segura uma rama do canteiro, a outra corta-a com uma faca; ficam tocos.
+    .sms = A partir de { BRIEF($first) }: regue o canteiro de batata-doce. { $shoots ->
+        [before] Até nascerem as plantas novas, { MEASURE($water_l_young, unit: "litre") } { $water_every_days ->
+            [1] por dia;
+           *[other] a cada { $water_every_days } dias;
+         } cheio de folhas, { MEASURE($water_l, unit: "litre") } por dia.
+       *[after] Cheio de folhas, { MEASURE($water_l, unit: "litre") } por dia.
+     } Mais em dias quentes. Pare quando a chuva mantiver a terra húmida. { -children-water-short }
+# doubt: "nó" for a leaf joint; farmers may say "olho".
+# doubt: "húmida da chuva" for soil that rain, not dew or a bucket, has made moist.
+# doubt: "um dedo inteiro" for a finger deep; "um dedo" alone is the width of a finger.
+cut-for-planting = Corte ramas depois de a chuva entrar bem na terra
+    .short = Machamba húmida até um dedo inteiro: ramas saudáveis de { MEASURE($cutting_cm, unit: "centimetre") }, { $nodes } nós. Deixe { MEASURE($stub_cm, unit: "centimetre") } de caule. Plante até ao dia seguinte.
+    .text = Espere até a terra da machamba ficar húmida da chuva, até à fundura de um dedo inteiro. Depois corte ramas de batata-doce no canteiro. Tire só ramas saudáveis, sem folhas com manchas, enroladas ou muito pequenas. Cada rama deve ter { MEASURE($cutting_cm, unit: "centimetre") }, o comprimento de cerca de { MEASURE($cutting_hands, unit: "hand") }, e pelo menos { $nodes } { $nodes ->
+        [one] nó, de onde saem as folhas.
+       *[other] nós, de onde saem as folhas.
+     } Deixe de pé { MEASURE($stub_cm, unit: "centimetre") } de caule, para voltar a crescer. { $plan_by ->
+        [practice] A conta segue a prática comum. No primeiro corte, conte com cerca de
+       *[print] No primeiro corte, conte com cerca de
+     } { $first_cuttings_low } a { $first_cuttings_high } ramas. Guarde as ramas à sombra, e plante-as no mesmo dia ou no dia seguinte.
+    .alt = Uma mão segura uma rama do canteiro, a outra corta-a com uma faca; ficam de pé pedaços de caule.
     .show = Uma rama do tamanho certo ao lado da mão: conte os nós.
     .ask = De que plantas não tiramos ramas?
-    .sms = Quando as chuvas já tiverem chegado: corte ramas de { MEASURE($cutting_cm, unit: "centimetre") } com { $nodes } nós, só de plantas saudáveis. Deixe tocos.
+    .sms = Quando a machamba estiver húmida da chuva até um dedo inteiro de fundura: corte ramas saudáveis de batata-doce, { MEASURE($cutting_cm, unit: "centimetre") }, { $nodes } { $nodes ->
+        [one] nó.
+       *[other] nós.
+     } Deixe de pé { MEASURE($stub_cm, unit: "centimetre") } de caule. Guarde à sombra, plante até ao dia seguinte.
 # doubt: "camalhão" for a ridge and "montículo" for a mound; "matuto" is said in parts of the north.
 plant-field = Plante a machamba
-    .short = Só em terra húmida. Enterre dois ou três nós. Depois de duas semanas, plante nas falhas.
-    .text = Plante só em terra húmida. { $layout ->
+    .short = { -moist-soil-short } Enterre dois ou três nós. Duas semanas depois, plante nas falhas.
+    .text = Plante a machamba de batata-doce quando a terra estiver húmida da chuva, até à fundura de um dedo inteiro. { $layout ->
         [own] Cada um planta nos camalhões ou montículos da sua machamba.
         [mounds] Ponha { $on_mound } { $on_mound ->
             [one] rama
            *[other] ramas
          } em cada montículo, com os montículos a { MEASURE($between_cm, unit: "centimetre") } uns dos outros.
-       *[ridges] Ponha uma rama a cada { MEASURE($along_cm, unit: "centimetre") }, em camalhões a { MEASURE($between_cm, unit: "centimetre") } uns dos outros.
-     } Enterre dois ou três nós. { $kind ->
-        [zone] De { $roots } batatas saem { $cuttings } ramas durante toda a época do canteiro.
-       *[other] A machamba leva { $cuttings } ramas.
-     } Duas semanas depois, volte a plantar nas falhas.
+       *[ridges] Ponha uma rama a cada { MEASURE($along_cm, unit: "centimetre") } no camalhão, com os camalhões a { MEASURE($between_cm, unit: "centimetre") } uns dos outros.
+     } Enterre dois ou três nós de cada rama, e deixe a ponta dela fora da terra. { $kind ->
+        [zone] Durante toda a época do canteiro, { $roots } batatas dão cerca de { $cuttings } ramas.
+       *[other] A machamba inteira leva { $cuttings } ramas.
+     } Duas semanas depois, volte a plantar onde as ramas morreram. { -moist-soil }
     .alt = Debaixo de uma nuvem de chuva, uma mão planta ramas em fila; os nós de baixo ficam dentro da terra.
-    .show = Terra húmida até à fundura de um dedo, e uma rama com os nós na terra.
-    .ask = Choveu uma vez: plantamos já? O que há a favor, e o que há contra?
-    .sms = A partir de { BRIEF($first) }, quando a terra tiver humidade: plante { $cuttings_to_plant } ramas. As datas seguem a média de outros anos: olhe para o céu.
+    .show = Terra húmida até à fundura de um dedo inteiro, e uma rama com os nós de baixo na terra.
+    .ask = Choveu uma vez. Plantamos já? O que pode correr mal?
+    .sms = A partir de { BRIEF($first) }, depois de a chuva entrar bem na terra: plante cerca de { $cuttings_to_plant } ramas de batata-doce. Enterre dois ou três nós de cada uma. { -moist-soil-short }
 # doubt: "gorgulho" for the sweet potato weevil; farmers may just say "bicho da batata".
-first-harvest = Procure as primeiras batatas
-    .short = Apalpe à procura de batatas grandes. Cave todas até { DAY($last_harvest) }, por causa do gorgulho.
-    .text = Apalpe a terra debaixo de algumas plantas, à procura de batatas de tamanho para comer. Não deixe batatas maduras muito tempo em terra seca: o gorgulho encontra-as. Cave as últimas até { DAY($last_harvest) }.
+first-harvest = As primeiras batatas
+    .short = Procure batatas já boas de comer. Colha todas até { DAY($last_harvest) }, por causa do gorgulho.
+    .text = Apalpe a terra debaixo de algumas plantas, à procura de batatas-doces já grandes para comer. Não deixe batatas maduras muito tempo em terra seca, porque o gorgulho as encontra. Colha as últimas até { DAY($last_harvest) }.
     .alt = Uma mão procura uma batata debaixo de uma planta; ao lado, uma panela ao lume.
     .show = Como apalpar uma batata sem arrancar a planta.
     .ask = O que acontece às batatas maduras que ficam na terra seca?
-    .sms = A partir de { BRIEF($first) }: apalpe a terra e procure batatas maduras. Cave todas até { BRIEF($last_harvest) }, por causa do gorgulho.
+    .sms = A partir de { BRIEF($first) }: apalpe a terra e procure batata-doce madura. Colha toda até { BRIEF($last_harvest) }, porque o gorgulho encontra a batata madura em terra seca.
 
 ## Tables: title, what it tells (.text), its picture in words (.alt)
 
-# doubt: "segundo os dias de crescimento" where cuttings are counted by the days that the bed has grown.
-table-cuts = Cortes do canteiro{ $plan_by ->
+# doubt: "por dias de crescimento" where cuttings are counted by the days that the bed has grown.
+table-cuts = Cortes{ $plan_by ->
     [practice] , segundo a prática comum
-   *[print] , segundo os dias de crescimento
+   *[print] , por dias de crescimento
  }
-    .text = De cada corte esperam-se estas ramas. As dos cortes seguintes são para o resto da machamba e para as falhas.
+    .text = { $cuts ->
+        [1] As épocas são diferentes: conte com um número de ramas entre o mais baixo e o mais alto.
+       *[other] As épocas são diferentes: conte com um número de ramas entre o mais baixo e o mais alto. Os cortes seguintes dão para o resto da machamba e enchem as falhas.
+     }
+# doubt: "talhão" for a small plot kept watered.
+table-ways = O que pode fazer, lado a lado
+    .text = A tabela mostra o que cada maneira dá numa época normal, até à chegada das chuvas. Nenhuma é certa. Mostra também o que cada maneira exige, mesmo que não tenha tanto.
+way-value = { $way ->
+    [one-bed] Um canteiro, cortado quando as chuvas chegam
+    [second-bed] Um canteiro pequeno mais cedo; as ramas dele crescem num talhão regado
+    [vine-plot] Ramas da machamba actual num talhão regado; não guardar batatas
+    [as-planned] Deixar as batatas na areia, como planeado
+    [bed-now] Pôr já as batatas boas no canteiro
+    [bed-now-second-bed] Já para o canteiro; as ramas dele crescem num talhão regado
+   *[buy] Arranjar com outra pessoa as ramas que faltam
+ }
 # doubt: "reserva comum" for the common store of roots in sand.
 table-shares = O que cada machamba traz
     .text = Cada um marca as plantas da sua própria machamba e traz as suas batatas para a reserva comum.
 table-fields = Quantidades conforme o tamanho da machamba
     .text = Procure a sua machamba na primeira coluna. Se ela ficar entre duas linhas, as quantidades também ficam entre as dessas linhas.
 # doubt: "falso início" for a false start of the rains; "chuva enganadora" may be plainer.
-# doubt: days left are said as days until the rains end, as they are reckoned; the English could also mean days with rain.
 table-planting-later = Se esperar para plantar
-    .text = Quem planta com a primeira chuva forte pode perder as plantas novas, se a seguir vier muito tempo seco: é um falso início. Quem espera fica com menos dias até ao fim das chuvas. A tabela mostra como foram as duas coisas em anos passados; não é uma previsão. Na figura, as barras às riscas são os anos com falso início; as barras pretas são os dias que restam até ao fim das chuvas.
-    .alt = Para cada dia a partir do qual se planta: uma barra às riscas para os anos com falso início, e uma barra preta para os dias que restam até ao fim das chuvas. Os números estão na tabela acima.
+    .text = Se plantar com a primeira chuva forte e a seguir vier muito tempo seco, as plantas novas podem morrer. É um falso início. Se esperar, ficam menos dias até ao fim das chuvas. A tabela mostra como foram as duas coisas em anos passados. Não é uma previsão. Na figura, as barras às riscas são os anos com falso início, e as barras pretas são os dias até ao fim das chuvas.
+    .alt = Para cada dia a partir do qual se planta: uma barra às riscas para os anos com falso início, e uma barra preta para os dias até ao fim das chuvas. Os números estão na tabela acima.
 column-when = Quando
+column-way = O que se faz
 column-farm = Machamba
 column-area = Machamba, m²
 column-cuttings = Ramas
@@ -358,53 +487,52 @@ column-plants = Plantas a marcar
 column-roots = Batatas a guardar
 column-bed = Canteiro, m²
 column-jerrycans = Bidões de água por dia
+column-water = Água ao todo, L
+column-trips = Idas à água
 column-from = Primeira chuva a partir de
 column-false-starts = Anos com falso início
-# doubt: "num ano médio" for the median year (half the years had more days, half had fewer).
-column-days-left = Dias até ao fim das chuvas, num ano médio
+column-days-left = Dias até ao fim das chuvas, em metade dos anos
 false-starts-value = { $false_starts } em { $years }
 
-## Cautions: title, text (.text), picture in words (.alt); text message (.sms) where there is one
+## Cautions: title, text (.text), the same in a few words (.short), picture in words (.alt); text message (.sms) where there is one
 
-caution-rot = Batatas podres, com bolor ou furadas
-    .short = Nunca as coma, nem a parte que parece boa. Nunca as dê aos animais. Enterre fundo ou queime.
-    .text = Nunca as coma, nunca as dê aos animais, não as plante. Não corte a parte má para comer o resto: mesmo as partes que parecem boas podem ter veneno. Enterre-as fundo ou queime-as.
+caution-rot = Batata estragada: até a parte boa pode ter veneno
+    .short = { -bad-roots-short }
+    .text = { -bad-roots } Não a corte, não a descasque nem a cozinhe para aproveitar uma parte. Mesmo a parte que parece boa pode ter veneno. Se tiver dúvida sobre uma batata, trate-a como estragada.
     .alt = Uma batata podre; por baixo, uma vaca e uma panela, ambas riscadas com uma cruz.
-    .sms = Batatas podres ou com bolor: nunca coma nem use para alimentar animais, nem mesmo a parte que parece boa. Enterre-as fundo ou queime-as.
-# doubt: "vírus" may be unknown; "doença das folhas" would be plainer but less exact.
+    .sms = { -bad-roots-sms }
 caution-virus = Plantas doentes
-    .short = Folhas com manchas, pequenas ou torcidas: não tire nada dessa planta.
-    .text = Folhas com manchas, pequenas ou torcidas e ramas que não crescem são sinais de vírus. Nunca tire batatas nem ramas de uma planta assim.
+    .short = Folhas pequenas, enroladas ou com manchas, ramas fracas? { -take-nothing-short }
+    .text = Numa planta de batata-doce, ramas fracas são sinal de doença. Folhas pequenas, enroladas ou com manchas também são. { -take-nothing }
     .alt = Uma mão com uma faca junto a uma planta de folhas manchadas e enrugadas, riscada com uma cruz.
 # doubt: "rachas" for cracks in the soil; "fendas" in places.
 caution-cracks = Rachas na terra
-    .short = Puxe terra para cima das rachas: o gorgulho entra por elas.
-    .text = O gorgulho chega às batatas pelas rachas da terra. Puxe terra para cima das rachas logo que as vir.
+    .short = O gorgulho entra pelas rachas. Puxe terra para cima delas.
+    .text = O gorgulho chega às batatas-doces pelas rachas da terra. Quando vir uma racha, puxe terra para cima dela.
     .alt = Um gorgulho entra numa racha do camalhão; por baixo está uma batata cheia de buracos.
 caution-heavy-sand = A areia é pesada
-    .short = Carregue no máximo { MEASURE($load_kg, unit: "kilogram") }. Não levante o recipiente cheio.
-    .text = Carregue no máximo { MEASURE($load_kg, unit: "kilogram") } de cada vez. Encha o recipiente no lugar onde vai ficar, e não o levante quando estiver cheio.
+    .short = Carregue no máximo { MEASURE($load_kg, unit: "kilogram") }. Nunca levante o recipiente cheio.
+    .text = Carregue no máximo { MEASURE($load_kg, unit: "kilogram") } de cada vez. Encha o recipiente no lugar onde vai ficar. Nunca o levante quando estiver cheio.
     .alt = Uma pessoa curvada debaixo de um grande saco, riscada com uma cruz; uma mulher direita com um balde pequeno, com um visto.
-# doubt: "margem alta e a pique" for a steep bank; "barranco" is for many a gully, "ribanceira" is less known.
-caution-riverbed = Areia do leito do rio
-    .short = Só com o rio seco, nunca debaixo nem perto de uma margem a pique, e só onde as regras permitem.
-    .text = Tire areia só quando o rio estiver seco. Nunca cave debaixo de uma margem alta e a pique, nem perto dela: a margem pode cair e enterrar quem lá estiver. Tire areia só onde as regras do lugar o permitem.
+caution-riverbed = Areia do rio
+    .short = Só onde as regras o permitem. { -dry-riverbed-short }
+    .text = { -dry-riverbed }
     .alt = A margem alta do rio a cair sobre uma pessoa que cava, riscada com uma cruz.
 caution-water-children = Água, crianças e animais
-    .short = Afaste as crianças. Tape a água; ponha vedação em poços, covas e canteiro.
-    .text = Não deixe as crianças brincar perto de água, poços ou covas. Tape a água guardada, e ponha uma vedação à volta dos poços e das covas. Não deixe cabritos e galinhas entrar no canteiro.
+    .short = { -children-water-short } Ponha vedação nos poços, nas covas e no canteiro.
+    .text = { -children-water } Ponha vedação à volta dos poços e das covas. Não deixe cabritos nem galinhas entrar no canteiro.
     .alt = Um tambor de água tapado atrás de uma vedação; uma mulher segura uma criança do lado de fora.
-caution-store-dry = Nunca regue as batatas guardadas
-    .short = Nada de água na areia: as batatas apodrecem.
-    .text = A areia tem de ficar seca do primeiro ao último dia. Em areia húmida as batatas ganham rebentos cedo demais ou apodrecem.
+caution-store-dry = Mantenha a areia seca
+    .short = { -keep-dry-short } Areia húmida apodrece as batatas.
+    .text = A areia das batatas-doces guardadas tem de estar sempre seca, do primeiro ao último dia. { -keep-dry }
     .alt = Água de um bidão cai na bacia das batatas, riscada com uma cruz.
-caution-forecast = As datas são médias, não são previsão
-    .short = As chuvas podem vir mais cedo ou mais tarde. Plante só em terra húmida.
-    .text = As datas vêm de anos passados. As chuvas podem vir mais cedo ou mais tarde. Olhe para o céu e para a terra, e plante só quando a terra estiver húmida.
+caution-forecast = As datas não são previsão
+    .short = Este ano a chuva pode vir mais cedo ou mais tarde. { -moist-soil-short }
+    .text = Estas datas vêm de anos passados, e não são uma previsão. Este ano a chuva pode vir mais cedo ou mais tarde. Observe o céu e a terra. { -moist-soil }
     .alt = Uma mulher com ramas na mão olha para o sol, a nuvem e a chuva.
-caution-try-first = Experimente primeiro com poucas batatas
-    .short = É novo para si? Comece com poucas batatas, e guarde algumas ramas à maneira antiga.
-    .text = Se isto é novo para si, comece com poucas batatas, e guarde também algumas ramas à maneira antiga.
+caution-try-first = Comece com poucas batatas
+    .short = É novo para si? Comece com poucas, e guarde algumas ramas à maneira antiga.
+    .text = Se isto é novo para si, comece com poucas batatas-doces. Guarde também algumas das suas ramas à maneira antiga.
     .alt = Uma mulher entre uma panela pequena com poucas batatas e uma planta que continua a crescer na terra.
 
 ## Drawings and formats: titles, what drawings show in words, the names and sizes that stand in them
@@ -414,11 +542,12 @@ calendar-title = O trabalho, mês a mês
 guide-title = Guia para uma reunião
 card-fold = Dobre pelas linhas tracejadas. Corte pela linha grossa.
 record-title = Verificação das batatas guardadas
-record-how = De cada vez, tire todas as batatas. Enterre fundo ou queime as podres. Escreva o que encontrar, e mostre esta ficha ao seu extensionista.
+record-how = Em cada verificação, tire todas as batatas-doces. Enterre bem fundo ou queime as podres, as que têm bolor e as que têm buracos de bicho. Escreva o que encontrar, e mostre esta ficha ao seu extensionista.
 record-planned = Previsto para
 record-done = Feito em
-record-healthy = Arrumadas de novo
-record-thrown-away = Deitadas fora
+record-healthy = Repostas na areia
+# Not "deitadas fora": they are buried or burnt, and on a heap animals and children find them.
+record-thrown-away = Não prestam
 record-sprouted = Com rebentos
 record-remark = Notas
 record-stored = Batatas guardadas
@@ -439,9 +568,9 @@ drawing-store = O recipiente por dentro
 drawing-store-alt = O recipiente cortado: camadas de batatas, com areia por baixo, entre elas e por cima.
 drawing-layers = Cada camada, vista de cima
 drawing-layers-alt = As camadas vistas de cima: o lugar de cada batata, sem tocar noutra nem na parede.
-drawing-bed = O canteiro visto de cima
+drawing-bed = O canteiro
 drawing-bed-alt = O canteiro visto de cima: as linhas de batatas, o comprimento e a largura.
-drawing-rows = A machamba vista de cima
+drawing-rows = A machamba
 drawing-rows-alt = Uma parte da machamba vista de cima: a distância entre linhas, e as ramas plantadas.
 ## Words of the recording script
 
@@ -546,17 +675,17 @@ segment-missing = Frases sem gravação
 ## Questions for a meeting, as they are spoken
 
 ask-mark-plants = Quais são as plantas mais fortes da sua machamba?
-ask-gather-sand = Quem tem areia seca aqui perto, e como a tiramos sem perigo?
-ask-check-plants = Aqui, como são as plantas doentes?
-ask-cut-vines = O que acontece se cortar a rama curta demais?
-ask-harvest = Como vai cavar sem ferir as batatas?
+ask-gather-sand = Onde há areia grossa aqui perto, e como a tiramos sem perigo?
+ask-check-plants = Aqui, como são as plantas doentes de batata-doce?
+ask-cut-vines = Porque é que a casca das batatas precisa de tempo para ficar rija?
+ask-harvest = Como vai colher para a enxada não cortar nenhuma batata?
 ask-fill-container = Em sua casa, onde há um lugar fresco e seco, longe das crianças e dos animais?
-ask-monthly-check = O que vê quando as batatas se estragam, e onde as enterra?
-ask-prepare-bed = Onde há água, e quem toma conta das crianças?
+ask-monthly-check = Como são as batatas estragadas, e onde as vai enterrar?
+ask-prepare-bed = Onde há água aqui perto, e quem toma conta das crianças?
 ask-last-check = Quantas das suas batatas têm rebentos?
-ask-plant-bed = O que pode atrasar a plantação?
-ask-water-bed = Quando não está, quem rega?
-ask-cut-for-planting = Como sabe que as chuvas chegaram mesmo?
+ask-plant-bed = O que pode impedir que plante o canteiro a tempo?
+ask-water-bed = Quando não está em casa, quem rega o canteiro?
+ask-cut-for-planting = Como sabe que já choveu o suficiente?
 ask-plant-field = Que parte da machamba planta primeiro?
 ask-first-harvest = Que ramas vai guardar para a próxima época?
 
@@ -571,3 +700,123 @@ cue-talk = tempo para conversar, { $seconds } s
 
 guide-show = O que mostrar
 guide-ask = Pergunte
+
+## Good to know: tips for the season
+
+# doubt: "não se conservam" for roots that do not keep.
+advice-roots-not-chosen = Batatas-doces pequenas ou tortas, e as cortadas pela enxada, são comida. Coma-as ou venda-as logo, primeiro as cortadas, porque não se conservam. { -bad-roots }
+advice-storage-place = Guarde os recipientes num quarto fresco, seco e à sombra, onde o ar circula e a chuva não entra. Ponha-os fora do alcance de crianças, ratos, galinhas e cabritos.
+advice-clean-vines = Para plantar, prefira as pontas das ramas, porque têm menos gorgulhos. Não tire ramas de plantas com buracos no pé ou sinais de doença.
+advice-clean-field = Plante a pelo menos { $metres } m de machambas antigas de batata-doce, porque é de lá que vem o gorgulho. Tire do terreno as ramas e as batatas velhas. Muitos aconselham a plantar batata-doce no mesmo terreno só uma vez em cada { $years } anos.
+advice-deep-planting = Ponha as ramas a cerca de { $deep_cm } cm de fundura. Num ensaio, deram-se melhor assim do que a { $shallow_cm } cm.
+advice-dry-after-planting = As primeiras chuvas podem parar. De 100 ramas plantadas, cerca de { $week_least } a { $week_most } aguentam uma semana seca, e { $fortnight_least } a { $fortnight_most } aguentam duas. Regue o canteiro até a machamba pegar, guarde algumas ramas, e volte a plantar onde morreram.
+# doubt: "estrume curtido" for rotted manure, and "sachar" for weeding.
+advice-feed-and-weed = Antes de plantar, misture estrume velho e curtido, ou composto, na terra dos camalhões. Estrume fresco, ou muito estrume, dá folhas e poucas batatas. Sache até as ramas cobrirem a terra.
+# doubt: "batata-doce de polpa alaranjada" for orange roots.
+advice-children = Dê muitas vezes batata-doce de polpa alaranjada às crianças pequenas. Num ensaio, crianças que comeram { $serving_g } g por dia durante { $days } dias ficaram com melhores reservas de vitamina A. A batata-doce de polpa clara tem muito menos. Nenhum conselho pode prometer o mesmo para cada criança.
+
+## What the plan leads to: on the sheet, and as a text message
+
+remark-containers-too-small =
+    .text = Há lugar para { $fit } { $fit ->
+        [one] batata-doce,
+       *[other] batatas-doces,
+     } não para { $roots }. Não meta mais do que cabe, porque as batatas apodrecem onde se tocam. Isto chega para plantar cerca de { $area_m2 } dos { $field_m2 } m² da machamba. { $more ->
+        [0] Para guardar mais, arranje outro recipiente, ou então plante uma machamba mais pequena.
+        [one] Para guardar mais, arranje mais um recipiente, ou então plante uma machamba mais pequena.
+       *[other] Para guardar mais, arranje mais { $more } recipientes, ou então plante uma machamba mais pequena.
+     }
+remark-sand-short =
+    .text = A sua areia cobre { $fit } { $fit ->
+        [one] batata-doce,
+       *[other] batatas-doces,
+     } não { $roots }. Não guarde as batatas que a areia não cobrir. Isto chega para plantar cerca de { $area_m2 } dos { $field_m2 } m² da machamba. Traga mais { MEASURE($more_l, unit: "litre") } de areia, ou plante uma machamba mais pequena.
+remark-water-limits =
+    .text = A sua água chega para um canteiro com { $fit } { $fit ->
+        [one] batata-doce,
+       *[other] batatas-doces,
+     } não com { $roots }. Não faça o canteiro maior do que aqui se diz, e mantenha-o húmido. Isto chega para plantar cerca de { $area_m2 } dos { $field_m2 } m² da machamba. Para a machamba inteira, arranje mais { MEASURE($more_l, unit: "litre") } { $per ->
+        [all] ao todo.
+       *[day] por dia.
+     }
+remark-hands-short =
+    .text = Quem carrega água consegue regar um canteiro com { $fit } { $fit ->
+        [one] batata-doce,
+       *[other] batatas-doces,
+     } não com { $roots }. Não faça o canteiro maior do que aqui se diz, e mantenha-o húmido. Isto chega para cerca de { $area_m2 } dos { $field_m2 } m² da machamba. Para a machamba inteira, ponha mais gente a carregar, ou faça o canteiro mais perto da água.
+remark-water-heavy =
+    .text = Nos dias secos, o canteiro de batata-doce precisa de { $trips } { $trips ->
+        [one] ida à água.
+       *[other] idas à água.
+     } Isso leva cerca de { $hours } { $hours ->
+        [one] hora por dia a carregar água.
+       *[other] horas por dia a carregar água.
+     } Combine já quem vai carregar, ou prepare um canteiro mais pequeno.
+remark-limited-at-hand =
+    .text = { $limit ->
+        [roots] Tem { $roots } { $roots ->
+            [one] batata-doce para guardar.
+           *[other] batatas-doces para guardar.
+         }
+        [plants] As suas plantas dão cerca de { $roots } { $roots ->
+            [one] batata-doce para guardar.
+           *[other] batatas-doces para guardar.
+         }
+       *[bed] O canteiro tem lugar para { $roots } { $roots ->
+            [one] batata-doce.
+           *[other] batatas-doces.
+         }
+     } Para a machamba inteira são precisas { $wanted }. As suas batatas chegam para plantar cerca de { $area_m2 } dos { $field_m2 } m² da machamba. Plante uma machamba mais pequena, ou peça ramas aos vizinhos.
+remark-field-waits =
+    .text = O primeiro corte de ramas de batata-doce chega para cerca de { $area_m2 } dos { $field_m2 } m² da machamba. Os cortes seguintes dão para o resto, cada um depois de mais { $least_days } a { $most_days } dias.
+remark-rains-too-soon =
+    .text = As chuvas podem começar por volta de { BRIEF($rains) }. É cedo demais depois da colheita para guardar batata-doce. Em vez disso, plante ramas da machamba actual, ou ponha já as batatas no canteiro.
+remark-storing-not-needed =
+    .text = Aqui o tempo seco dura cerca de { $days } dias na maioria dos anos. É possível manter vivas as ramas de batata-doce durante esse tempo: não precisa de guardar batatas. Deixe de pé uma parte da machamba actual, ou guarde ramas num pequeno talhão regado.
+remark-rains-too-short =
+    .text = Aqui as chuvas são curtas para a batata-doce. { $known ->
+        [case] O que plantar pode não amadurecer antes do fim das chuvas.
+        [open] Ninguém sabe em quantos anos amadurece antes do fim das chuvas.
+       *[record] Em cada 100 anos, só em { $of_100 } amadurece antes do fim das chuvas.
+     } { $helps ->
+        [on-time] Prepare o canteiro cedo, para poder plantar logo que a chuva entrar bem na terra.
+        [quicker] Plante logo que a chuva entrar bem na terra, e procure uma variedade que amadureça mais cedo.
+       *[neither] Plante logo que a chuva entrar bem na terra, e conte com poucas batatas, e pequenas.
+     }
+remark-cuts-too-late =
+    .text = A batata-doce dos cortes mais tardios, plantada a partir de { BRIEF($from) }, vem tarde demais. Só está madura por volta de { BRIEF($ripe) }. Na maioria dos anos, as chuvas acabam antes. Não reserve uma parte da machamba para esses cortes. Use essas ramas para o gado, ou deixe-as crescer onde há água.
+remark-bed-late =
+    .text = O canteiro de batata-doce dá as primeiras ramas por volta de { BRIEF($cut) }, depois de as chuvas começarem. Quando a chuva entrar bem na terra, plante as ramas que tiver. O resto planta-se mais tarde, com outras ramas do canteiro.
+remark-long-in-sand =
+    .text = As suas batatas-doces têm de ficar { $days } dias na areia. Ninguém contou quantas aguentam tanto tempo. Mantenha também algumas ramas a crescer perto de água, e fale com o seu extensionista.
+remark-late-work =
+    .text = Algum trabalho da batata-doce não se fez a tempo: as datas foram contadas de novo. Faça já o que ainda se pode fazer. A machamba pode ser plantada a partir de { BRIEF($field_from) }.{ $fewer ->
+        [0] {""}
+        [one] {" "}Conte com cerca de { $fewer } rama a menos no primeiro corte.
+       *[other] {" "}Conte com cerca de { $fewer } ramas a menos no primeiro corte.
+     }
+remark-fast-loss =
+    .text = Na verificação de { BRIEF($day) }, de { $roots } batatas-doces só { $healthy ->
+        [one] { $healthy } estava boa.
+       *[other] { $healthy } estavam boas.
+     } { $next ->
+        [bed] Ponha já as batatas boas no canteiro, e procure mais ramas para plantar.
+       *[check] Procure a causa: areia húmida ou quente, batatas cortadas, batatas que se tocam, ou gorgulho. Use areia nova e seca. Volte a verificar daqui a duas semanas. Se apodrecerem muitas mais, ponha já as boas num canteiro regado.
+     }
+remark-cuttings-short =
+    .text = No primeiro corte { $short ->
+        [one] vai faltar cerca de
+       *[other] vão faltar cerca de
+     } { $short } { $short ->
+        [one] rama de batata-doce.
+       *[other] ramas de batata-doce.
+     } Plante cerca de { $area_m2 } dos { $field_m2 } m² da machamba quando a chuva entrar bem na terra. { $later_cuts ->
+        [0] Os cortes seguintes vêm tarde demais para dar batatas maduras: peça cedo ramas aos vizinhos.
+       *[other] Os cortes seguintes dão para mais uma parte da machamba. Pode também pedir cedo ramas aos vizinhos.
+     }
+remark-water-short =
+    .text = A partir de { BRIEF($from) }, pode faltar água para o canteiro de batata-doce. Procure mais água. Capim seco por cima da terra e sombra poupam água. Sem isso, prepare um canteiro mais pequeno, e plante uma machamba mais pequena.
+remark-rains-may-be-late =
+    .text = As chuvas podem tardar até { BRIEF($late) }. Regue o canteiro de batata-doce até elas virem. { -moist-soil }
+remark-years-without-rains =
+    .text = Em { $count } de { $judged } anos passados, as chuvas não chegaram a começar bem. Num ano assim, ramas de batata-doce plantadas com a primeira chuva podem morrer. Guarde de reserva algumas batatas, ou continue a regar uma parte do canteiro.
