@@ -85,6 +85,7 @@ codes! {
     NO_LANGUAGE = "no-language": "No language is named.";
     BROKEN_MESSAGE = "broken-message": "A message or a rule of a pack cannot be read.";
     MISSING_MESSAGE = "missing-message": "A message that must be in a pack is absent.";
+    FACT_LOST = "fact-lost": "A message does not say what must be told at every length.";
     UNUSED_MESSAGE = "unused-message": "Nothing uses a message.";
     UNTRANSLATED = "untranslated": "A text is not translated yet.";
     OUTDATED = "outdated": "The source of a translation has changed.";

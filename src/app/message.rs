@@ -16,7 +16,7 @@ impl Message {
     fn of(
         pack: &Pack,
         name: &'static str,
-        statements: &[&Statement],
+        statements: &[Statement],
     ) -> Result<Option<Message>, WordingError> {
         let mut message = Message { name, title: String::new(), pieces: Vec::new() };
         for statement in statements {
@@ -48,16 +48,15 @@ pub(super) fn agenda(
     statements: &[Statement],
     topics: &[StepKind],
 ) -> Result<Vec<Message>, WordingError> {
-    let framing = |subject: Subject| -> Vec<&Statement> {
-        statements.iter().filter(|statement| statement.subject == subject).collect()
+    let framing = |subject: Subject| -> Vec<Statement> {
+        statements.iter().filter(|statement| statement.subject == subject).cloned().collect()
     };
     let mut messages = Vec::new();
     let opening = Message::of(pack, Subject::Opening.name(), &framing(Subject::Opening))?;
     let title = pack.label(Label::SheetTitle, &[])?;
     messages.extend(opening.map(|opening| Message { title, ..opening }));
     for topic in topics {
-        let statements = chapter(statements, *topic);
-        messages.extend(Message::of(pack, topic.name(), &statements.iter().collect::<Vec<_>>())?);
+        messages.extend(Message::of(pack, topic.name(), &chapter(statements, *topic))?);
     }
     // It goes on with the last chapter.
     let closing = Message::of(pack, Subject::Closing.name(), &framing(Subject::Closing))?;

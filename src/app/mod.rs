@@ -55,8 +55,8 @@ pub use translating::{
 };
 
 use crate::guidance::shapes::Shapes;
-use crate::guidance::{self, Statement};
-use crate::language::{ACCENTED, Pack, Pseudo, Status};
+use crate::guidance::{self, Statement, Subject};
+use crate::language::{ACCENTED, Pack, Pseudo, Status, WordingError};
 use crate::plan::season::Rains as CaseRains;
 use crate::plan::{Case, plan_of_farm};
 
@@ -270,6 +270,12 @@ fn load_pack(data: &dyn Data, tag: &str) -> Result<Pack, Error> {
     let pseudo = Pseudo::new(data);
     let data: &dyn Data = if tag == ACCENTED { &pseudo } else { data };
     Pack::load(data, tag).map_err(Error::Input)
+}
+
+/// What a plan leads to, in the words in which it is told to farmers.
+fn led_to(pack: &Pack, statements: &[Statement]) -> Result<Vec<String>, WordingError> {
+    let consequences = statements.iter().filter(|of| matches!(of.subject, Subject::Consequence(_)));
+    consequences.map(|consequence| pack.write_title(consequence)).collect()
 }
 
 /// What the users of anything in the pack's words must know.

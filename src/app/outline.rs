@@ -7,7 +7,7 @@ use chrono::NaiveDate;
 
 use super::{Data, Error, Finding, Overrides, Plan, ReadCase, Severity, StepKind, remarks};
 use crate::guidance::shapes::{SeasonBand, Shapes};
-use crate::guidance::{Subject, tell};
+use crate::guidance::{Column, Subject, Variable, tell};
 use crate::language::{Label, Pack, PlanLabel, WordingError};
 use crate::plan::multiply::Cuttings;
 use crate::plan::season::{OnsetOutlook, Ripening};
@@ -139,7 +139,7 @@ pub fn outline(
 
 fn band(pack: &Pack, season: SeasonBand, titles: &BTreeMap<StepKind, String>) -> Result<Band, WordingError> {
     let label = |id| pack.label(id, &[]);
-    let SeasonBand { from, to, store, checks, bed, field, harvest, rains, food } = season;
+    let SeasonBand { from, to, store, checks, bed, field, harvest, rains, food, .. } = season;
     let mut parts = Vec::new();
     for (id, sign, when) in [
         (Label::SeasonStore, '·', store),
@@ -476,7 +476,7 @@ impl Words<'_> {
                 self.decimals(way.water.0, 0),
                 self.number(way.days),
                 self.number(way.trips),
-                self.label(PlanLabel::Way, &[("way", Value::Name(way.kind.name()))])?,
+                self.pack.cell(Column::Way, &[Variable::Way.with(Value::Name(way.kind.name()))])?,
             ])
         };
         let Some(first) = ways.first() else { return Ok(Block::default()) };

@@ -102,6 +102,7 @@ pub(super) fn make(
     let facts = || Facts::of(&pack, &statements).map_err(sheet::SheetError::from);
     let drawn = || facts()?.drawn(&pack, &shapes, data);
     let mut remarks = super::remarks_on(&pack);
+    remarks.extend(super::led_to(&pack, &statements).map_err(sheet::SheetError::from)?);
     let (bytes, length) = match format {
         SheetFormat::Pdf(paper) => {
             let pdf = fitting(Printer::new(data)?.print(paper, &drawn()?)?, paper.template(), data)?;
@@ -199,11 +200,13 @@ pub fn booklet(data: &dyn Data, request: BookletRequest<'_>) -> Result<Made, Err
     };
     let pack = first.pack(data, request.language)?;
     let mut farms = Vec::new();
+    let mut remarks = super::remarks_on(&pack);
     for read in &reads {
         match read.told(None).and_then(|told| Ok((told, read.told_to_farms()?))) {
             Ok((told, to_farms)) => {
                 for (statements, shapes) in [told].into_iter().chain(to_farms) {
                     let facts = Facts::of(&pack, &statements).map_err(sheet::SheetError::from)?;
+                    remarks.extend(facts.consequences.iter().map(|text| format!("{}: {text}", facts.name)));
                     farms.push(facts.drawn(&pack, &shapes, data)?);
                 }
             }
@@ -229,7 +232,7 @@ pub fn booklet(data: &dyn Data, request: BookletRequest<'_>) -> Result<Made, Err
         },
         audience: "extension worker",
         length: Length::Pages(pdf.pages),
-        remarks: super::remarks_on(&pack),
+        remarks,
     })
 }
 

@@ -8,7 +8,7 @@ use serde::Serialize;
 use super::delivery::{Channel, Delivery};
 use super::message::{Message, agenda, apart};
 use super::output::Output;
-use super::{Code, Data, Error, Finding, Made, Overrides, Progress, ReadCase, StepKind};
+use super::{Code, Data, Error, Finding, Made, Overrides, Progress, ReadCase, StepKind, led_to};
 use crate::guidance::{Statement, Subject};
 use crate::language::Pack;
 use crate::voice::choose::{Choice, Explained, choose, explain as explain_choice};
@@ -73,7 +73,11 @@ pub(super) fn make(
         progress(done, count, &message.title);
         Ok((message, voice::compose(clips, &bank, &options)?))
     });
-    Delivery { pack: &pack, read, bank: &bank, out: request.out, output }.deliver(request.channel, voiced)
+    let delivery = Delivery { pack: &pack, read, bank: &bank, out: request.out, output };
+    let mut made = delivery.deliver(request.channel, voiced)?;
+    let remarks = led_to(&pack, &read.statements()?)?;
+    made.iter_mut().take(1).for_each(|made| made.remarks.extend(remarks.iter().cloned()));
+    Ok(made)
 }
 
 fn bank<'d>(data: &'d dyn Data, pack: &Pack, request: &SpeakRequest<'_>) -> Result<Bank<'d>, Error> {

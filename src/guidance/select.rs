@@ -2,21 +2,27 @@
 
 use chrono::{Days, NaiveDate};
 
+use super::frame::heard_on;
 use super::{DateSpan, Priority, Statement, StepKind, Subject, Value, Variable};
 
-/// The statements of a message about one step: opening, the step, the
+/// The statements of a message about one step: opening, the step, the consequences and
 /// cautions that belong to it, closing; empty where the plan has no such step.
-pub fn for_step(statements: &[Statement], kind: StepKind) -> Vec<&Statement> {
+///
+/// They are as they are heard on the step's first day.
+pub fn for_step(statements: &[Statement], kind: StepKind) -> Vec<Statement> {
     let belongs = |statement: &&Statement| match statement.subject {
         Subject::Opening | Subject::Closing => true,
-        Subject::Table(_) | Subject::Question(_) => false,
         Subject::Step(of) => of == kind,
-        Subject::Caution(caution) => caution.steps().contains(&kind),
+        subject => subject.is_spoken() && subject.is_beside(kind),
     };
-    if !statements.iter().any(|statement| statement.subject == Subject::Step(kind)) {
+    let Some(step) = statements.iter().find(|statement| statement.subject == Subject::Step(kind)) else {
         return Vec::new();
+    };
+    let chosen: Vec<Statement> = statements.iter().filter(belongs).cloned().collect();
+    match step.when.first() {
+        Some(span) => heard_on(chosen, span.from),
+        None => chosen,
     }
-    statements.iter().filter(belongs).collect()
 }
 
 /// How something to tell stands to a week. What comes first here goes first when not all fits.
@@ -40,13 +46,13 @@ const PAST_DAYS: u64 = 14;
 /// More cannot be weighed against each other one by one, and no week has so many that matter.
 const MOST_ITEMS: usize = 16;
 
-/// Something to tell in a week: a step with the cautions that are never left out beside it, or a caution alone.
+/// Something to tell in a week: a step with what is never left out beside it, or a caution alone.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Item<'s> {
     /// The step, or the caution.
     pub statement: &'s Statement,
-    /// The cautions that belong to the step.
-    pub cautions: Vec<&'s Statement>,
+    /// The consequences and cautions that belong to the step.
+    pub beside: Vec<&'s Statement>,
     /// How it stands to the week.
     pub timing: Timing,
     /// The first day of the step's time that counts here.
@@ -67,8 +73,8 @@ pub fn week_of(day: NaiveDate) -> DateSpan {
     DateSpan::new(first, week.checked_last_day().unwrap_or(day))
 }
 
-/// The statements as they are told in a week: of a step that comes several times, the first day that
-/// is still to come counts, and its turn is `next` where an earlier one is over.
+/// The statements as they are told in a week: opening and closing know how it stands to the rains. Of a step that comes
+/// several times, the first day that is still to come counts, and its turn is `next` where an earlier one is over.
 pub fn told_in(statements: &[Statement], week: DateSpan) -> Vec<Statement> {
     let told = |statement: &Statement| {
         let mut told = statement.clone();
@@ -79,7 +85,7 @@ pub fn told_in(statements: &[Statement], week: DateSpan) -> Vec<Statement> {
         }
         told
     };
-    statements.iter().map(told).collect()
+    heard_on(statements.iter().map(told).collect(), week.from)
 }
 
 /// What matters in a week, the most important first, of the same class the earlier.
@@ -92,25 +98,21 @@ pub fn for_week(statements: &[Statement], week: DateSpan) -> Vec<Item<'_>> {
         match timed.min() {
             Some((Timing::Past, day)) => past.push((day, kind)),
             Some((timing, day)) => {
-                items.push(Item {
-                    statement,
-                    cautions: cautions_of(statements, kind).collect(),
-                    timing,
-                    day,
-                });
+                items.push(Item { statement, beside: beside(statements, kind).collect(), timing, day });
             }
             None => {}
         }
     }
     let told = |items: &[Item<'_>], caution: &Statement| {
         items.iter().any(|item| {
-            item.statement == caution || item.timing != Timing::Ahead && item.cautions.contains(&caution)
+            item.statement == caution || item.timing != Timing::Ahead && item.beside.contains(&caution)
         })
     };
     for (day, kind) in past {
-        for caution in cautions_of(statements, kind) {
+        let cautions = beside(statements, kind).filter(|of| matches!(of.subject, Subject::Caution(_)));
+        for caution in cautions {
             if !told(&items, caution) {
-                items.push(Item { statement: caution, cautions: Vec::new(), timing: Timing::Past, day });
+                items.push(Item { statement: caution, beside: Vec::new(), timing: Timing::Past, day });
             }
         }
     }
@@ -118,7 +120,7 @@ pub fn for_week(statements: &[Statement], week: DateSpan) -> Vec<Item<'_>> {
     for statement in statements {
         let always = matches!(statement.subject, Subject::Caution(caution) if caution.always());
         if always && !told(&items, statement) {
-            items.push(Item { statement, cautions: Vec::new(), timing: Timing::Ahead, day: end });
+            items.push(Item { statement, beside: Vec::new(), timing: Timing::Ahead, day: end });
         }
     }
     items.sort_by_key(|item| (item.class(), item.day, item.statement.subject));
@@ -126,11 +128,9 @@ pub fn for_week(statements: &[Statement], week: DateSpan) -> Vec<Item<'_>> {
     items
 }
 
-fn cautions_of(statements: &[Statement], kind: StepKind) -> impl Iterator<Item = &Statement> {
-    statements.iter().filter(move |statement| match statement.subject {
-        Subject::Caution(caution) => caution.steps().contains(&kind),
-        _ => false,
-    })
+/// The spoken statements that belong beside a step.
+fn beside(statements: &[Statement], kind: StepKind) -> impl Iterator<Item = &Statement> {
+    statements.iter().filter(move |of| of.subject.is_spoken() && of.subject.is_beside(kind))
 }
 
 fn timing(span: DateSpan, week: DateSpan) -> Option<Timing> {
@@ -149,7 +149,7 @@ fn timing(span: DateSpan, week: DateSpan) -> Option<Timing> {
 }
 
 /// The statements of a week's segment in the order in which they are heard: the opening, this week's work, what
-/// still holds of the last weeks', what comes next, the closing. Each step has its cautions behind it; each caution is heard once.
+/// still holds of the last weeks', what comes next, the closing. Each step has what belongs beside it behind it, each heard once.
 pub fn in_order<'s>(statements: &'s [Statement], chosen: &[&Item<'s>]) -> Vec<&'s Statement> {
     let mut items = chosen.to_vec();
     let turn =
@@ -158,7 +158,7 @@ pub fn in_order<'s>(statements: &'s [Statement], chosen: &[&Item<'s>]) -> Vec<&'
     let only = |subject| statements.iter().filter(move |statement| statement.subject == subject);
     let mut ordered: Vec<&Statement> = only(Subject::Opening).collect();
     for item in items {
-        for statement in [item.statement].into_iter().chain(item.cautions.iter().copied()) {
+        for statement in [item.statement].into_iter().chain(item.beside.iter().copied()) {
             if !ordered.contains(&statement) {
                 ordered.push(statement);
             }
@@ -168,11 +168,11 @@ pub fn in_order<'s>(statements: &'s [Statement], chosen: &[&Item<'s>]) -> Vec<&'
     ordered
 }
 
-/// The statements of a meeting's chapter about one step: the step, its cautions and its question; empty where
+/// The statements of a meeting's chapter about one step: the step, what belongs beside it and its question; empty where
 /// the plan has no such step. Opening and closing frame the whole meeting.
 pub fn chapter(statements: &[Statement], kind: StepKind) -> Vec<Statement> {
-    let own = for_step(statements, kind).into_iter().filter(|statement| !statement.subject.is_framing());
-    let mut chosen: Vec<Statement> = own.cloned().collect();
+    let mut chosen = for_step(statements, kind);
+    chosen.retain(|statement| !statement.subject.is_framing());
     let step = chosen.iter().find(|statement| statement.subject == Subject::Step(kind)).cloned();
     chosen.extend(step.map(|step| Statement { subject: Subject::Question(kind), ..step }));
     chosen

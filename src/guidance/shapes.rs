@@ -116,6 +116,8 @@ pub struct SeasonBand {
     pub rains: NaiveDate,
     /// The first roots may be tried.
     pub food: NaiveDate,
+    /// The day the plan is asked for, where it is known.
+    pub today: Option<NaiveDate>,
 }
 
 /// Days shown before the harvest of the old field.
@@ -277,6 +279,7 @@ impl SeasonBand {
             harvest: case.harvest,
             rains: plan.usual_rains(),
             food,
+            today: plan.today,
         }
     }
 }

@@ -2,6 +2,17 @@
 
 use super::{Audience, DateSpan, Priority, Subject, Value, Values, Variable};
 
+/// How a step stands on the day a plan is asked for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Standing {
+    /// It is done.
+    Done,
+    /// It is to be done now.
+    Now,
+    /// It is the next that is to be done.
+    Next,
+}
+
 /// One thing to tell.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Statement {
@@ -19,11 +30,32 @@ pub struct Statement {
     pub audience: Audience,
     /// How much it matters.
     pub priority: Priority,
+    /// How a step stands, where the day is known and it is done, due or next.
+    pub standing: Option<Standing>,
     /// The group that does it together, where the plan is that of one of its farms.
     pub together: Option<String>,
 }
 
 impl Statement {
+    /// A statement that always holds.
+    pub(super) fn new(
+        subject: Subject,
+        values: Values,
+        (audience, priority): (Audience, Priority),
+    ) -> Statement {
+        Statement {
+            subject,
+            values,
+            rows: Vec::new(),
+            near: None,
+            when: Vec::new(),
+            audience,
+            priority,
+            standing: None,
+            together: None,
+        }
+    }
+
     /// The value of a name.
     pub fn value(&self, name: &str) -> Option<&Value> {
         self.values.iter().find(|(of, _)| *of == name).map(|(_, value)| value)

@@ -2,6 +2,7 @@
 
 use super::variables::number;
 use super::{Column, Table, Value, Values, Variable};
+use crate::plan::units::{two_figures_up, whole_up};
 use crate::plan::{Plan, SquareMetres};
 
 /// The rows that a plan gives a table.
@@ -21,6 +22,21 @@ pub(super) fn rows_of(table: Table, plan: &Plan) -> Vec<Values> {
                     Variable::Low.number(f64::from(cuttings.low)),
                     Variable::High.number(f64::from(cuttings.high)),
                     (Column::Area.value(), number(cut.area.0.floor(), 0)),
+                ]
+            })
+            .collect(),
+        Table::Ways => plan
+            .ways
+            .iter()
+            .map(|way| {
+                let cuttings = way.cuttings.told();
+                vec![
+                    (Column::Way.value(), Value::Name(way.kind.name())),
+                    count(Column::Cut, cuttings.middle),
+                    Variable::Low.number(f64::from(cuttings.low)),
+                    Variable::High.number(f64::from(cuttings.high)),
+                    count(Column::Water, two_figures_up(whole_up(way.water.0))),
+                    count(Column::Trips, two_figures_up(way.trips)),
                 ]
             })
             .collect(),

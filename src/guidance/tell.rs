@@ -2,14 +2,17 @@
 
 use chrono::NaiveDate;
 
+use super::frame::season_on;
 use super::tables::rows_of;
 use super::variables::facts;
 use super::{
-    Audience, Caution, DateSpan, Priority, Statement, StepKind, Subject, Table, Value, Values, Variable,
+    Audience, Caution, Consequence, DateSpan, Priority, Standing, Statement, StepKind, Subject, Table, Tip,
+    Value, Values, Variable,
 };
-use crate::plan::{Case, Event, Plan, State, Step};
+use crate::plan::{Case, Event, Plan, Remark, State, Step, Worded};
 
-/// All statements of a plan: the opening, the steps by date, the cautions, the closing.
+/// All statements of a plan: the opening, the steps by date, what the plan leads to, tables, tips, the cautions,
+/// the closing.
 ///
 /// ```
 /// use kabla::guidance::{self, Subject};
@@ -27,15 +30,10 @@ pub fn tell(case: &Case, plan: &Plan) -> Vec<Statement> {
     let group = plan.together.as_ref();
     let together = group.map(|group| Told::of(case, plan, &group.now, group.planned.as_ref()));
     let now = own.now.clone();
+    let framing = opening_values(case, plan, &now);
     let mut statements = vec![Statement {
-        subject: Subject::Opening,
-        values: opening_values(case, plan, &now),
-        rows: Vec::new(),
-        near: None,
-        when: Vec::new(),
-        audience: Audience::Everyone,
-        priority: Priority::Important,
         together: group.map(|group| group.name.clone()),
+        ..Statement::new(Subject::Opening, framing.clone(), (Audience::Everyone, Priority::Important))
     }];
     let mut kinds: Vec<StepKind> = Vec::new();
     for step in &plan.now.steps {
@@ -53,42 +51,65 @@ pub fn tell(case: &Case, plan: &Plan) -> Vec<Statement> {
             ..tell_step(kind, &steps, facts, case)
         }
     }));
+    statements.extend(consequences(&plan.remarks, None));
+    statements.extend(group.iter().flat_map(|group| consequences(&group.remarks, Some(&group.name))));
     for table in Table::ALL {
         let rows = rows_of(table, plan);
         if !rows.is_empty() {
-            statements.push(Statement {
-                subject: Subject::Table(table),
-                values: now.clone(),
-                rows,
-                near: None,
-                when: Vec::new(),
-                audience: Audience::Farmers,
-                priority: Priority::Helpful,
-                together: None,
-            });
+            let of_table = Subject::Table(table);
+            let statement = Statement::new(of_table, now.clone(), (Audience::Farmers, Priority::Helpful));
+            statements.push(Statement { rows, ..statement });
         }
     }
-    statements.extend(Caution::ALL.into_iter().map(|caution| Statement {
-        subject: Subject::Caution(caution),
-        values: now.clone(),
-        rows: Vec::new(),
-        near: None,
-        when: Vec::new(),
-        audience: caution.audience(),
-        priority: Priority::Essential,
-        together: None,
+    statements.extend(plan.advice.iter().filter_map(|advice| {
+        let tip = Tip::from_name(advice.code())?;
+        Some(Statement::new(Subject::Tip(tip), advice.values(), (Audience::Farmers, tip.priority())))
     }));
-    statements.push(Statement {
-        subject: Subject::Closing,
-        values: now,
-        rows: Vec::new(),
-        near: None,
-        when: Vec::new(),
-        audience: Audience::Everyone,
-        priority: Priority::Essential,
-        together: None,
-    });
+    statements.extend(Caution::ALL.into_iter().map(|caution| {
+        let whom = (caution.audience(), Priority::Essential);
+        Statement::new(Subject::Caution(caution), now.clone(), whom)
+    }));
+    statements.push(Statement::new(Subject::Closing, framing, (Audience::Everyone, Priority::Essential)));
+    mark_standing(&mut statements, plan);
     statements
+}
+
+/// Marks what is done, what is to be done now and what comes next, where the day is known.
+fn mark_standing(statements: &mut [Statement], plan: &Plan) {
+    let Some(today) = plan.today else { return };
+    let mut next = None;
+    for (index, statement) in statements.iter_mut().enumerate() {
+        let Subject::Step(kind) = statement.subject else { continue };
+        let due = |span: &DateSpan| span.from <= today && today <= span.to;
+        if plan.now.steps_of(kind).all(|step| step.done) {
+            statement.standing = Some(Standing::Done);
+        } else if statement.when.iter().any(due) {
+            statement.standing = Some(Standing::Now);
+        } else if let Some(first) =
+            statement.when.iter().map(|span| span.from).filter(|from| *from > today).min()
+            && next.is_none_or(|(day, _)| first < day)
+        {
+            next = Some((first, index));
+        }
+    }
+    if let Some(statement) = next.and_then(|(_, index)| statements.get_mut(index)) {
+        statement.standing = Some(Standing::Next);
+    }
+}
+
+/// The remarks that change what is done, the last of each code, in the order of the catalogue.
+pub(super) fn consequences<'p>(
+    remarks: &'p [Remark],
+    together: Option<&'p str>,
+) -> impl Iterator<Item = Statement> + use<'p> {
+    Consequence::ALL.into_iter().filter_map(move |consequence| {
+        let remark = remarks.iter().rfind(|remark| remark.code() == consequence.name())?;
+        let whom = (Audience::Farmers, consequence.priority());
+        Some(Statement {
+            together: together.map(str::to_owned),
+            ..Statement::new(Subject::Consequence(consequence), remark.values(), whom)
+        })
+    })
 }
 
 /// The values of a season's messages.
@@ -110,14 +131,21 @@ impl Told {
 }
 
 fn opening_values(case: &Case, plan: &Plan, facts: &Values) -> Values {
+    let came = if case.rains_began.is_some() { "yes" } else { "no" };
+    let begins = plan.now.steps.iter().map(|step| step.when.from).min();
+    let first = plan.today.or(begins).unwrap_or(case.harvest);
     let own = [
         Variable::Rains.with(Value::Date(plan.usual_rains())),
         Variable::RainsSpan.with(Value::Span(plan.rains_span())),
         Variable::Harvest.with(Value::Date(case.harvest)),
         Variable::Name.with(Value::Text(plan.name.clone())),
         Variable::Place.with(Value::Text(plan.place.clone())),
+        Variable::Came.with(Value::Name(came)),
+        Variable::Season.with(Value::Name(season_on(first, came, plan.rains_span()))),
+        Variable::Variant.number(1.0),
     ];
-    facts.iter().cloned().chain(own).collect()
+    let today = plan.today.map(|today| Variable::Today.with(Value::Date(today)));
+    facts.iter().cloned().chain(own).chain(today).collect()
 }
 
 fn tell_step(kind: StepKind, steps: &[&Step], facts: &Values, case: &Case) -> Statement {
@@ -133,16 +161,8 @@ fn tell_step(kind: StepKind, steps: &[&Step], facts: &Values, case: &Case) -> St
         ]);
     }
     let near = when.first().and_then(|span| nearest_event(&case.events, span.from));
-    Statement {
-        subject: Subject::Step(kind),
-        values,
-        rows: Vec::new(),
-        near,
-        when,
-        audience: Audience::Farmers,
-        priority: kind.priority(),
-        together: None,
-    }
+    let statement = Statement::new(Subject::Step(kind), values, (Audience::Farmers, kind.priority()));
+    Statement { near, when, ..statement }
 }
 
 /// Events further away than this help nobody to reckon.

@@ -3,6 +3,7 @@
 use crate::catalogue::catalogue;
 use crate::plan::field::Spacing;
 use crate::plan::multiply::Cuttings;
+use crate::plan::units::{two_figures_up, whole_up};
 use crate::plan::{Case, Kind, Plan, Quantity, State};
 
 use super::{Value, Values};
@@ -210,6 +211,109 @@ catalogue! {
         kind: ValueKind::Number(1),
         scope: Scope::Plan(|_, plan, _| by_body(plan.assumptions.layer_sand_cm, THUMB_JOINT_CM)),
     };
+    /// What a jerrycan holds.
+    JerrycanLitres = "jerrycan_l" {
+        meaning: "what a jerrycan holds, litres",
+        example: "20",
+        kind: ValueKind::Number(1),
+        scope: Scope::Plan(|_, plan, _| exactly(plan.assumptions.jerrycan_l)),
+    };
+    /// Buckets of sand.
+    Buckets = "buckets" {
+        meaning: "buckets of sand",
+        example: "8",
+        kind: ValueKind::Number(0),
+        scope: Scope::Plan(|_, plan, state| {
+            let sand = state.amounts.get(Quantity::SandLitres).unwrap_or_default();
+            exactly((sand / plan.assumptions.bucket_l).ceil())
+        }),
+    };
+    /// What a bucket holds.
+    BucketLitres = "bucket_l" {
+        meaning: "what a bucket holds, litres",
+        example: "10",
+        kind: ValueKind::Number(1),
+        scope: Scope::Plan(|_, plan, _| exactly(plan.assumptions.bucket_l)),
+    };
+    /// Whether all containers are alike.
+    ContainerKinds = "container_kinds" {
+        meaning: "one where all containers are alike, or several: chooses words",
+        example: "one",
+        kind: ValueKind::Choice(&["one", "several"]),
+        scope: Scope::Plan(|_, _, state| {
+            let alike = state.containers.windows(2).all(|pair| match pair {
+                [one, other] => one.container.shape == other.container.shape,
+                _ => true,
+            });
+            Value::Name(if alike { "one" } else { "several" })
+        }),
+    };
+    /// What a container holds.
+    ContainerLitres = "container_l" {
+        meaning: "what a container for the roots holds, litres, where all are alike",
+        example: "60",
+        kind: ValueKind::Number(0),
+        scope: Scope::Plan(|_, _, state| {
+            let container = state.containers.first().map(|filled| &filled.container);
+            let litres = container.map_or(0.0, |container| container.volume_to(container.depth).0);
+            exactly(f64::from(two_figures_up(whole_up(litres))))
+        }),
+    };
+    /// From root to root in a row of the seedbed.
+    AlongRowCm = "along_row_cm" {
+        meaning: "from root to root in a row of the seedbed, centimetres",
+        example: "60",
+        kind: ValueKind::Number(0),
+        scope: Scope::Plan(|_, _, state| exactly(state.bed.along_row.0)),
+    };
+    /// Whether the seedbed has strips with paths between them.
+    BedParts = "bed_parts" {
+        meaning: "strips where the seedbed has strips with paths between them, else one: chooses words",
+        example: "strips",
+        kind: ValueKind::Choice(&["strips", "one"]),
+        scope: Scope::Plan(|_, _, state| Value::Name(if state.bed.strips > 1 { "strips" } else { "one" })),
+    };
+    /// Jerrycans of water until shoots show.
+    JerrycansYoung = "jerrycans_young" {
+        meaning: "jerrycans of water at a time, until shoots show",
+        example: "3",
+        kind: ValueKind::Number(0),
+        scope: Scope::Plan(|_, plan, state| {
+            let litres = state.amounts.told(Quantity::WaterUntilShoots).unwrap_or_default();
+            exactly((litres / plan.assumptions.jerrycan_l).round().max(1.0))
+        }),
+    };
+    /// Soil over the roots in the bed.
+    SoilCm = "soil_cm" {
+        meaning: "soil over the roots in the bed, centimetres",
+        example: "5",
+        kind: ValueKind::Number(1),
+        scope: Scope::Plan(|_, plan, _| exactly(plan.assumptions.bed_root_depth_cm)),
+    };
+    /// Stem that is left in the bed when vines are cut.
+    StubCm = "stub_cm" {
+        meaning: "stem that is left in the bed when vines are cut, centimetres",
+        example: "5",
+        kind: ValueKind::Number(1),
+        scope: Scope::Plan(|_, plan, _| exactly(plan.assumptions.stub_cm)),
+    };
+    /// Cuts that are counted on.
+    Cuts = "cuts" {
+        meaning: "cuts from the bed that are counted on",
+        example: "3",
+        kind: ValueKind::Number(0),
+        scope: Scope::Plan(|_, _, state| exactly(state.cuts.len() as f64)),
+    };
+    /// Whether shoots are still to show in the bed.
+    Shoots = "shoots" {
+        meaning: "before or after: whether the bed is still to be watered before shoots show; chooses words",
+        example: "before",
+        kind: ValueKind::Choice(&["before", "after"]),
+        scope: Scope::Plan(|_, _, state| {
+            let before = state.amounts.get(Quantity::WaterUntilShoots).is_some();
+            Value::Name(if before { "before" } else { "after" })
+        }),
+    };
     /// How cuttings stand; `own` where each farm has its own way.
     Layout = "layout" {
         meaning: "ridges, mounds or own: chooses words",
@@ -248,6 +352,20 @@ catalogue! {
         }),
     };
 
+    /// How the day stands to the rains.
+    Season = "season" {
+        meaning: "before the rains, near them, after they are known to have begun, or later where nobody told that they have; chooses words",
+        example: "before",
+        kind: ValueKind::Choice(&["before", "near", "after", "later"]),
+        scope: Scope::Opening,
+    };
+    /// Which of several ways to say the same.
+    Variant = "variant" {
+        meaning: "which of three ways to say the same, so that it is not the same words every week: chooses words",
+        example: "1",
+        kind: ValueKind::Number(0),
+        scope: Scope::Opening,
+    };
     /// When the rains usually begin, or began.
     Rains = "rains" {
         meaning: "when the rains are expected: the day they usually begin, or the day they began",
@@ -432,6 +550,20 @@ catalogue! {
         meaning: "the number of the measure",
         example: "5",
         kind: ValueKind::Number(1),
+        scope: Scope::Part,
+    };
+    /// The whole part of a measure.
+    Whole = "whole" {
+        meaning: "the number of the measure without its half",
+        example: "4",
+        kind: ValueKind::Number(0),
+        scope: Scope::Part,
+    };
+    /// Whether a half is added to it.
+    Half = "half" {
+        meaning: "yes where a half is added to the whole number, or no: chooses words",
+        example: "yes",
+        kind: ValueKind::Choice(&["yes", "no"]),
         scope: Scope::Part,
     };
     /// The first day of a span.
@@ -731,12 +863,26 @@ catalogue! {
         kind: ValueKind::Choice(&["sand", "loam", "clay", "unknown"]),
         scope: Scope::Label,
     };
+    /// Water in all.
+    WaterAll = "water_all_l" {
+        meaning: "water that a way takes in all, litres",
+        example: "4900",
+        kind: ValueKind::Number(0),
+        scope: Scope::Row,
+    };
+    /// Trips to the water.
+    Trips = "trips" {
+        meaning: "trips to the water that a way takes in all",
+        example: "330",
+        kind: ValueKind::Number(0),
+        scope: Scope::Row,
+    };
     /// A way to have cuttings when the rains come.
     Way = "way" {
         meaning: "one-bed, second-bed, vine-plot, as-planned, bed-now, bed-now-second-bed or buy: chooses words",
         example: "second-bed",
         kind: ValueKind::Choice(&["one-bed", "second-bed", "vine-plot", "as-planned", "bed-now", "bed-now-second-bed", "buy"]),
-        scope: Scope::Label,
+        scope: Scope::Row,
     };
     /// How early a variety is ripe.
     Maturity = "maturity" {
@@ -771,6 +917,13 @@ catalogue! {
         meaning: "on-time (planting on time), quicker (an earlier variety) or neither: chooses words",
         example: "quicker",
         kind: ValueKind::Choice(&["on-time", "quicker", "neither"]),
+        scope: Scope::Label,
+    };
+    /// What comes next in the store.
+    Next = "next" {
+        meaning: "check where the roots stay in the sand, bed where they go to the bed: chooses words",
+        example: "check",
+        kind: ValueKind::Choice(&["check", "bed"]),
         scope: Scope::Label,
     };
     /// Whether a record has two rainy seasons a year.

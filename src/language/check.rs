@@ -2,6 +2,8 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
+use super::glossary;
+use super::labels::Attribute;
 use super::names;
 use super::numerals::{Number, Numerals};
 use super::pack::{Pack, of_plans, wanted};
@@ -10,7 +12,7 @@ use super::texts::{SOURCE, TEXT_FILES, text_of};
 use super::wording::{Unit, units};
 use crate::data::Data;
 use crate::finding::{Code, Finding};
-use crate::guidance::{ValueInfo, ValueKind};
+use crate::guidance::{Fact, ValueInfo, ValueKind};
 use crate::plan::wordings;
 
 /// How far a file of a pack has come, or the texts of plans in both files, which a pack may lack.
@@ -88,6 +90,7 @@ pub fn check(data: &dyn Data, tag: &str, covered: &dyn Fn(char) -> bool) -> Repo
         plans.reviewed += more.reviewed;
         look.extra(&source, &own);
         for unit in &own {
+            look.facts(unit);
             look.values(unit, &source);
             look.selectors(unit);
             look.letters(unit, covered);
@@ -104,6 +107,7 @@ pub fn check(data: &dyn Data, tag: &str, covered: &dyn Fn(char) -> bool) -> Repo
         let path = format!("locales/{tag}/numbers.rbnf");
         report.doubts.extend(doubts(&path, &text));
     }
+    report.findings.extend(glossary::load(data, tag).1);
     if let Ok(pack) = &pack {
         report.findings.extend(pack.lacks_of_plan());
         report.findings.extend(pack.phrases().err().unwrap_or_default());
@@ -190,6 +194,30 @@ impl Look<'_> {
                     Finding::warning(Code::UNUSED_MESSAGE, "nothing uses this message")
                         .hint("take it out, or check its name"),
                 );
+            }
+        }
+    }
+
+    /// Facts that a message must carry at every length, and does not refer to.
+    fn facts(&mut self, unit: &Unit) {
+        let (message, attribute) = match unit.id.split_once('.') {
+            Some((message, attribute)) => (message, Attribute::from_name(attribute)),
+            None => (unit.id.as_str(), None),
+        };
+        let carries = match attribute {
+            Some(attribute) => attribute.is_told(),
+            None => self.file == "spoken.ftl",
+        };
+        for fact in Fact::ALL.into_iter().filter(|_| carries) {
+            let is_of = fact.subjects().iter().any(|subject| subject.name() == message);
+            let term = format!("-{}", fact.name());
+            let of_term = |name: &String| name == &term || name.starts_with(&format!("{term}-"));
+            // Aloud a step never goes without its cautions: one that carries the fact says it.
+            let is_said = attribute.is_none() && fact.is_beside(message);
+            if is_of && !is_said && !unit.refers.iter().any(of_term) {
+                let finding = Finding::error(Code::FACT_LOST, format!("does not say what {term} tells"));
+                let hint = format!("put {{ {term} }} into it, or a shorter form such as {{ {term}-short }}");
+                self.add(unit, finding.hint(hint));
             }
         }
     }

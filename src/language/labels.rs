@@ -36,10 +36,16 @@ labels! {
         SheetPage = "sheet-page";
         SheetGroup = "sheet-group";
         SheetTogether = "sheet-together";
+        SheetConsequences = "sheet-consequences";
+        SheetTip = "sheet-tip";
+        StepDone = "step-done";
+        StepNow = "step-now";
+        StepNext = "step-next";
     }
     None => {
         Colon = "colon";
         Semicolon = "semicolon";
+        SheetMade = "sheet-made";
         StatusDraft = "status-draft";
         StatusRead = "status-read";
         StatusApproved = "status-approved";
@@ -221,6 +227,8 @@ catalogue! {
     Week = "week" { is_spoken: true, most_letters: None };
     /// From a day to another.
     Span = "span" { is_spoken: true, most_letters: Some(40) };
+    /// A span of two days.
+    SpanTwoDays = "span-two-days" { is_spoken: true, most_letters: Some(40) };
     /// A span of one day.
     SpanDay = "span-day" { is_spoken: true, most_letters: Some(40) };
     /// Kilograms.
@@ -235,6 +243,8 @@ catalogue! {
     UnitHand = "unit-hand" { is_spoken: true, most_letters: Some(40) };
     /// Thumb joints.
     UnitThumbJoint = "unit-thumb-joint" { is_spoken: true, most_letters: Some(40) };
+    /// Buckets.
+    UnitBucket = "unit-bucket" { is_spoken: true, most_letters: Some(40) };
     /// Jerrycans.
     UnitJerrycan = "unit-jerrycan" { is_spoken: true, most_letters: Some(40) };
     /// Bundles.
@@ -280,11 +290,20 @@ catalogue! {
 impl Part {
     /// The part by which a span is told.
     pub(crate) fn of_span(span: &DateSpan) -> Part {
-        if span.is_day() { Part::SpanDay } else { Part::Span }
+        match (span.to - span.from).num_days() {
+            0 => Part::SpanDay,
+            1 => Part::SpanTwoDays,
+            _ => Part::Span,
+        }
     }
 }
 
 impl Attribute {
+    /// Whether it is told to farmers at one length or another.
+    pub(crate) fn is_told(self) -> bool {
+        matches!(self, Attribute::Text | Attribute::Short | Attribute::Sms)
+    }
+
     /// Whether the message of a subject has it.
     pub(crate) fn is_of(self, subject: Subject) -> bool {
         match (self, subject) {

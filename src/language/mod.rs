@@ -11,6 +11,7 @@
 
 mod check;
 pub mod dates;
+mod glossary;
 mod labels;
 mod limits;
 mod names;

@@ -2,6 +2,7 @@
 
 use unic_langid::LanguageIdentifier;
 
+use super::glossary::{self, Term};
 use super::labels::most_letters;
 use super::names;
 use super::pack::wanted;
@@ -16,16 +17,23 @@ const BESIDE: &str = "sw";
 
 /// The files of a new pack, by name. English texts stand where translations belong.
 pub fn new_pack(data: &dyn Data, tag: &LanguageIdentifier) -> Vec<(&'static str, String)> {
-    let written = texts(data, "written.ftl", tag);
-    let spoken = texts(data, "spoken.ftl", tag);
+    let (terms, _) = glossary::load(data, SOURCE);
+    let written = texts(data, "written.ftl", tag, &terms);
+    let spoken = texts(data, "spoken.ftl", tag, &terms);
     let pack = format!(
         "# The pack of {tag}.\ntag = \"{tag}\"\n# The language's name in itself.\nname = \"{tag}\"\n# The script's code (ISO 15924), and which way it runs: ltr or rtl.\nscript = \"Latn\"\ndirection = \"ltr\"\n# gregorian, ethiopic or both.\ncalendar = \"gregorian\"\n# draft: nobody fluent has read it; read: a fluent speaker has; approved: it may go out.\nstatus = \"draft\"\nvoice = \"stand-in\"\n\n[numbers]\n# The signs in numbers such as 1,500.5, and how many digits must stand before the first sign.\ngroup = \",\"\ndecimal = \".\"\nleast_before_group = 1\n\n# Letters that text messages may replace to stay cheap, e.g. replace = [\"ŵ w\"].\n[sms]\nreplace = []\n"
     );
     let numbers = "# Number words in the Unicode rule syntax (UTS #35, part 3). Start from the rules of CLDR where your language has them.\n# A rule set for each form that your sentences ask for with SAY, e.g. for noun classes or genders.\n#\n# 0 to 9 are listed one after the other; \"20: twenty[-→→];\" says the tens and, if there is one, the unit after them.\n%cardinal:\n0: =#,##0=; # no words yet: write such as 0: zero; one; two; and so on to nine, and this rule behind them from where words end\n%day:\n0: =#,##0=; # days of the month\n%ordinal:\n0: =#,##0=;\n".replace('→', ">");
-    vec![("pack.toml", pack), ("written.ftl", written), ("spoken.ftl", spoken), ("numbers.rbnf", numbers)]
+    vec![
+        ("pack.toml", pack),
+        ("written.ftl", written),
+        ("spoken.ftl", spoken),
+        ("numbers.rbnf", numbers),
+        (glossary::FILE, glossary::new_file(&terms)),
+    ]
 }
 
-fn texts(data: &dyn Data, file: &str, tag: &LanguageIdentifier) -> String {
+fn texts(data: &dyn Data, file: &str, tag: &LanguageIdentifier, terms: &[Term]) -> String {
     let source = units(&text_of(data, SOURCE, file).unwrap_or_default());
     let other = data
         .read(&format!("locales/{BESIDE}/{file}"))
@@ -47,6 +55,9 @@ fn texts(data: &dyn Data, file: &str, tag: &LanguageIdentifier) -> String {
         for part in [unit].into_iter().chain(attributes.iter().copied()) {
             text.push_str(&help(part, &other));
         }
+        let words: String =
+            [unit].into_iter().chain(attributes.iter().copied()).map(|of| of.text.as_str()).collect();
+        text.push_str(&glossary::help(terms, &words));
         text.push_str(&format!("{} = {}\n", unit.id, unit.text));
         for attribute in attributes {
             let name = attribute.id.rsplit('.').next().unwrap_or_default();

@@ -8,7 +8,8 @@ use super::{Drawing, SheetError, drawings};
 use crate::data::Data;
 use crate::guidance::shapes::Shapes;
 use crate::guidance::{
-    Choice, Measured, Quantity, Statement, StepKind, Subject, Table, Value, Values, Variable,
+    Choice, Measured, Priority, Quantity, Standing, Statement, StepKind, Subject, Table, Value, Values,
+    Variable,
 };
 use crate::language::{Direction, Filled, Label, MessageId, Pack, WordingError, Written};
 
@@ -29,6 +30,10 @@ pub struct Facts {
     pub head: Vec<Row>,
     /// The opening sentence.
     pub opening: String,
+    /// The day it was made; empty where nobody told the day.
+    pub made: String,
+    /// What the plan leads to: limits, and what has come otherwise.
+    pub consequences: Vec<String>,
     /// The amounts.
     pub amounts: Vec<Row>,
     /// The steps by date.
@@ -54,6 +59,8 @@ pub type Labels = BTreeMap<&'static str, String>;
 
 /// The messages of these words.
 const LABELS: &[(&str, Label)] = &[
+    ("consequences", Label::SheetConsequences),
+    ("tip", Label::SheetTip),
     ("amounts", Label::SheetAmounts),
     ("steps", Label::SheetSteps),
     ("cautions", Label::SheetCautions),
@@ -114,6 +121,21 @@ pub struct Entry {
     pub ask: String,
     /// What of it is measured by the body or by vessels.
     pub measures: Vec<Measure>,
+    /// What is good to know beside it.
+    pub tips: Vec<TipFacts>,
+    /// How it stands today: `done`, `now`, `next`, or nothing.
+    pub standing: &'static str,
+    /// The same in words.
+    pub standing_text: String,
+}
+
+/// What is good to know beside a step.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct TipFacts {
+    /// Its sentences.
+    pub text: String,
+    /// Whether it stands where there is little room as well.
+    pub is_important: bool,
 }
 
 /// A measure that needs no rule: hands, thumb joints, jerrycans, bundles.
@@ -192,6 +214,11 @@ impl Facts {
             labels: LABELS.iter().map(|(name, id)| Ok((*name, label(*id)?))).collect::<Result<_, _>>()?,
             head: head(pack, &words, group, &values)?,
             opening: String::new(),
+            made: match value(&values, Variable::Today.name()) {
+                Some(_) => label(Label::SheetMade)?,
+                None => String::new(),
+            },
+            consequences: Vec::new(),
             amounts: amounts(pack, &words, group.is_some(), &values)?,
             steps: Vec::new(),
             months: Vec::new(),
@@ -212,7 +239,27 @@ impl Facts {
                     if statement.together.is_some() {
                         written.title = together(&words, &written.title)?;
                     }
-                    facts.steps.push(Entry { measures, ..entry(facts.steps.len() + 1, written) });
+                    let (standing, in_words) = match statement.standing {
+                        None => ("", None),
+                        Some(Standing::Done) => ("done", Some(Label::StepDone)),
+                        Some(Standing::Now) => ("now", Some(Label::StepNow)),
+                        Some(Standing::Next) => ("next", Some(Label::StepNext)),
+                    };
+                    let standing_text = in_words.map_or(Ok(String::new()), |id| words.label(id))?;
+                    let number = facts.steps.len() + 1;
+                    facts.steps.push(Entry { measures, standing, standing_text, ..entry(number, written) });
+                }
+                Subject::Consequence(_) => {
+                    let text = pack.write_title(statement)?;
+                    let shared = statement.together.is_some();
+                    facts.consequences.push(if shared { together(&words, &text)? } else { text });
+                }
+                Subject::Tip(tip) => {
+                    let of_step = |entry: &&mut Entry| entry.subject == tip.step().name();
+                    if let Some(step) = facts.steps.iter_mut().find(of_step) {
+                        let is_important = statement.priority <= Priority::Important;
+                        step.tips.push(TipFacts { text: pack.write_title(statement)?, is_important });
+                    }
                 }
                 Subject::Table(table) => facts.tables.push(table_of(pack, table, statement)?),
                 Subject::Caution(_) => {
@@ -254,6 +301,9 @@ fn entry(number: usize, written: Written) -> Entry {
         show: written.show,
         ask: written.ask,
         measures: Vec::new(),
+        tips: Vec::new(),
+        standing: "",
+        standing_text: String::new(),
     }
 }
 

@@ -4,14 +4,14 @@ use chrono::{Days, Duration, NaiveDate, NaiveTime};
 use icalendar::{Alarm, Calendar, Component, Event, EventLike, Property, Trigger};
 use uuid::Uuid;
 
-use crate::guidance::{Statement, Subject, Value, Variable, for_step};
+use crate::guidance::{Statement, Subject, Value, Variable};
 use crate::language::{Label, Pack, WordingError};
 
 /// Days before a step on which the calendar reminds of it.
 const REMIND_BEFORE: i64 = 2;
 
-/// The steps of a plan, one event for each time, over whole days, with the cautions that belong to
-/// them. The same plan gives the same ids, so that a file that is read again renews its events
+/// The steps of a plan, one event for each time, over whole days, with what belongs beside them: consequences, tips
+/// and cautions. The same plan gives the same ids, so that a file that is read again renews its events
 /// instead of doubling them.
 ///
 /// # Errors
@@ -29,18 +29,18 @@ pub fn ics(pack: &Pack, statements: &[Statement]) -> Result<Vec<u8>, WordingErro
     calendar.append_property(Property::new("PRODID", "-//Kabla//Kabla//EN"));
     calendar.name(&format!("{} – {name}", pack.label(Label::SheetTitle, &values)?));
     let colon = pack.label(Label::Colon, &values)?;
-    let cautions = statements.iter().filter(|statement| matches!(statement.subject, Subject::Caution(_)));
-    let mut cautions: Vec<Told> =
-        cautions.map(|caution| Told::of(pack, caution, &colon)).collect::<Result<_, _>>()?;
+    let beside = statements.iter().filter(|statement| {
+        matches!(statement.subject, Subject::Consequence(_) | Subject::Tip(_) | Subject::Caution(_))
+    });
+    let mut beside: Vec<Told> = beside.map(|of| Told::of(pack, of, &colon)).collect::<Result<_, _>>()?;
     let mut events = Vec::new();
     for statement in statements {
         let Subject::Step(topic) = statement.subject else { continue };
         let written = pack.write(statement)?;
-        let beside: Vec<Subject> = for_step(statements, topic).iter().map(|other| other.subject).collect();
         let mut description = written.text;
-        for caution in cautions.iter_mut().filter(|caution| beside.contains(&caution.subject)) {
-            description = format!("{description}\n\n{}", caution.text);
-            caution.told = true;
+        for told in beside.iter_mut().filter(|told| told.subject.is_beside(topic)) {
+            description = format!("{description}\n\n{}", told.text);
+            told.told = true;
         }
         for (span, time) in statement.when.iter().zip(1..) {
             let id = format!("{name}\n{place}\n{}\n{}\n{time}", season(statements), statement.subject.name());
@@ -62,15 +62,15 @@ pub fn ics(pack: &Pack, statements: &[Statement]) -> Result<Vec<u8>, WordingErro
             events.push(event.done());
         }
     }
-    // A caution that belongs to no step of this plan stands over all.
+    // What belongs to no step of this plan stands over all.
     let mut about = vec![pack.label(Subject::Closing, &values)?, pack.label(pack.status().label(), &values)?];
-    about.extend(cautions.into_iter().filter(|caution| !caution.told).map(|caution| caution.text));
+    about.extend(beside.into_iter().filter(|told| !told.told).map(|told| told.text));
     calendar.description(&about.join(" "));
     calendar.extend(events);
     Ok(written(&calendar))
 }
 
-/// A caution in words, and whether it stands beside a step.
+/// What belongs beside steps in words, and whether it stands beside one.
 struct Told {
     subject: Subject,
     text: String,
@@ -78,10 +78,13 @@ struct Told {
 }
 
 impl Told {
-    fn of(pack: &Pack, caution: &Statement, colon: &str) -> Result<Told, WordingError> {
-        let written = pack.write(caution)?;
-        let text = format!("{}{colon} {}", written.title, written.text);
-        Ok(Told { subject: caution.subject, text, told: false })
+    fn of(pack: &Pack, statement: &Statement, colon: &str) -> Result<Told, WordingError> {
+        let written = pack.write(statement)?;
+        let text = match statement.subject {
+            Subject::Caution(_) => format!("{}{colon} {}", written.title, written.text),
+            _ => written.title,
+        };
+        Ok(Told { subject: statement.subject, text, told: false })
     }
 }
 

@@ -16,7 +16,7 @@ mod template;
 
 pub use airings::{Airing, AiringLabels, Airings, Told, airings_calendar, airings_table};
 pub use drawing::{Caption, Drawing, DrawingKind, drawings};
-pub use facts::{Bars, Entry, Facts, Labels, Measure, Month, Row, TableFacts};
+pub use facts::{Bars, Entry, Facts, Labels, Measure, Month, Row, TableFacts, TipFacts};
 pub use html::{html, text};
 pub use ics::ics;
 pub use pdf::{Paper, Pdf, Printer};

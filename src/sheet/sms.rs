@@ -2,7 +2,7 @@
 
 use chrono::NaiveDate;
 
-use crate::guidance::{Priority, Statement, Subject, Value, Variable};
+use crate::guidance::{Priority, Standing, Statement, Subject, Value, Variable};
 use crate::language::{Pack, WordingError};
 
 /// The letters of the 7-bit default alphabet (3GPP TS 23.038, clause 6.2.1), its escape left out.
@@ -119,9 +119,9 @@ impl Default for SmsOptions {
     }
 }
 
-/// The messages of a plan: each step on its first day, the checks each time, the caution about
-/// rotten roots with the harvest, and local advice with the first. Letters that the
-/// pack lets go are replaced by those it names.
+/// The messages of a plan: each step that is not done on its first day, the checks each time, what the plan leads to
+/// with the first step that it belongs to, the caution about rotten roots with the harvest, and local advice with
+/// the first. Letters that the pack lets go are replaced by those it names.
 ///
 /// # Errors
 /// The wording that is missing or cannot be resolved.
@@ -131,7 +131,8 @@ pub fn sms(
     options: SmsOptions,
 ) -> Result<Vec<TextMessage>, WordingError> {
     let mut wanted: Vec<(NaiveDate, Priority, Subject, String)> = Vec::new();
-    let told = |statement: &&Statement| options.work.includes(statement.subject);
+    let open = |statement: &&Statement| statement.standing != Some(Standing::Done);
+    let told = |statement: &&Statement| options.work.includes(statement.subject) && open(statement);
     let steps = |statement: &&Statement| matches!(statement.subject, Subject::Step(_));
     for statement in statements.iter().filter(told).filter(steps) {
         for span in &statement.when {
@@ -145,12 +146,15 @@ pub fn sms(
     }
     let day_of = |kind| {
         let step = statements.iter().find(|statement| statement.subject == Subject::Step(kind));
-        step.and_then(|step| step.when.first()).map(|span| span.from)
+        step.filter(open).and_then(|step| step.when.first()).map(|span| span.from)
     };
     let first = wanted.iter().map(|(day, ..)| *day).min();
     for statement in statements.iter().filter(told) {
         let day = match statement.subject {
             Subject::Caution(caution) => caution.sms_with().and_then(day_of),
+            Subject::Consequence(consequence) => {
+                consequence.steps().iter().filter_map(|kind| day_of(*kind)).min().or(first)
+            }
             Subject::Closing => first,
             _ => None,
         };
@@ -187,7 +191,8 @@ fn spread(
 /// The steps and cautions of a plan that have no message of their own in packs.
 pub fn sms_left_out(statements: &[Statement], messages: &[TextMessage]) -> Vec<Subject> {
     let told = |subject| messages.iter().any(|message| message.subject == subject);
-    let subjects = statements.iter().map(|statement| statement.subject);
+    let open = statements.iter().filter(|statement| statement.standing != Some(Standing::Done));
+    let subjects = open.map(|statement| statement.subject);
     subjects
         .filter(|subject| matches!(subject, Subject::Step(_) | Subject::Caution(_)) && !told(*subject))
         .collect()

@@ -372,7 +372,8 @@ fn missing_and_stale_clips_are_refused() {
     }
 
     // The words change: what was recorded is stale.
-    let (old, new) = ("Put a stick beside each one.", "Put two sticks beside each one.");
+    let (old, new) =
+        ("Push a stick into the soil beside each one.", "Push two sticks into the soil beside each one.");
     project.change("data/locales/en/spoken.ftl", old, new);
     let stale = speak(&project, "mark-plants").ended(3);
     assert!(stale.err.contains(new.trim_end_matches('.')), "{}", stale.err);
@@ -388,7 +389,7 @@ fn missing_and_stale_clips_are_refused() {
     project.write(bank, header);
     fs::remove_dir_all(project.path("out")).unwrap();
     let missing = speak(&project, "mark-plants").ended(3);
-    for phrase in ["Choose your mother plants", "twenty", "April", "strong plants"] {
+    for phrase in ["Choose healthy sweet potato plants for seed roots", "twenty", "April", "plants."] {
         assert!(missing.err.contains(phrase), "{phrase}: {}", missing.err);
     }
     assert_eq!(project.files(), ["data"]);

@@ -2,7 +2,7 @@
 
 use kabla::app::SheetFormat;
 use kabla::data::Embedded;
-use kabla::guidance::{Statement, Subject, tell};
+use kabla::guidance::{Priority, Statement, Subject, tell};
 use kabla::language::{Pack, Written};
 use kabla::plan::{Case, make};
 use kabla::sheet::{Entry, Facts, Month, Paper, Printer, SmsOptions, html, ics, sms, sms_left_out, text};
@@ -69,6 +69,16 @@ fn meant(format: SheetFormat, subject: Subject) -> &'static [Part] {
         (Subject::Table(_), Pdf(Paper::Farm)) => &[Title],
         (Subject::Table(_), Pdf(Paper::Calendar | Paper::Card | Paper::Record)) => &[],
         (Subject::Table(_), Calendar | Messages { .. }) => &[],
+
+        // The record card is for the checks alone.
+        (Subject::Consequence(_), Pdf(Paper::Record)) => &[],
+        (Subject::Consequence(_), Pdf(_) | Html | Plain | Calendar) => &[Title],
+        (Subject::Consequence(_), Messages { .. }) => &[Sms],
+
+        // The important ones go home with the farm.
+        (Subject::Tip(_), Pdf(Paper::Guide) | Html | Plain | Calendar) => &[Title],
+        (Subject::Tip(tip), Pdf(Paper::Farm)) if tip.priority() <= Priority::Important => &[Title],
+        (Subject::Tip(_), Pdf(_) | Messages { .. }) => &[],
 
         // Asked aloud at a meeting; the guide has it with its step.
         (Subject::Question(_), _) => &[],

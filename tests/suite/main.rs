@@ -48,6 +48,7 @@ mod segment;
 mod sheet;
 mod starters;
 mod store;
+mod told;
 mod translating;
 mod voice_bank;
 mod voice_cache;

@@ -11,7 +11,7 @@ use kabla::data::Embedded;
 use kabla::guidance::tell;
 use kabla::language::Pack;
 use kabla::plan::{Quantity, make};
-use kabla::sheet::{Facts, Paper, Printer, html};
+use kabla::sheet::{Facts, Paper, Printer, TipFacts, html};
 
 use crate::examples;
 use crate::paper::{PAPERS, drawn, farm};
@@ -542,11 +542,20 @@ fn letters_are_large_and_headings_keep_with_their_text() {
                 let path = project.write("sheet.pdf", printer.print(paper, &facts).unwrap().bytes);
                 let (texts, marks) = placed(&path);
                 let what = format!("{tag} {name} {paper:?}");
-                let titles = facts.steps.iter().map(|step| format!("{}. {}", step.number, step.title));
+                // What is to be done now and next is marked before the number.
+                let marked = |text: &str| if text.is_empty() { String::new() } else { format!("{text} ") };
+                let titles = facts
+                    .steps
+                    .iter()
+                    .map(|step| format!("{}{}. {}", marked(&step.standing_text), step.number, step.title));
                 let titles = titles.chain(facts.cautions.iter().map(|caution| caution.title.clone()));
                 let headings = [&facts.labels["steps"], &facts.labels["amounts"], &facts.labels["cautions"]];
+                let marks_of = |title: &str| facts.steps.iter().find(|step| title.ends_with(&step.title));
                 for title in titles.chain(headings.into_iter().cloned()).map(|title| plain_spaces(&title)) {
                     assert!(marks.contains(&title), "{what}: no bookmark {title} in {marks:?}");
+                    // Its mark is set apart.
+                    let mark = marks_of(&title).map(|step| marked(&step.standing_text)).unwrap_or_default();
+                    let title = title.strip_prefix(&mark).unwrap_or(&title).to_owned();
                     // Of a title on two lines, the first.
                     let heading =
                         texts.iter().find(|text| text.text.len() > 5 && title.starts_with(&text.text));
@@ -565,7 +574,10 @@ fn letters_are_large_and_headings_keep_with_their_text() {
                     for entry in facts.steps.iter().chain(&facts.cautions) {
                         let short = plain_spaces(&entry.short);
                         let lines = texts.iter().filter(|text| {
-                            text.text.chars().count() > 12 && short.contains(text.text.as_str())
+                            // What is good to know stands below in smaller letters, and may end in the same words.
+                            let of_tip = |tip: &TipFacts| plain_spaces(&tip.text).contains(&text.text);
+                            let long = text.text.chars().count() > 12;
+                            long && short.contains(text.text.as_str()) && !entry.tips.iter().any(of_tip)
                         });
                         let sizes: Vec<f64> = lines.map(|text| text.size).collect();
                         assert!(!sizes.is_empty(), "{what}: {short}");

@@ -147,11 +147,12 @@ fn every_week_has_its_work_its_cautions_and_its_end() {
                     assert!(matches!(item.timing, Timing::Past | Timing::Ahead), "{name} {item:?}");
                     continue;
                 };
-                let belongs = |of: &&kabla::guidance::Statement| matches!(of.subject, Subject::Caution(caution) if caution.steps().contains(&topic));
-                assert!(
-                    statements.iter().filter(belongs).eq(item.cautions.iter().copied()),
-                    "{name} {week:?}"
-                );
+                let belongs = |of: &&kabla::guidance::Statement| match of.subject {
+                    Subject::Caution(caution) => caution.steps().contains(&topic),
+                    Subject::Consequence(consequence) => consequence.steps().contains(&topic),
+                    _ => false,
+                };
+                assert!(statements.iter().filter(belongs).eq(item.beside.iter().copied()), "{name} {week:?}");
                 let overlaps =
                     item.statement.when.iter().any(|span| span.from <= week.to && span.to >= week.from);
                 assert_eq!(item.timing == Timing::Due, overlaps, "{name} {week:?} {}", topic.name());
@@ -164,10 +165,14 @@ fn every_week_has_its_work_its_cautions_and_its_end() {
                 assert_eq!(said.last().unwrap().subject, Subject::Closing);
                 for item in chosen {
                     let at = said.iter().position(|of| *of == item.statement).unwrap();
+                    let led_to =
+                        statements.iter().filter(|of| matches!(of.subject, Subject::Consequence(_))).count();
                     let heard = |caution: &&kabla::guidance::Statement| {
-                        said.iter().position(|of| of == caution).is_some_and(|caution| caution < at + 4)
+                        said.iter()
+                            .position(|of| of == caution)
+                            .is_some_and(|caution| caution < at + 4 + led_to)
                     };
-                    assert!(item.cautions.iter().all(heard), "{name} {week:?}");
+                    assert!(item.beside.iter().all(heard), "{name} {week:?}");
                 }
                 let mut subjects: Vec<Subject> = said.iter().map(|of| of.subject).collect();
                 subjects.sort_unstable();
@@ -203,11 +208,13 @@ fn a_later_check_is_the_next_and_has_its_own_day() {
                 Piece::Pause(_) => String::new(),
             })
             .collect();
-        assert_eq!(said.contains("first on"), index == 0, "{said}");
-        assert_eq!(said.contains("next on"), index > 0, "{said}");
+        assert_eq!(said.contains("first check is on"), index == 0, "{said}");
+        assert_eq!(said.contains("next check is on"), index > 0, "{said}");
     }
     let others = |told: Vec<kabla::guidance::Statement>| {
-        told.into_iter().filter(|of| of.subject != Subject::Step(StepKind::MonthlyCheck)).collect::<Vec<_>>()
+        // The check has another day, opening and closing another season.
+        let changes = |of: Subject| of == Subject::Step(StepKind::MonthlyCheck) || of.is_framing();
+        told.into_iter().filter(|of| !changes(of.subject)).collect::<Vec<_>>()
     };
     assert_eq!(others(told_in(&statements, week_of(days[2]))), others(statements));
 }
@@ -350,7 +357,7 @@ fn pauses_stretch_and_speech_does_not() {
         let (short, long) = (a[1].0 - a[0].1, b[1].0 - b[0].1);
         let (least, most) = match a[0].2.chars().last() {
             Some('.') => (0.350, 1.440),
-            Some(',') => (0.140, 0.320),
+            Some(',' | ':') => (0.140, 0.320),
             _ => (0.0, 0.0),
         };
         for pause in [short, long] {
@@ -565,17 +572,22 @@ fn a_missing_phrase_is_named_and_never_becomes_silence() {
     project.copy_to("audio/en/stand-in", "data/audio/en/stand-in");
     let bank = project.read("data/audio/en/stand-in/bank.toml");
     let (head, clips) = bank.split_once("[[clip]]").unwrap();
-    let kept = clips.split("[[clip]]").filter(|clip| !clip.contains("\"Put a stick beside each one\""));
+    let kept = clips
+        .split("[[clip]]")
+        .filter(|clip| !clip.contains("\"Push a stick into the soil beside each one\""));
     let kept = kept.collect::<Vec<_>>().join("[[clip]]");
     project.write("data/audio/en/stand-in/bank.toml", format!("{head}[[clip]]{kept}"));
     let zone = example("zone.toml");
     let at = [&zone, "--language", "en", "--week", "2027-05-12", "--fit", "2m", "--data", "data"];
     let error = kabla(&project, &at).ended(3).err;
-    assert!(error.contains("\"Put a stick beside each one.\""), "{error}");
+    assert!(error.contains("\"Push a stick into the soil beside each one.\""), "{error}");
     assert_eq!(error.matches("(final)").count() + error.matches("(medial)").count(), 1, "{error}");
     assert!(!project.has("out/en-segment-2027-05-10.wav"));
     let script = project.read("out/en-segment-2027-05-10.txt");
-    assert!(script.contains("PHRASES WITHOUT A RECORDING\n\n- Put a stick beside each one.\n"), "{script}");
+    assert!(
+        script.contains("PHRASES WITHOUT A RECORDING\n\n- Push a stick into the soil beside each one.\n"),
+        "{script}"
+    );
 }
 
 #[test]
@@ -596,7 +608,9 @@ fn reading_time_follows_syllables_and_pauses() {
     let slow = estimate(&pieces, 2.0);
     let fast = estimate(&pieces, 4.0);
     assert!(slow.speech.0.abs_diff(fast.speech.0 * 2) <= 2);
-    assert!((fast.speech.seconds() * 4.0 - groups as f64).abs() <= 2.0, "{} {groups}", fast.speech.seconds());
+    // Three of a hundred: pairs of vowels are rarer or more often by the text.
+    let syllables = fast.speech.seconds() * 4.0;
+    assert!((syllables - groups as f64).abs() <= 0.03 * groups as f64, "{syllables} {groups}");
     let sentences = pieces.iter().filter(|piece| **piece == Piece::Pause(Pause::Sentence)).count() as u64;
     assert_eq!((fast.sentences, fast.statements), (sentences, 1));
 }

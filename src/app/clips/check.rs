@@ -339,7 +339,12 @@ impl<'a> Sounds<'a> {
         let bytes = self.data.read(&clip.path)?;
         if bytes.len() <= MOST_OF_ONE.min(*room) {
             *room -= bytes.len();
-            let kind = if clip.path.to_ascii_lowercase().ends_with(".wav") { "wav" } else { "flac" };
+            let extension = Path::new(&clip.path).extension().and_then(|of| of.to_str());
+            let kind = match extension.map(str::to_ascii_lowercase).as_deref() {
+                Some("wav") => "wav",
+                Some("opus") => "ogg",
+                _ => "flac",
+            };
             return Some(format!("data:audio/{kind};base64,{}", BASE64.encode(bytes)));
         }
         // A part that the folder lacks comes from the program, and lies nowhere.

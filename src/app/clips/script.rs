@@ -8,9 +8,11 @@ use serde::Serialize;
 
 use super::super::output::Output;
 use super::super::{Code, Data, Embedded, Error, Finding, Length, Made, ReadCase, StepKind, load_pack};
-use crate::guidance::{Statement, Subject, Variable, chapter, for_step, told_in, week_of};
+use crate::guidance::{
+    Statement, Subject, Variable, chapter, consequence_examples, every_framing, for_step, told_in, week_of,
+};
 use crate::language::{Direction, Intonation, Label, Pack, Phrase, WordingError};
-use crate::plan::Remark;
+
 use crate::sheet::{self, Printer, SheetError};
 use crate::voice::record::{self, Carriers, Group, Line, Material, Needed, Pace, Script, WantedMessage};
 use crate::voice::{Bank, ClipState};
@@ -72,15 +74,16 @@ pub fn script(data: &dyn Data, request: &ScriptRequest<'_>) -> Result<RecordingS
         .chain(&examples)
         .flat_map(|told| told.statements.iter().chain(&told.again))
         .cloned()
+        .chain(useful.iter().chain(&examples).flat_map(|told| every_framing(&told.statements)))
+        .chain(consequence_examples())
         .collect();
     let messages = useful.iter().map(|told| told.messages(&pack)).collect::<Result<Vec<_>, _>>()?.concat();
     let pace = bank.as_ref().map_or(Pace::default(), Pace::of);
     let listed = listed(&phrases, &states, needed);
-    let remarks = pack.say_remarks(&Remark::spoken_examples())?;
     // What messages need, their own statements say.
     let carriers = match needed.only_messages {
-        true => Carriers::among(&pack, &statements, &remarks, &listed)?,
-        false => Carriers::find(&pack, &statements, &remarks, &listed)?,
+        true => Carriers::among(&pack, &statements, &listed)?,
+        false => Carriers::find(&pack, &statements, &listed)?,
     };
     let material = Material {
         phrases: &phrases,
@@ -150,10 +153,10 @@ impl Told {
         let told: Vec<Subject> = by_topic.iter().flat_map(|(_, of)| of).map(|of| of.subject).collect();
         let others =
             self.statements.iter().filter(|of| of.subject.is_spoken() && !told.contains(&of.subject));
-        let others = others.map(|statement| (statement.subject, vec![statement]));
+        let others = others.map(|statement| (statement.subject, vec![statement.clone()]));
         let again = StepKind::ALL.map(|topic| {
             let subject = Subject::Step(topic);
-            (subject, self.again.iter().filter(|of| of.subject == subject).collect())
+            (subject, self.again.iter().filter(|of| of.subject == subject).cloned().collect())
         });
         let all =
             by_topic.into_iter().chain(again).chain(others).filter(|(_, statements)| !statements.is_empty());
@@ -164,7 +167,7 @@ impl Told {
         &self,
         pack: &Pack,
         subject: Subject,
-        statements: &[&Statement],
+        statements: &[Statement],
     ) -> Result<WantedMessage, WordingError> {
         let mut pieces = Vec::new();
         for statement in statements {
@@ -181,6 +184,7 @@ fn title(pack: &Pack, statement: &Statement) -> Result<String, WordingError> {
     match statement.subject {
         Subject::Opening => pack.label(Label::ScriptOpening, &[]),
         Subject::Closing => pack.label(Label::ScriptClosing, &[]),
+        Subject::Consequence(_) => pack.label(Label::SheetConsequences, &[]),
         // It is asked about the step, and has no title of its own.
         Subject::Question(topic) => {
             pack.write_title(&Statement { subject: Subject::Step(topic), ..statement.clone() })

@@ -5,7 +5,7 @@ use chrono::{Days, NaiveDate};
 use super::script::text_of;
 use super::{SegmentRequest, season_path, stem};
 use crate::app::output::Output;
-use crate::app::{Code, Data, Error, Finding, Length, Made, ReadCase, remarks_on};
+use crate::app::{Code, Data, Error, Finding, Length, Made, ReadCase, led_to, remarks_on};
 use crate::guidance::{Statement, Subject, Timing, Values, Variable, for_week, week_of};
 use crate::language::{Direction, Label, Pack, WordingError};
 use crate::plan::DateSpan;
@@ -31,6 +31,8 @@ pub fn season(data: &dyn Data, request: SegmentRequest<'_>) -> Result<Vec<Made>,
         let message = format!("the plan does not fit on its paper: {overflow}");
         return Err(SheetError::Template { file: "templates/airings.typ".to_owned(), message }.into());
     }
+    let mut remarks = remarks_on(&pack);
+    remarks.extend(led_to(&pack, &statements)?);
     let mut output = Output::default();
     let mut made = Vec::new();
     for (ending, bytes, what, length) in [
@@ -41,7 +43,7 @@ pub fn season(data: &dyn Data, request: SegmentRequest<'_>) -> Result<Vec<Made>,
         let path = season_path(request.out, &pack, ending);
         output.add(&path, &bytes)?;
         let what = format!("{what}, {}", pack.name());
-        made.push(Made { path, what, audience: "radio producer", length, remarks: remarks_on(&pack) });
+        made.push(Made { path, what, audience: "radio producer", length, remarks: remarks.clone() });
     }
     output.commit()?;
     Ok(made)

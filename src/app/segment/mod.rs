@@ -242,7 +242,7 @@ impl<'s> Job<'_, 's> {
             missing: &[],
             live: None,
         };
-        let mut remarks = self.remarks(pool, set.items);
+        let mut remarks = self.remarks(pool, set.items)?;
         if bank.voice().status == Status::StandIn {
             remarks.push(format!(
                 "{}: a stand-in voice made by a machine, to be replaced by a person",
@@ -303,7 +303,7 @@ impl<'s> Job<'_, 's> {
         };
         let mut made = self.write_script(&script, output)?;
         if let Some(first) = made.first_mut() {
-            first.remarks = self.remarks(pool, set.items);
+            first.remarks = self.remarks(pool, set.items)?;
             let about = target.seconds();
             first.remarks.push(format!(
                 "no sound was made; read aloud it takes about {about:.0} of {:.0} s, at {READING_RATE} syllables a second",
@@ -342,13 +342,14 @@ impl<'s> Job<'_, 's> {
         Ok(heard)
     }
 
-    fn remarks(&self, pool: &Pool<'_>, set: u32) -> Vec<String> {
+    fn remarks(&self, pool: &Pool<'_>, set: u32) -> Result<Vec<String>, Error> {
         let mut remarks = super::remarks_on(self.pack);
+        remarks.extend(super::led_to(self.pack, self.statements)?);
         let left: Vec<&str> = self.left(pool, set).map(|item| item.statement.subject.name()).collect();
         if !left.is_empty() {
             remarks.push(format!("no time was left for: {}", left.join(", ")));
         }
-        remarks
+        Ok(remarks)
     }
 
     /// What of this or the next weeks is not said; views further ahead only fill time.

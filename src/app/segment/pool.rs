@@ -45,7 +45,7 @@ impl<'s> Pool<'s> {
         let chosen = self.chosen(set);
         let says = |statement: &Statement| {
             matches!(statement.subject, Subject::Opening | Subject::Closing)
-                || chosen.iter().any(|item| item.statement == statement || item.cautions.contains(&statement))
+                || chosen.iter().any(|item| item.statement == statement || item.beside.contains(&statement))
         };
         let measures = self.statements.iter().zip(&self.measures);
         measures

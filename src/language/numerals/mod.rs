@@ -47,6 +47,7 @@ mod start;
 mod vocabulary;
 
 use std::collections::BTreeSet;
+use std::ops::RangeInclusive;
 use std::sync::OnceLock;
 
 pub use error::NumeralError;
@@ -57,6 +58,15 @@ pub use vocabulary::words_in;
 use apply::Speech;
 use rules::{RuleSet, public_name};
 use vocabulary::Search;
+
+/// Numbers of a form that are recorded whole, so that nothing joins within them.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct WholeNumbers {
+    /// The form, as in `SAY($n, form: "cardinal")`.
+    pub form: String,
+    /// The numbers.
+    pub numbers: RangeInclusive<u32>,
+}
 
 /// Rules that say the numbers of one language.
 #[derive(Debug, Clone)]

@@ -3,6 +3,7 @@
 use crate::catalogue::catalogue;
 use crate::finding::Code;
 use crate::language::labels::Label;
+use crate::language::numerals::WholeNumbers;
 use crate::toml_reader::TomlTable;
 
 catalogue! {
@@ -28,6 +29,9 @@ pub enum Direction {
     RightToLeft,
 }
 
+/// Nobody records more numbers than these one by one.
+const MOST_WHOLE: u32 = 999;
+
 /// What `pack.toml` says.
 #[derive(Debug)]
 pub(super) struct Header {
@@ -41,6 +45,8 @@ pub(super) struct Header {
     pub(super) least_before_group: usize,
     /// Letters that text messages may replace, each with the one in its place.
     pub(super) replace: Vec<(char, char)>,
+    /// Numbers that are recorded whole, besides their words one by one.
+    pub(super) whole: Vec<WholeNumbers>,
 }
 
 impl Header {
@@ -82,6 +88,7 @@ impl Header {
         let least_before_group = numbers.whole("least_before_group", 1..=3).unwrap_or(1) as usize;
         numbers.finish();
         let replace = read_replace(&root.table("sms"));
+        let whole = read_whole(root.table("record"));
         Some(Header {
             name: name?,
             direction: direction.unwrap_or(Direction::LeftToRight),
@@ -91,8 +98,31 @@ impl Header {
             decimal: decimal?,
             least_before_group,
             replace,
+            whole,
         })
     }
+}
+
+/// Numbers such as "cardinal 1-99"; what names none is reported.
+fn read_whole(record: TomlTable<'_>) -> Vec<WholeNumbers> {
+    let mut whole = Vec::new();
+    for text in record.texts("whole").unwrap_or_default() {
+        let parsed = text.split_once(' ').and_then(|(form, numbers)| {
+            let (first, last) = numbers.split_once('-')?;
+            Some((form.to_owned(), first.parse::<u32>().ok()?, last.parse::<u32>().ok()?))
+        });
+        match parsed.filter(|(_, first, last)| first <= last && *last <= MOST_WHOLE) {
+            Some((form, first, last)) => whole.push(WholeNumbers { form, numbers: first..=last }),
+            None => {
+                let hint = format!(
+                    "write the form and its numbers, up to {MOST_WHOLE}: whole = [\"cardinal 1-99\", \"day 1-31\"]"
+                );
+                record.problem(Code::SYNTAX, "whole", format!("\"{text}\" names no numbers"), hint);
+            }
+        }
+    }
+    record.finish();
+    whole
 }
 
 /// Pairs of letters such as "ŵ w"; letters that are no pair are reported.

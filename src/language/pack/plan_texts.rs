@@ -1,7 +1,8 @@
 //! The texts in which a pack tells a plan, and which it may still lack.
 
 use crate::catalogue::catalogue;
-use crate::plan::{Quantity, Remark, wordings};
+use crate::guidance::Tip;
+use crate::plan::{Quantity, Wording, wordings};
 
 catalogue! {
     /// A wording of a plan on the terminal.
@@ -82,8 +83,6 @@ catalogue! {
     Ways = "plan-ways";
     /// Heads ways that are left where the store keeps too few roots.
     WaysLeft = "plan-ways-left";
-    /// A way to have cuttings when the rains come.
-    Way = "plan-way";
     /// Heads these ways.
     ColumnWay = "plan-column-way";
     /// Heads the days on which their beds are planted.
@@ -145,14 +144,15 @@ pub(super) const AMOUNT: &str = "plan-amount";
 /// The attribute with what to do about a remark.
 pub(super) const DO: &str = "do";
 
-/// The texts of plans, which a file may still lack.
+/// The texts of plans, which a file may still lack. What is told to farmers is not among them.
 pub(super) fn may_lack(file: &str) -> Vec<(&'static str, Option<&'static str>)> {
     if file == "spoken.ftl" {
-        return Remark::SPOKEN.iter().map(|code| (*code, None)).collect();
+        return Vec::new();
     }
+    let is_told = |wording: &Wording| Tip::from_name(wording.code).is_some();
     let labels = PlanLabel::ALL.into_iter().map(|label| (label.name(), None));
     let amounts = Quantity::ALL.into_iter().map(|quantity| (AMOUNT, Some(quantity.name())));
-    let worded = wordings().map(|wording| (wording.code, None));
+    let worded = wordings().filter(|wording| !is_told(wording)).map(|wording| (wording.code, None));
     let advised = wordings().filter(|wording| has_advice(wording.code));
     let advice = advised.map(|wording| (wording.code, Some(DO)));
     labels.chain(amounts).chain(worded).chain(advice).collect()

@@ -101,8 +101,9 @@ impl Pack {
     pub fn phrases(&self) -> Result<Vec<Phrase>, Vec<Finding>> {
         let file = format!("locales/{}/spoken.ftl", self.tag());
         let subjects = Subject::all().filter(|subject| subject.is_spoken()).map(Subject::name);
-        let roots: Vec<&str> = subjects.chain(self.spoken_remarks()).collect();
-        let (phrases, findings) = collect_phrases(&file, self.spoken.normalized(), &self.numerals, &roots);
+        let roots: Vec<&str> = subjects.collect();
+        let (phrases, findings) =
+            collect_phrases(&file, self.spoken.normalized(), (&self.numerals, &self.header.whole), &roots);
         if findings.is_empty() { Ok(phrases) } else { Err(findings) }
     }
 }

@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 
 use super::plan_texts::may_lack;
 use crate::finding::{Code, Finding};
-use crate::guidance::Subject;
+use crate::guidance::{Fact, Subject};
 use crate::language::labels::{Attribute, MessageId};
 use crate::language::names;
 use crate::language::wording::Messages;
@@ -13,8 +13,13 @@ pub(super) type Wanted = (&'static str, Option<&'static str>);
 
 pub(super) fn written_wanted() -> Vec<Wanted> {
     let mut wanted: Vec<Wanted> = MessageId::written().map(|id| (id.name(), None)).collect();
+    wanted.extend(Fact::ALL.into_iter().flat_map(Fact::terms).map(|term| (*term, None)));
     for subject in Subject::all() {
-        wanted.push((subject.name(), None));
+        // The message itself words the remark for who plans; the pack may lack that.
+        wanted.push((
+            subject.name(),
+            matches!(subject, Subject::Consequence(_)).then_some(Attribute::Text.name()),
+        ));
         let attributes = Attribute::ALL.into_iter().filter(|attribute| attribute.is_of(subject));
         wanted.extend(attributes.map(|attribute| (subject.name(), Some(attribute.name()))));
     }
@@ -23,7 +28,8 @@ pub(super) fn written_wanted() -> Vec<Wanted> {
 
 pub(super) fn spoken_wanted() -> Vec<Wanted> {
     let subjects = Subject::all().filter(|subject| subject.is_spoken()).map(MessageId::from);
-    subjects.chain(MessageId::spoken()).map(|id| (id.name(), None)).collect()
+    let terms = Fact::ALL.into_iter().filter_map(|fact| fact.terms().first().copied());
+    subjects.chain(MessageId::spoken()).map(|id| id.name()).chain(terms).map(|id| (id, None)).collect()
 }
 
 /// A text's name, such as `mark-plants` and `mark-plants.text`.

@@ -3,7 +3,7 @@
 use chrono::NaiveDate;
 
 use super::{Pack, WordingError};
-use crate::guidance::{Statement, Subject, Value, Variable};
+use crate::guidance::{Column, Statement, Subject, Value, Variable};
 use crate::language::labels::{Attribute, MessageId, Part};
 use crate::language::numerals::{Number, NumeralError};
 use crate::language::wording::{Arguments, write_runs};
@@ -14,11 +14,11 @@ use crate::plan::DateSpan;
 pub struct Written {
     /// What it is about.
     pub subject: Subject,
-    /// Its title; of opening and closing, the whole text.
+    /// Its title; of what has none, such as the opening and a tip, the whole text.
     pub title: String,
     /// The sentences below the title.
     pub text: String,
-    /// The same in a few words, for a sheet with little room; empty for tables, opening and closing.
+    /// The same in a few words, for a sheet with little room; empty but for steps and cautions.
     pub short: String,
     /// Its picture in words.
     pub alt: String,
@@ -39,6 +39,14 @@ impl Pack {
     /// The message is missing or cannot be resolved.
     pub fn label(&self, id: impl Into<MessageId>, values: &[(&str, Value)]) -> Result<String, WordingError> {
         self.with(values).label(id)
+    }
+
+    /// The value of a column that has a message for it; empty where it has none.
+    ///
+    /// # Errors
+    /// As [`Pack::label`].
+    pub fn cell(&self, column: Column, values: &[(&str, Value)]) -> Result<String, WordingError> {
+        MessageId::cell_of(column).map_or(Ok(String::new()), |id| self.label(id, values))
     }
 
     /// The wordings of a sheet with their values; for many of them.
@@ -140,7 +148,7 @@ impl Pack {
         }
         Ok(Written {
             subject: statement.subject,
-            title: values.label(statement.subject)?,
+            title: values.title(statement.subject)?,
             text: text(Attribute::Text)?,
             short: text(Attribute::Short)?,
             alt: text(Attribute::Alt)?,
@@ -156,7 +164,7 @@ impl Pack {
     /// # Errors
     /// As [`Pack::write`].
     pub fn write_title(&self, statement: &Statement) -> Result<String, WordingError> {
-        self.label(statement.subject, &statement.values)
+        self.with(&statement.values).title(statement.subject)
     }
 
     /// A statement as a text message for phones; nothing where none is sent of its subject.
@@ -164,9 +172,12 @@ impl Pack {
     /// # Errors
     /// As [`Pack::write`].
     pub fn write_sms(&self, statement: &Statement) -> Result<Option<String>, WordingError> {
-        let sms = Attribute::Sms;
-        let wanted = sms.is_of(statement.subject);
-        wanted.then(|| self.with(&statement.values).attribute(statement.subject, sms)).transpose()
+        let attribute = match statement.subject {
+            Subject::Consequence(_) => Attribute::Text,
+            subject if Attribute::Sms.is_of(subject) => Attribute::Sms,
+            _ => return Ok(None),
+        };
+        self.with(&statement.values).attribute(statement.subject, attribute).map(Some)
     }
 
     /// A span in writing, without years and weekdays.
@@ -210,6 +221,14 @@ impl Filled<'_> {
     /// The message is missing or cannot be resolved.
     pub fn label(&self, id: impl Into<MessageId>) -> Result<String, WordingError> {
         self.message(id.into().name(), None)
+    }
+
+    /// A subject's title, or the whole text of what has none.
+    fn title(&self, subject: Subject) -> Result<String, WordingError> {
+        match subject {
+            Subject::Consequence(_) => self.attribute(subject, Attribute::Text),
+            _ => self.label(subject),
+        }
     }
 
     fn attribute(&self, subject: Subject, attribute: Attribute) -> Result<String, WordingError> {

@@ -11,6 +11,8 @@ mod phrases;
 mod pseudo;
 mod units;
 
+use std::collections::BTreeSet;
+
 use chrono::{Datelike, NaiveDate};
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::types::{FluentNumber, FluentNumberOptions};
@@ -78,6 +80,8 @@ pub(super) struct Messages {
     bundle: FluentBundle<FluentResource>,
     /// The file as resolved: each literal text in one line.
     normalized: String,
+    /// Its terms, each with the `-` that begins its name.
+    terms: BTreeSet<String>,
 }
 
 impl std::fmt::Debug for Messages {
@@ -110,6 +114,11 @@ impl Messages {
         }
         join_lines(&mut resource);
         let normalized = serializer::serialize(&resource);
+        let terms = resource.body.iter().filter_map(|entry| match entry {
+            Entry::Term(term) => Some(format!("-{}", term.id.name)),
+            _ => None,
+        });
+        let terms = terms.collect();
         let mut bundle = FluentBundle::new_concurrent(vec![plural_locale(language)]);
         bundle.set_use_isolating(false);
         bundle.set_transform(Some(mark::literal));
@@ -131,12 +140,12 @@ impl Messages {
                 findings.push(finding.file(file).line(line_of_message(text, &id)));
             }
         }
-        (Messages { bundle, normalized }, findings)
+        (Messages { bundle, normalized, terms }, findings)
     }
 
-    /// Whether the file has a message, or an attribute of it.
+    /// Whether the file has a message, an attribute of it, or a term.
     pub(super) fn has(&self, id: &str, attribute: Option<&str>) -> bool {
-        self.pattern(id, attribute).is_some()
+        self.terms.contains(id) || self.pattern(id, attribute).is_some()
     }
 
     fn pattern(&self, id: &str, attribute: Option<&str>) -> Option<&Pattern<&str>> {
@@ -199,7 +208,12 @@ impl Messages {
                 }
                 Mark::Measure { value, decimals, unit } => {
                     let number = argument(&Value::Number(value, decimals));
-                    let args = FluentArgs::from_iter([(Variable::N.name(), number)]);
+                    let (whole, half) = in_halves(value, decimals);
+                    let args = FluentArgs::from_iter([
+                        (Variable::N.name(), number),
+                        (Variable::Whole.name(), argument(&whole)),
+                        (Variable::Half.name(), argument(&Value::Name(half))),
+                    ]);
                     self.format_into(runs, (&unit_message(unit), None), &args, Role::Unit, depth + 1)?;
                 }
                 Mark::Day(date, message) => {
@@ -222,6 +236,17 @@ impl Messages {
             }
         }
         Ok(())
+    }
+}
+
+/// A measure as people say it: halves as halves, and from two on to the next half. What is smaller keeps its tenths.
+fn in_halves(value: f64, decimals: u8) -> (Value, &'static str) {
+    let halves = (value * 2.0).ceil() / 2.0;
+    let (whole, is_half) = (halves.trunc(), halves.fract() != 0.0);
+    match is_half {
+        _ if value < 2.0 && halves != value => (Value::Number(value, decimals), "no"),
+        true => (Value::Number(whole, 0), "yes"),
+        false => (Value::Number(whole, 0), "no"),
     }
 }
 
@@ -284,12 +309,20 @@ type Function = for<'a> fn(&[FluentValue<'a>], &FluentArgs<'_>) -> FluentValue<'
 const FUNCTIONS: &[(&str, Function)] = &[
     ("SAY", say),
     ("MEASURE", measure),
-    ("DAY", |of, _| day(of, "DAY")),
-    ("BRIEF", |of, _| day(of, "BRIEF")),
-    ("WEEKDAY", |of, _| day(of, "WEEKDAY")),
-    ("WEEK", |of, _| day(of, "WEEK")),
+    ("DAY", |of, named| day(of, named, "DAY")),
+    ("BRIEF", |of, named| day(of, named, "BRIEF")),
+    ("WEEKDAY", |of, named| day(of, named, "WEEKDAY")),
+    ("WEEK", |of, named| day(of, named, "WEEK")),
     ("SPAN", span),
 ];
+
+/// The argument that names a form of a number, or of how a day is told.
+const FORM: &str = "form";
+
+/// The message that tells a day in a form of the pack's own, such as `date-from` for days that "from" is bound to.
+fn in_form(message: &str, form: Option<&str>) -> String {
+    form.map_or(message.to_owned(), |form| format!("{message}-{form}"))
+}
 
 /// The message by which a function tells a day.
 fn day_message(function: &str) -> Option<&'static str> {
@@ -304,7 +337,7 @@ fn day_message(function: &str) -> Option<&'static str> {
 }
 
 fn say<'a>(positional: &[FluentValue<'a>], named: &FluentArgs<'_>) -> FluentValue<'a> {
-    match (positional, named.get("form")) {
+    match (positional, named.get(FORM)) {
         ([FluentValue::Number(number)], Some(FluentValue::String(form))) => {
             Mark::Said { value: number.value, decimals: decimals(number), form }.encode().into()
         }
@@ -321,13 +354,17 @@ fn measure<'a>(positional: &[FluentValue<'a>], named: &FluentArgs<'_>) -> Fluent
     }
 }
 
-fn day<'a>(positional: &[FluentValue<'a>], function: &str) -> FluentValue<'a> {
+fn day<'a>(positional: &[FluentValue<'a>], named: &FluentArgs<'_>, function: &str) -> FluentValue<'a> {
     let date = match positional {
         [FluentValue::String(text)] => mark::read_date(text),
         _ => None,
     };
+    let form = match named.get(FORM) {
+        Some(FluentValue::String(form)) => Some(form.as_ref()),
+        _ => None,
+    };
     match date.zip(day_message(function)) {
-        Some((date, message)) => Mark::Day(date, message).encode().into(),
+        Some((date, message)) => Mark::Day(date, &in_form(message, form)).encode().into(),
         None => wrong("DAY, BRIEF, WEEKDAY and WEEK take a day"),
     }
 }

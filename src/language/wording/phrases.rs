@@ -12,9 +12,9 @@ use fluent_syntax::ast::{
 use fluent_syntax::parser;
 
 use super::super::labels::Part;
-use super::super::numerals::Numerals;
+use super::super::numerals::{Number, Numerals, WholeNumbers};
 use super::super::piece::{Bit, Intonation, Pause, Role, bits};
-use super::{DEEPEST, day_message, unit_message};
+use super::{DEEPEST, FORM, day_message, in_form, unit_message};
 use crate::finding::{Code, Finding};
 
 /// A phrase to record.
@@ -65,6 +65,8 @@ struct Walk<'a> {
     messages: BTreeMap<&'a str, &'a Pattern<&'a str>>,
     terms: BTreeMap<&'a str, &'a Pattern<&'a str>>,
     numerals: &'a Numerals,
+    /// Numbers that are recorded whole as well.
+    whole: &'a [WholeNumbers],
     file: &'a str,
     phrases: BTreeSet<Phrase>,
     findings: Vec<Finding>,
@@ -80,7 +82,7 @@ struct Walk<'a> {
 pub(in crate::language) fn collect(
     file: &str,
     normalized: &str,
-    numerals: &Numerals,
+    (numerals, whole): (&Numerals, &[WholeNumbers]),
     roots: &[&str],
 ) -> (Vec<Phrase>, Vec<Finding>) {
     let (Ok(resource) | Err((resource, _))) = parser::parse(normalized);
@@ -88,6 +90,7 @@ pub(in crate::language) fn collect(
         messages: BTreeMap::new(),
         terms: BTreeMap::new(),
         numerals,
+        whole,
         file,
         phrases: BTreeSet::new(),
         findings: Vec::new(),
@@ -166,6 +169,9 @@ impl<'a> Walk<'a> {
                 let none = Follow { on: false, end: false, open: false };
                 variants.iter().map(|variant| start(&variant.value)).fold(none, Follow::or)
             }
+            PatternElement::Placeable { expression: Expression::Inline(inline) } if is_empty(inline) => {
+                Follow::OPEN
+            }
             PatternElement::Placeable { .. } => Follow::ON,
         }
     }
@@ -215,13 +221,16 @@ impl<'a> Walk<'a> {
             return;
         }
         match inline {
+            empty if is_empty(empty) => {}
             InlineExpression::FunctionReference { id, arguments } => match id.name {
                 "SAY" => self.number(arguments, follow),
                 day if day_message(day).is_some() => {
-                    self.refer(day_message(day).unwrap_or_default(), Role::Date, follow, depth);
+                    let message = in_form(day_message(day).unwrap_or_default(), named(arguments, FORM));
+                    self.refer(&message, Role::Date, follow, depth);
                 }
                 "SPAN" => {
                     self.refer(Part::Span.name(), Role::Date, follow, depth);
+                    self.refer(Part::SpanTwoDays.name(), Role::Date, follow, depth);
                     self.refer(Part::SpanDay.name(), Role::Date, follow, depth);
                 }
                 "MEASURE" => match named(arguments, "unit") {
@@ -274,6 +283,17 @@ impl<'a> Walk<'a> {
         };
         match self.numerals.words(form) {
             Ok(words) => {
+                for number in
+                    self.whole.iter().filter(|whole| whole.form == form).flat_map(|of| of.numbers.clone())
+                {
+                    let said =
+                        Number::rounded(f64::from(number), 0).map(|number| self.numerals.say(number, form));
+                    let Some(Ok(said)) = said else { continue };
+                    for intonation in follow.endings() {
+                        let (id, words) = (format!("number/{form}"), said.clone());
+                        self.phrases.insert(Phrase { id, words, intonation, role: Role::Number });
+                    }
+                }
                 // Any word of a number may be followed by another one.
                 for intonation in follow.or(Follow::ON).endings() {
                     self.phrases.extend(words.iter().map(|word| Phrase {
@@ -292,6 +312,11 @@ impl<'a> Walk<'a> {
         self.findings
             .push(Finding::error(Code::UNRECORDABLE, message).file(self.file).field(self.message).hint(hint));
     }
+}
+
+/// Whether it stands for no words, as `{""}` does where a variant has none.
+fn is_empty(inline: &InlineExpression<&str>) -> bool {
+    matches!(inline, InlineExpression::StringLiteral { value } if value.trim().is_empty())
 }
 
 fn named<'a>(arguments: &CallArguments<&'a str>, name: &str) -> Option<&'a str> {

@@ -7,10 +7,12 @@ use fluent_syntax::ast::{
 };
 use fluent_syntax::{parser, serializer};
 
-/// One text: a message, or an attribute of one.
+use crate::language::labels::Part;
+
+/// One text: a message, an attribute of one, or a term.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub(in crate::language) struct Unit {
-    /// Its name, such as `mark-plants` or `mark-plants.text`.
+    /// Its name, such as `mark-plants`, `mark-plants.text` or `-bad-roots`.
     pub(in crate::language) id: String,
     /// Its text as it is written, each literal in one line.
     pub(in crate::language) text: String,
@@ -43,6 +45,12 @@ pub(in crate::language) fn units(text: &str) -> Vec<Unit> {
     let mut lines = Lines { rest: text.lines(), line: 0 };
     let mut units = Vec::new();
     for entry in &resource.body {
+        if let Entry::Term(term) = entry {
+            let id = format!("-{}", term.id.name);
+            let line = lines.find(&id);
+            units.push(unit(id, &term.value, line, term.comment.as_ref().is_some_and(is_same)));
+            continue;
+        }
         let Entry::Message(message) = entry else { continue };
         let same = message.comment.as_ref().is_some_and(is_same);
         let line = lines.find(&message.id.name);
@@ -146,18 +154,27 @@ fn walk_inline(inline: &InlineExpression<String>, unit: &mut Unit) {
         }
         InlineExpression::FunctionReference { id, arguments } => {
             arguments.positional.iter().for_each(|argument| walk_inline(argument, unit));
-            let unit_name = arguments.named.iter().find(|argument| argument.name.name == "unit");
+            let named = |name: &str| {
+                let argument = arguments.named.iter().find(|argument| argument.name.name == name)?;
+                match &argument.value {
+                    InlineExpression::StringLiteral { value } => Some(value.as_str()),
+                    _ => None,
+                }
+            };
             if let Some(message) = super::day_message(&id.name) {
-                unit.refers.insert(message.to_owned());
+                unit.refers.insert(super::in_form(message, named(super::FORM)));
             } else if id.name == "SPAN" {
-                unit.refers.extend(["span".to_owned(), "span-day".to_owned()]);
-            } else if let Some(InlineExpression::StringLiteral { value }) = unit_name.map(|unit| &unit.value)
-            {
-                unit.refers.insert(super::unit_message(value));
+                let parts = [Part::Span, Part::SpanTwoDays, Part::SpanDay];
+                unit.refers.extend(parts.map(|part| part.name().to_owned()));
+            } else if let Some(unit_name) = named("unit") {
+                unit.refers.insert(super::unit_message(unit_name));
             }
         }
         InlineExpression::MessageReference { id, .. } => {
             unit.refers.insert(id.name.clone());
+        }
+        InlineExpression::TermReference { id, .. } => {
+            unit.refers.insert(format!("-{}", id.name));
         }
         InlineExpression::Placeable { expression } => walk_expression(expression, unit),
         _ => {}

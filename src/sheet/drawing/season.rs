@@ -22,6 +22,8 @@ pub(super) struct Band {
     months: Vec<f64>,
     /// Monthly checks.
     checks: Vec<f64>,
+    /// The day the sheet is made, where it is known.
+    today: Option<f64>,
     /// From a day of the band down to its date.
     stems: Vec<Line>,
     /// Behind the dates, so that no stem runs through one.
@@ -72,6 +74,8 @@ pub(super) fn draw(season: &SeasonBand, words: &Words<'_>) -> Result<(Band, Vec<
         (Label::SeasonOnFood, season.food),
     ];
     told.extend(season.bed.map(|bed| (Label::SeasonOnSprout, bed.from)));
+    let today = season.today.filter(|day| (season.from..=season.to).contains(day));
+    told.extend(today.map(|day| (Label::StepNow, day)));
     told.sort_by_key(|(_, day)| *day);
     let mut levels: Vec<(f64, f64)> = Vec::new();
     for (label, day) in told {
@@ -102,6 +106,7 @@ pub(super) fn draw(season: &SeasonBand, words: &Words<'_>) -> Result<(Band, Vec<
         parts,
         months,
         checks: season.checks.iter().map(|day| x(*day)).collect(),
+        today: today.map(x),
         stems,
         blanks,
         top,

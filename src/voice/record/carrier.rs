@@ -9,7 +9,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use chrono::NaiveDate;
 
 use super::super::spelling::{key, part_marks};
-use crate::guidance::{Statement, Subject, Value};
+use crate::guidance::{Statement, Subject, Value, ValueInfo, ValueKind};
 use crate::language::{Intonation, Pack, Pause, Phrase, Piece, WordingError, Words};
 
 /// What stands around a phrase in a sentence.
@@ -37,19 +37,17 @@ pub struct Carriers {
 }
 
 impl Carriers {
-    /// The shortest sentence for each of `phrases` that `statements` say, or that is among `others`, with the
-    /// ending it asks for.
+    /// The shortest sentence for each of `phrases` that `statements` say, with the ending it asks for.
     ///
     /// # Errors
     /// A statement that cannot be said.
     pub fn among(
         pack: &Pack,
         statements: &[Statement],
-        others: &[Vec<Piece>],
         phrases: &[Phrase],
     ) -> Result<Carriers, WordingError> {
         let mut search = Search::new(pack, phrases);
-        search.given(statements, others)?;
+        search.given(statements)?;
         Ok(Carriers { found: search.found })
     }
 
@@ -58,14 +56,9 @@ impl Carriers {
     ///
     /// # Errors
     /// A statement that cannot be said as it is.
-    pub fn find(
-        pack: &Pack,
-        statements: &[Statement],
-        others: &[Vec<Piece>],
-        phrases: &[Phrase],
-    ) -> Result<Carriers, WordingError> {
+    pub fn find(pack: &Pack, statements: &[Statement], phrases: &[Phrase]) -> Result<Carriers, WordingError> {
         let mut search = Search::new(pack, phrases);
-        let mut told = search.given(statements, others)?;
+        let mut told = search.given(statements)?;
         search.rename(&mut told, &names_of(statements));
         for (statement, pieces) in &told {
             search.vary(statement, pieces);
@@ -95,9 +88,9 @@ impl<'a> Search<'a> {
         Search { pack, wanted, found: BTreeMap::new() }
     }
 
-    /// Tries the statements, and the other sentences, as they are. Of those that differ only in numbers and days the first is given
-    /// back: one will do for changes.
-    fn given(&mut self, statements: &[Statement], others: &[Vec<Piece>]) -> Result<Vec<Told>, WordingError> {
+    /// Tries the statements as they are. Of those that differ only in numbers and days the first is given back: one
+    /// will do for changes.
+    fn given(&mut self, statements: &[Statement]) -> Result<Vec<Told>, WordingError> {
         let mut told: Vec<Told> = Vec::new();
         let mut seen = BTreeSet::new();
         for statement in statements.iter().filter(|statement| statement.subject.is_spoken()) {
@@ -107,7 +100,6 @@ impl<'a> Search<'a> {
                 told.push((statement.clone(), pieces));
             }
         }
-        others.iter().for_each(|pieces| self.offer(pieces));
         self.close();
         Ok(told)
     }
@@ -184,12 +176,15 @@ fn with(statement: &Statement, index: usize, value: Value) -> Statement {
     changed
 }
 
-/// The names that values have in any of the statements.
+/// The names that values of the statements may have.
 fn names_of(statements: &[Statement]) -> BTreeMap<&'static str, BTreeSet<&'static str>> {
     let mut names: BTreeMap<&'static str, BTreeSet<&'static str>> = BTreeMap::new();
     for (of, value) in statements.iter().flat_map(|statement| &statement.values) {
         if let Value::Name(name) = value {
             names.entry(of).or_default().insert(name);
+            if let Some(ValueKind::Choice(others)) = ValueInfo::of(of).map(|value| value.kind) {
+                names.entry(of).or_default().extend(others);
+            }
         }
     }
     names
