@@ -62,7 +62,7 @@ def spoken(words, intonation, voice, pace, folder):
     trim = ["silence", "1", "0.005", "0.3%", "pad", "0.015", "0"]
     subprocess.run(
         ["sox", "-D", str(raw), "-b", "16", "-r", str(RATE), str(cut)]
-        + ["norm", "-4" if lone else "-3"] + trim + ["reverse"] + trim + ["reverse"],
+        + ["norm", "-3.5" if lone else "-3"] + trim + ["reverse"] + trim + ["reverse"],
         check=True,
     )
     options = ["--quiet", "--bitrate", str(BITRATE), "--speech", "--serial", "1", "--padding", "0", "--discard-comments"]
