@@ -24,37 +24,20 @@ import wave
 import numpy
 from pocketsphinx import Decoder
 
-ONES = "one two three four five six seven eight nine".split()
-TEENS = "ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen".split()
-TENS = "twenty thirty forty fifty sixty seventy eighty ninety".split()
-FIRST = "first second third fourth fifth sixth seventh eighth ninth".split()
-LATER = "tenth eleventh twelfth thirteenth fourteenth fifteenth sixteenth seventeenth eighteenth nineteenth twentieth thirtieth".split()
-MONTHS = "january february march april may june july august september october november december".split()
+from english import FIRST, LATER, MONTHS, ONES, TEENS, TENS, farm
+
 WORDS = set(ONES + TEENS + TENS + ["hundred", "thousand", "and"])
 GRAMMARS = {
     "date": f"""#JSGF V1.0; grammar date;
 public <date> = the <day> of <month>;
-<day> = {" | ".join(FIRST + LATER)} | (twenty | thirty) ({" | ".join(FIRST)});
-<month> = {" | ".join(MONTHS)};""",
+<day> = {" | ".join(FIRST + LATER)} | twentieth | thirtieth | (twenty | thirty) ({" | ".join(FIRST)});
+<month> = {" | ".join(MONTHS).lower()};""",
     "number": f"""#JSGF V1.0; grammar number;
 public <number> = [<below> thousand [and]] [<one> hundred [and]] <two> | <below> thousand [and] <one> hundred | <one> hundred | <below> thousand;
 <below> = [<one> hundred [and]] <two>;
 <one> = {" | ".join(ONES)};
 <two> = {" | ".join(ONES + TEENS)} | ({" | ".join(TENS)}) [<one>];""",
 }
-CASE = """name = "A farm"
-language = "en"
-harvest = {harvest}
-[place]
-name = "A place"
-latitude = -6.2
-longitude = 36.1
-elevation_m = 1000
-[season]
-rains_begin = {rains}
-[field]
-area_m2 = {area}
-"""
 
 
 def samples(path):
@@ -79,7 +62,7 @@ def runs(sheet):
     while at < len(rows):
         for length in range(min(12, len(rows) - at), 0, -1):
             words = sum((row[2] for row in rows[at : at + length]), [])
-            is_date = words[0] == "the" and words[-1] in MONTHS and words[-2] == "of" and 4 <= len(words) <= 5
+            is_date = words[0] == "the" and words[-1].capitalize() in MONTHS and words[-2] == "of" and 4 <= len(words) <= 5
             is_number = set(words) <= WORDS and words[0] != "and" and words[-1] != "and"
             if is_date or is_number:
                 yield ("date" if is_date else "number"), words, rows[at][0], rows[at + length - 1][1]
@@ -150,7 +133,7 @@ def main():
             harvest = datetime.date(2027, 1, 1) + datetime.timedelta(days=15 * round + chance.randrange(15))
             rains = harvest + datetime.timedelta(days=200 + chance.randrange(40))
             case = folder / "case.toml"
-            case.write_text(CASE.format(harvest=harvest, rains=rains, area=chance.randrange(100, 2000)))
+            case.write_text(farm(harvest, rains, chance.randrange(100, 2000)))
             out = folder / f"out-{round}"
             command = [kabla, "--data", folder / "data", "speak", case, "--language", "en", "--voice", "slt", "--for", "phone", "--out", out]
             for topic in ("mark-plants", "gather-sand", "harvest", "plant-bed", "plant-field"):

@@ -31,57 +31,37 @@ import sys
 import tempfile
 import venv
 
+from english import FIRST, LATER, MONTHS, ONES, TEENS, TENS, farm
+
 ROOT = pathlib.Path(__file__).resolve().parent.parent
 KABLA = pathlib.Path(os.environ.get("KABLA", ROOT / "target/debug/kabla")).resolve()
 TOPICS = ["mark-plants", "cut-vines", "harvest", "plant-field"]  # messages of one plan, each with other numbers
 RATE = 16000  # Hz: what the recogniser's model was trained on
 LEVEL = 2000  # RMS of what is recognised, in steps of 16 bits
 ROOMS_DB = [40, 30]  # noise below speech
-CASE = """name = "A farm"
-language = "en"
-harvest = 2027-05-24
-[place]
-name = "A place"
-latitude = -6.2
-longitude = 36.1
-elevation_m = 1000
-[season]
-rains_begin = 2027-11-25
-[field]
-area_m2 = 450
-"""
-
-
-def words(text):
-    return text.split()
 
 
 def files(names, pattern, first=0):
     """Words in a row, and the files that count on from `first`."""
-    return {name: pattern.format(first + at) for at, name in enumerate(words(names))}
+    return {name: pattern.format(first + at) for at, name in enumerate(names)}
 
 
 def files_of_tens(names):
-    return {name: str(ten) for name, ten in zip(words(names), range(20, 100, 10))}
+    return {name: str(ten) for name, ten in zip(names, range(20, 100, 10))}
 
 
 class English:
     folder, one = "en_US_f_Allison", "One"
     package = "asterisk-core-sounds-en-wav"
-    ones = "one two three four five six seven eight nine"
-    teens = "ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen"
-    tens = "twenty thirty forty fifty sixty seventy eighty ninety"
-    ordinals = "first second third fourth fifth sixth seventh eighth ninth"
-    later = "tenth eleventh twelfth thirteenth fourteenth fifteenth sixteenth seventeenth eighteenth nineteenth"
-    months = "January February March April May June July August September October November December"
+    months = MONTHS
     clips = {
-        **files(ones, "{}", 1), **files(teens, "{}", 10), **files_of_tens(tens),
-        **files(ordinals, "h-{}", 1), **files(later, "h-{}", 10), "twentieth": "h-20", "thirtieth": "h-30",
-        **files(months, "mon-{}"), "hundred": "hundred", "thousand": "thousand",
+        **files(ONES, "{}", 1), **files(TEENS, "{}", 10), **files_of_tens(TENS),
+        **files(FIRST, "h-{}", 1), **files(LATER, "h-{}", 10), "twentieth": "h-20", "thirtieth": "h-30",
+        **files(MONTHS, "mon-{}"), "hundred": "hundred", "thousand": "thousand",
     }
     numbers = f"""%cardinal:
-0: zero; {"; ".join(words(ones))};
-10: {"; ".join(words(teens))};
+0: zero; {"; ".join(ONES)};
+10: {"; ".join(TEENS)};
 20: twenty[ >>];
 30: thirty[ >>];
 40: forty[ >>];
@@ -95,8 +75,8 @@ class English:
 1000000: =#,##0=;
 %day:
 0: =#,##0=;
-1: {"; ".join(words(ordinals))};
-10: {"; ".join(words(later))};
+1: {"; ".join(FIRST)};
+10: {"; ".join(LATER)};
 20: twentieth;
 21: twenty >>;
 30: thirtieth;
@@ -112,15 +92,15 @@ class English:
 class French:
     folder, one = "fr_CA_f_June", "Un"
     package = "asterisk-core-sounds-fr-wav"
-    below = "un deux trois quatre cinq six sept huit neuf dix onze douze treize quatorze quinze seize"
-    months = "janvier février mars avril mai juin juillet août septembre octobre novembre décembre"
+    below = "un deux trois quatre cinq six sept huit neuf dix onze douze treize quatorze quinze seize".split()
+    months = "janvier février mars avril mai juin juillet août septembre octobre novembre décembre".split()
     clips = {
         **files(below, "{}", 1), "dix-sept": "17", "dix-huit": "18", "dix-neuf": "19",
         "vingt": "20", "trente": "30", "quarante": "40", "cinquante": "50", "soixante": "60", "quatre-vingt": "80",
         **files(months, "mon-{}"), "premier": "h-1", "et": "et", "cent": "hundred", "mille": "thousand",
     }
     numbers = f"""%cardinal:
-0: zéro; {"; ".join(words(below))}; dix-sept; dix-huit; dix-neuf;
+0: zéro; {"; ".join(below)}; dix-sept; dix-huit; dix-neuf;
 20: vingt[ >%%et>];
 30: trente[ >%%et>];
 40: quarante[ >%%et>];
@@ -181,7 +161,7 @@ def numbers_to_say(language, chance):
                for low, high, count in ((1, 100, 10), (100, 1000, 20), (1000, 10_000, 20), (10_000, 100_000, 10))
                for _ in range(count)]
     said = [f'{{ SAY({number}, form: "cardinal") }}.' for number in numbers]
-    dates = [language.date(chance.choice(words(language.months)), chance.randrange(1, 32)) for _ in range(20)]
+    dates = [language.date(chance.choice(language.months), chance.randrange(1, 32)) for _ in range(20)]
     return " ".join(said + dates)
 
 
@@ -248,7 +228,7 @@ def spoken(language, data, made, channel):
     out = made / f"{channel}-{language.folder}"
     ending, sounds = ("", ".wav") if channel == "radio" else ("-phone", ".pcm.wav")
     case = made / "case.toml"
-    case.write_text(CASE)
+    case.write_text(farm())
     topics = [part for topic in TOPICS for part in ("--topic", topic)]
     command = [KABLA, "--data", data, "--cache", made / "cache", "speak", case, "--language", "en", "--voice", "human",
                "--for", channel, *topics]
@@ -266,15 +246,16 @@ def spoken(language, data, made, channel):
             stretch.append((sound[at], clip))
             if clip["pause_s"] is not None or clip is message["clips"][-1]:
                 said = " ".join(clip["words"] for _, clip in stretch).replace(".", "").lower()
-                found.setdefault(tuple(words(said)), stretch)
+                found.setdefault(tuple(said.split()), stretch)
                 stretch = []
     return found
 
 
 def grammar():
     """Every number below a million and every date, and nothing else."""
-    any_of = {name: " | ".join(words(getattr(English, name).lower()))
-              for name in ("ones", "teens", "tens", "ordinals", "later", "months")}
+    any_of = {name: " | ".join(names).lower()
+              for name, names in (("ones", ONES), ("teens", TEENS), ("tens", TENS), ("first", FIRST), ("later", LATER),
+                                  ("months", MONTHS))}
     return """#JSGF V1.0; grammar numbers;
 public <said> = <number> | <month> <day>;
 <number> = <below> thousand [<below>] | <below>;
@@ -282,7 +263,7 @@ public <said> = <number> | <month> <day>;
 <two> = {teens} | ({tens}) [<one>] | <one>;
 <one> = {ones};
 <month> = {months};
-<day> = {ordinals} | {later} | twentieth | thirtieth | (twenty | thirty) ({ordinals});
+<day> = {first} | {later} | twentieth | thirtieth | (twenty | thirty) ({first});
 """.format(**any_of)
 
 
@@ -295,7 +276,7 @@ def heard(decoder, sound, below_db):
     decoder.process_raw(steps.tobytes(), full_utt=True)
     decoder.end_utt()
     found = decoder.hyp()
-    return [re.sub(r"\(\d+\)$", "", word) for word in words(found.hypstr)] if found else []
+    return [re.sub(r"\(\d+\)$", "", word) for word in found.hypstr.split()] if found else []
 
 
 def word_errors(said, heard):

@@ -408,7 +408,7 @@ impl Words<'_> {
             let Cuttings { low, middle, high } = cut.cuttings.told();
             let cuttings = format!("{} ({}–{})", self.number(middle), self.number(low), self.number(high));
             let ripe = cut.ripening.map(|ripening| self.ripe(ripening, "yes")).transpose()?;
-            Ok(vec![days(cut.when), cuttings, self.number(cut.area), ripe.unwrap_or_default()])
+            Ok(vec![days(cut.when), cuttings, self.number(cut.told_area()), ripe.unwrap_or_default()])
         });
         let late = now.late_cuts.iter().map(|cut| {
             let none = || "–".to_owned();
@@ -458,14 +458,10 @@ impl Words<'_> {
     fn ways(&self) -> Worded<Block> {
         let ways = &self.plan.ways;
         let row = |way: &Way| {
-            let Cuttings { low, middle, high } = way.cuttings.told();
-            let cuttings = match (way.kind, low == high) {
-                // As many as are short: to be sure, no fewer.
-                (WayKind::Buy, _) => self.number(way.cuttings.middle),
-                (_, true) => self.number(middle),
-                (_, false) => {
-                    format!("{} ({}–{})", self.number(middle), self.number(low), self.number(high))
-                }
+            let Cuttings { low, middle, high } = way.told();
+            let cuttings = match low == high {
+                true => self.number(middle),
+                false => format!("{} ({}–{})", self.number(middle), self.number(low), self.number(high)),
             };
             let begins = [way.from, way.second].into_iter().flatten().map(|day| day.to_string());
             Ok(vec![

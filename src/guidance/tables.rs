@@ -21,7 +21,7 @@ pub(super) fn rows_of(table: Table, plan: &Plan) -> Vec<Values> {
                     count(Column::Cut, cuttings.middle),
                     Variable::Low.number(f64::from(cuttings.low)),
                     Variable::High.number(f64::from(cuttings.high)),
-                    (Column::Area.value(), number(cut.area.0.floor(), 0)),
+                    area(Column::Area, cut.told_area()),
                 ]
             })
             .collect(),
@@ -29,7 +29,7 @@ pub(super) fn rows_of(table: Table, plan: &Plan) -> Vec<Values> {
             .ways
             .iter()
             .map(|way| {
-                let cuttings = way.cuttings.told();
+                let cuttings = way.told();
                 vec![
                     (Column::Way.value(), Value::Name(way.kind.name())),
                     count(Column::Cut, cuttings.middle),

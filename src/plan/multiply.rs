@@ -410,6 +410,11 @@ impl Cut {
         let area = (f64::from(cuttings.middle) / density * 10.0).floor() / 10.0;
         Cut { when, cuttings, area: SquareMetres(area), ripening }
     }
+
+    /// The field as it is told: to two figures, down.
+    pub fn told_area(&self) -> SquareMetres {
+        SquareMetres(f64::from(two_figures_down(whole_down(self.area.0))))
+    }
 }
 
 /// The days of all cuts of a bed whose first one is in the days of `first`.

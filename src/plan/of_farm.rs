@@ -82,7 +82,8 @@ impl State {
                 }),
             }
         }
-        let density = own.spacing().density() * (1.0 + a.gap_share);
+        let usual = own.spacing().density() * (1.0 + a.gap_share);
+        let density = demand.map_or(usual, |demand| demand.density());
         let cuts = self.cuts.iter().map(|cut| {
             let Cuttings { low, middle, high } = cut.cuttings;
             let own = Cuttings { low: part(low), middle: part(middle), high: part(high) };

@@ -46,6 +46,11 @@ impl Demand {
         Demand { cuttings, places, area }
     }
 
+    /// Cuttings on a square metre, those for gaps included.
+    pub(super) fn density(&self) -> f64 {
+        f64::from(self.cuttings) / self.area.0
+    }
+
     /// The same in whole square metres, or all of it.
     pub(super) fn planted_area(&self, cuttings: u32) -> SquareMetres {
         let planted = self.planted_by(cuttings);

@@ -16,7 +16,7 @@ use super::quantities::Quantity;
 use super::remarks::{Refusal, Remark};
 use super::season::RainsLength;
 use super::seedbed::{Bed, Period};
-use super::size::{Roots, Sized, Stored};
+use super::size::{Demand, Roots, Sized, Stored};
 use super::span::DateSpan;
 use super::steps::StepKind;
 use super::store::{Filled, Packings};
@@ -100,7 +100,9 @@ impl State {
             _ => Vec::new(),
         };
         let planted = sized.demand.map(|demand| demand.planted_area(sized.season.middle));
-        let density = case.spacing().density() * (1.0 + a.gap_share);
+        // Farms of a group differ in how densely they plant.
+        let usual = case.spacing().density() * (1.0 + a.gap_share);
+        let density = Demand::of(case).map_or(usual, |demand| demand.density());
         let cuttings = sized.season.middle.min(sized.demand.map_or(u32::MAX, |demand| demand.cuttings));
         let field = planted.unwrap_or(SquareMetres(f64::from(cuttings) / density));
         work::tell(cuttings, field, a, &mut amounts);
@@ -108,8 +110,13 @@ impl State {
             cuts: multiply::cuts(in_time.counted(), (sized.first, sized.later), density),
             late_cuts: in_time.late(),
             rains_length: in_time.length(),
-            // Nothing is told of a yield that does not ripen in most years.
-            harvest: after::harvest(cutting, planted.filter(|_| in_time.first_ripens(a)), &case.variety, a),
+            // Nothing is told of a yield that does not ripen in most years, or of none.
+            harvest: after::harvest(
+                cutting,
+                planted.filter(|area| area.0 > 0.0 && in_time.first_ripens(a)),
+                &case.variety,
+                a,
+            ),
             farms: group::shares(&case.farms, (sized.roots, sized.plants), a),
             by_field,
             steps,

@@ -18,7 +18,7 @@ use super::size::Demand;
 use super::span::DateSpan;
 use super::state::{State, first_day};
 use super::steps::StepKind;
-use super::units::{Litres, SquareMetres, whole_down, whole_up};
+use super::units::{Litres, SquareMetres, two_figures_up, whole_down, whole_up};
 use crate::catalogue::catalogue;
 
 catalogue! {
@@ -61,6 +61,20 @@ pub struct Way {
     pub days: u32,
     /// Trips to the water in all.
     pub trips: u32,
+}
+
+impl Way {
+    /// Its cuttings as they are told, to two figures: those that are grown down, those that are still to be found up.
+    pub fn told(&self) -> Cuttings {
+        let Cuttings { low, middle, high } = self.cuttings;
+        match self.kind {
+            WayKind::Buy => {
+                let [low, middle, high] = [low, middle, high].map(two_figures_up);
+                Cuttings { low, middle, high }
+            }
+            _ => self.cuttings.told(),
+        }
+    }
 }
 
 /// What the ways of a case have in common.

@@ -377,7 +377,7 @@ fn table_of(pack: &Pack, table: Table, statement: &Statement) -> Result<TableFac
     let row = |values: &Values, brief: bool| -> Result<Vec<String>, WordingError> {
         let cells =
             columns.iter().map(|column| match (MessageId::cell_of(*column), value(values, column.value())) {
-                (Some(message), Some(_)) => pack.label(message, values),
+                (Some(message), Some(_)) if !is_one_number(values) => pack.label(message, values),
                 (_, Some(Value::Span(span))) if brief => pack.write_briefly(*span),
                 (_, Some(Value::Date(day))) if brief => pack.write_day(*day, "BRIEF"),
                 (_, Some(value)) => Ok(written(pack, value)?.unwrap_or_default()),
@@ -398,6 +398,11 @@ fn table_of(pack: &Pack, table: Table, statement: &Statement) -> Result<TableFac
         bars,
         alt: wording.alt,
     })
+}
+
+/// Whether few and many are as many: no range, but a number.
+fn is_one_number(values: &Values) -> bool {
+    number_of(values, Variable::Low).is_some_and(|low| number_of(values, Variable::High) == Some(low))
 }
 
 /// False starts as a part of the years, days left as a part of the most there are.

@@ -12,9 +12,10 @@ use kabla::plan::progress::Check;
 use kabla::plan::season::{MonthDay, RainsEnd};
 use kabla::plan::seedbed::Source;
 use kabla::plan::store::{Container, Shape};
+use kabla::plan::ways::WayKind;
 use kabla::plan::{
-    Case, Centimetres, Hands, Kind, Litres, Metres, Plan, PlanBy, Quantity, SquareMetres, StepKind, Value,
-    Worded, make, plan_of_farm,
+    Case, Centimetres, Hands, Kind, Litres, Metres, Plan, PlanBy, Quantity, Remark, SquareMetres, StepKind,
+    Value, Worded, make, plan_of_farm,
 };
 use kabla::sheet::{self, Facts, SmsOptions, ics, sms};
 
@@ -170,7 +171,7 @@ impl Held {
             [plan.planned.as_ref(), planned].into_iter().flatten().for_each(|state| held.state(state, plan));
         }
         for way in &plan.ways {
-            let told = way.cuttings.told();
+            let told = way.told();
             let counts = [told.low, told.middle, told.high, way.trips, way.roots, way.days];
             counts.into_iter().for_each(|count| held.number(f64::from(count)));
             held.number(way.water.0);
@@ -201,6 +202,45 @@ impl Held {
         }
         held
     }
+}
+
+/// What stands in two places is rounded once: the field of the first cut in remarks and in the table of cuts, the
+/// cuttings in a remark and the same table, and vines to be found as a way and as what is short.
+#[test]
+fn what_stands_twice_is_told_alike() {
+    let mut compared = [0; 3];
+    for (case, plan) in plans() {
+        let Some(first) = plan.now.cuts.first() else { continue };
+        let roots = plan.now.amounts.get(Quantity::RootsToStore).map(|roots| roots as u32);
+        for remark in &plan.remarks {
+            let planted = match *remark {
+                Remark::FieldWaits { area_m2, .. } | Remark::CuttingsShort { area_m2, .. } => Some(area_m2),
+                Remark::ContainersTooSmall { fit, first_m2, .. }
+                | Remark::SandShort { fit, first_m2, .. }
+                | Remark::WaterLimits { fit, first_m2, .. }
+                | Remark::HandsShort { fit, first_m2, .. }
+                | Remark::LimitedAtHand { roots: fit, first_m2, .. } => {
+                    Some(first_m2).filter(|_| roots == Some(fit))
+                }
+                _ => None,
+            };
+            if let Some(planted) = planted {
+                assert_eq!(planted, first.told_area().0, "{remark:?} of {case:?}");
+                compared[0] += 1;
+            }
+            if let Remark::ByPrint { first: told, .. } | Remark::ByPractice { first: told, .. } = *remark {
+                assert_eq!(told, first.cuttings.told().middle, "{remark:?} of {case:?}");
+                compared[1] += 1;
+            }
+            if let Remark::CuttingsShort { short, .. } = *remark {
+                for way in plan.ways.iter().filter(|way| way.kind == WayKind::Buy) {
+                    assert_eq!(way.told().middle, short, "{remark:?} of {case:?}");
+                    compared[2] += 1;
+                }
+            }
+        }
+    }
+    assert!(compared.iter().all(|count| *count > 0), "{compared:?}");
 }
 
 /// How a pack writes days and numbers.
